@@ -60,7 +60,7 @@ document.addEventListener("htmx:sendError", () => {
   said.innerHTML = "";
   const line = document.createElement("p");
   line.className = "note trouble";
-  line.textContent = "The workroom does not answer. Start Hearthcloth again; nothing that was kept is lost.";
+  line.textContent = document.body.dataset.silent;
   said.append(line);
 });
 
@@ -87,11 +87,12 @@ document.addEventListener("click", event => {
   told.className = "waiting";
   told.setAttribute("role", "status");
   document.getElementById("main").append(told);
+  const say = document.body.dataset;
   const tell = () => {
     clearTimeout(late);
     const show = () => {
       const more = waiting.length;
-      told.textContent = !current ? "" : more === 0 ? "Keeping it …" : more === 1 ? "Keeping it; one more waits." : "Keeping it; " + more + " more wait.";
+      told.textContent = !current ? "" : more === 0 ? say.keeping : more === 1 ? say.keepingOne : say.keepingMore.replace("%d", more);
     };
     if (current && !waiting.length && !told.textContent) late = setTimeout(show, SOON_MS);
     else show();

@@ -7,6 +7,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.framing.FramingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
@@ -72,18 +73,21 @@ public record Purpose(String gift, String tie, String size) {
     }
 
     /** Whether a cloth of this size ties what she wants to wrap, in a sentence; empty where she said nothing. */
-    public String fits(Size finished, Ruler ruler) {
-        return wrapped(ruler)
-                .map(round -> round.sentence(finished, Voice.english(ruler)))
+    public String fits(Size finished, Voice voice) {
+        return wrapped(voice.ruler())
+                .map(round -> round.sentence(finished, voice))
                 .orElse("");
     }
 
     /** In a sentence: {@code a box 12 × 9 × 4 in, errand wrap}. */
-    public String words(Ruler ruler) {
-        return thing().map(thing ->
-                        thing.describe(ruler) + ", " + tied().map(Tie::words).orElse(""))
-                .orElseGet(() ->
-                        size.isEmpty() ? "" : "a cloth " + ruler.write(size(size, Unit.INCH), Rounding.NEAREST));
+    public String words(Voice voice) {
+        FramingWords words = FramingWords.in(voice.language());
+        return thing().map(thing -> words.giftTied(
+                        thing.describe(voice),
+                        tied().map(tie -> voice.tying().tieName(tie.name())).orElse("")))
+                .orElseGet(() -> size.isEmpty()
+                        ? ""
+                        : words.giftCloth(voice.write(size(size, Unit.INCH), Rounding.NEAREST)));
     }
 
     /** What each end is left for knot and tail, unless she measures otherwise. */

@@ -19,16 +19,33 @@ final class CatalogueWriter {
     /** The room's interface. */
     static String type(Catalogue english) {
         StringBuilder out = head(english);
+        out.append("import hearthcloth.words.Language;\n\n");
         out.append("/** What is said in the room of ")
                 .append(english.room())
                 .append(", a method for each message. ")
                 .append(NOTE)
                 .append(" */\n");
         out.append("public interface ").append(english.type()).append(" {\n");
+        out.append(inLanguage(english));
         for (Message message : english.messages().values()) {
             out.append("\n    String ").append(signature(message)).append(";\n");
         }
         return out.append("}\n").toString();
+    }
+
+    /** How a language's words are come by: no other language's class is loaded. */
+    private static String inLanguage(Catalogue english) {
+        StringBuilder out = new StringBuilder("\n    /** What is said in one language; the class of no other is loaded. */\n");
+        out.append("    static ").append(english.type()).append(" in(Language language) {\n");
+        out.append("        return switch (language) {\n");
+        for (Language language : Language.values()) {
+            out.append("            case ")
+                    .append(language.name())
+                    .append(" -> new ")
+                    .append(new Catalogue(english.room(), language, Map.of()).name())
+                    .append("();\n");
+        }
+        return out.append("        };\n    }\n").toString();
     }
 
     /** The room in one language. */

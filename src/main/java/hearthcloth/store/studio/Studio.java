@@ -25,8 +25,8 @@ import org.jdbi.v3.core.Jdbi;
 
 /**
  * A shared studio: one PostgreSQL database for a class or guild, used by several workrooms at once. What is common lies
- * in the schema {@code studio}; each person's own work in a schema of her own, in the same form as in a file, so that
- * no statement can reach into another's. Thread-safe.
+ * in the schema {@code studio}; each person's own work in a schema of her own, in the same form as in a file, and every
+ * statement about it runs as a role of her own ({@link OwnRole}), so that none can reach into another's. Thread-safe.
  */
 public final class Studio implements AutoCloseable {
 
@@ -57,7 +57,7 @@ public final class Studio implements AutoCloseable {
     private Studio(HikariDataSource pool, Clock clock) {
         this.pool = pool;
         this.clock = clock;
-        this.jdbi = in(COMMON);
+        this.jdbi = in(COMMON, Optional.empty());
     }
 
     /**
@@ -89,7 +89,10 @@ public final class Studio implements AutoCloseable {
                     e, "The studio at " + address + " cannot be opened; see that it runs, and check --data.");
         }
         try {
-            bring(pool, COMMON, "classpath:db/studio");
+            bring(pool, COMMON, Optional.empty());
+            for (String schema : inTurn(pool, OwnRole::schemas)) {
+                inTurn(pool, turn -> OwnRole.given(turn, schema));
+            }
             return new Studio(pool, clock);
         } catch (StoreException e) {
             pool.close();
@@ -97,57 +100,76 @@ public final class Studio implements AutoCloseable {
         }
     }
 
+    /** What is done with a connection while no other workroom does the like. */
+    private interface Turn<T> {
+        T taken(Connection turn) throws SQLException;
+    }
+
     /**
-     * Creates a schema or migrates it to today's form; one workroom at a time, and in it one thread, since each takes
-     * connections.
+     * Does something that only one workroom may do at a time, and in it one thread, since each takes connections; as the role
+     * by which the workroom comes in.
      */
-    private static synchronized void bring(DataSource pool, String schema, String location) {
+    private static synchronized <T> T inTurn(DataSource pool, Turn<T> what) {
         try (Connection turn = pool.getConnection()) {
-            turn(turn, "pg_advisory_lock");
+            execute(turn, "set role none");
+            execute(turn, "select pg_advisory_lock(" + TURN + ")");
             try {
-                Flyway flyway = Flyway.configure()
-                        .dataSource(pool)
-                        .schemas(schema)
-                        .defaultSchema(schema)
-                        .locations(location)
-                        .load();
-                boolean newer = Arrays.stream(flyway.info().all())
-                        .anyMatch(each -> each.getState() == MigrationState.FUTURE_SUCCESS);
-                if (newer) {
-                    throw new StoreException(
-                            "This studio is of a newer Hearthcloth. It is left as it is; bring this one up to date.");
-                }
-                flyway.migrate();
+                return what.taken(turn);
             } finally {
-                turn(turn, "pg_advisory_unlock");
+                execute(turn, "select pg_advisory_unlock(" + TURN + ")");
             }
         } catch (SQLException | FlywayException e) {
             throw DatabaseTroubles.told(e, "The studio is left as it is.");
         }
     }
 
-    private static void turn(Connection connection, String what) throws SQLException {
-        try (var statement = connection.createStatement()) {
-            statement.execute("select " + what + "(" + TURN + ")");
+    /** Creates a schema or migrates it to today's form. */
+    private static void bring(DataSource pool, String schema, Optional<String> role) {
+        inTurn(pool, turn -> {
+            Flyway flyway = Flyway.configure()
+                    .dataSource(pool)
+                    .initSql(roleSet(role))
+                    .schemas(schema)
+                    .defaultSchema(schema)
+                    .locations(schema.equals(COMMON) ? "classpath:db/studio" : "classpath:db/migration")
+                    .load();
+            boolean newer = Arrays.stream(flyway.info().all())
+                    .anyMatch(each -> each.getState() == MigrationState.FUTURE_SUCCESS);
+            if (newer) {
+                throw new StoreException(
+                        "This studio is of a newer Hearthcloth. It is left as it is; bring this one up to date.");
+            }
+            return flyway.migrate();
+        });
+    }
+
+    private static String roleSet(Optional<String> role) {
+        return "set role " + role.map(name -> '"' + name + '"').orElse("none");
+    }
+
+    private static void execute(Connection connection, String statement) throws SQLException {
+        try (var plain = connection.createStatement()) {
+            plain.execute(statement);
         }
     }
 
-    private Jdbi in(String schema) {
-        Jdbi jdbi = Jdbi.create(() -> connection(schema));
+    private Jdbi in(String schema, Optional<String> role) {
+        String begins = roleSet(role) + "; set search_path to " + schema;
+        Jdbi jdbi = Jdbi.create(() -> connection(begins));
         jdbi.setTransactionHandler(WholeChange.inSchema(jdbi.getTransactionHandler()));
         return jdbi;
     }
 
     /**
-     * A connection set to the schema. One that the server has cut off is dropped and the next one is tried; where the line
-     * is dead without a word, nothing more is tried.
+     * A connection that begins as said: whoever had it before left it with a role and a schema of her own. One that the server
+     * has cut off is dropped and the next one is tried; where the line is dead without a word, nothing more is tried.
      */
-    private Connection connection(String schema) throws SQLException {
+    private Connection connection(String begins) throws SQLException {
         for (int tried = 0; ; tried++) {
             Connection connection = pool.getConnection();
             try {
                 connection.setNetworkTimeout(Runnable::run, PAGE_MS);
-                connection.setSchema(schema);
+                execute(connection, begins);
                 connection.setNetworkTimeout(Runnable::run, LONGEST_MS);
                 return connection;
             } catch (SQLException e) {
@@ -178,8 +200,9 @@ public final class Studio implements AutoCloseable {
     /** Her own stash, cloths and settings. */
     public Store of(Person person) {
         return stores.computeIfAbsent(person.id(), id -> {
-            bring(pool, person.schema(), "classpath:db/migration");
-            return new Store(in(person.schema()), clock, Optional.empty());
+            Optional<String> role = inTurn(pool, turn -> OwnRole.given(turn, person.schema()));
+            bring(pool, person.schema(), role);
+            return new Store(in(person.schema(), role), clock, Optional.empty());
         });
     }
 

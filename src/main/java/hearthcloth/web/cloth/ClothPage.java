@@ -154,7 +154,7 @@ public final class ClothPage {
                     "This cloth has no bars to change. For other scraps or another size, look for proposals"
                             + " again.");
         }
-        StaleChangeException.check(context, saved, "");
+        StaleChangeException.check(room.language(), context, saved, "");
         return saved;
     }
 
@@ -227,7 +227,7 @@ public final class ClothPage {
 
     private void turn(Context context, boolean forward) {
         SavedCloth saved = saved(context);
-        StaleChangeException.check(context, saved, "");
+        StaleChangeException.check(room.language(), context, saved, "");
         String id = saved.id();
         Optional<String> label = forward ? book().redo(id) : book().undo(id);
         answer(

@@ -192,7 +192,7 @@ public record ClothView(
 
     /** Whether it ties what she wants to wrap, in a sentence; empty where she said nothing. */
     public String fits() {
-        return wished.fits(cloth().finished(), ruler());
+        return wished.fits(cloth().finished(), settings.voice());
     }
 
     /** The form for seam, hem and piecing. */

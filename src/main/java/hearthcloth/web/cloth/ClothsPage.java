@@ -111,7 +111,7 @@ public final class ClothsPage {
     private void remove(Context context) {
         SavedCloth saved = cloth(context);
         StaleChangeException.check(
-                context, saved, ClothCard.about(saved.document().life()));
+                room.language(), context, saved, ClothCard.about(saved.document().life()));
         room.store().cloths().remove(saved.id());
         PageContext.go(context, "/cloths", saved.name() + " is removed. Undo brings it back.");
     }

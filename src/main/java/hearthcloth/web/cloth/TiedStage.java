@@ -112,7 +112,7 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
                     Optional<Class<?>> kind = kind(shape.example());
                     String gift = kind(hers).equals(kind) ? hers : shape.example();
                     return new Choice(
-                            shape.words(),
+                            shape.words(hearthcloth.words.Language.ENGLISH),
                             address(asked.round(gift), grey),
                             GiftDrawing.tile(shape),
                             kind(asked.gift()).equals(kind));

@@ -134,7 +134,7 @@ public final class GalleryPage {
                 context,
                 new View(
                         room.frame(context, "What your heap can make", "Cloth"),
-                        new Wishes(WishView.of(store(), wished, usual, trouble), chips, GiftDrawing.of(wished.gift())),
+                        new Wishes(WishView.of(store(), wished, usual, room.settings().voice(), trouble), chips, GiftDrawing.of(wished.gift())),
                         new Heap(
                                 tiles.toString(),
                                 heap.stash().pieces().isEmpty(),

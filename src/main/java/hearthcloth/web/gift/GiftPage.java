@@ -9,6 +9,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.framing.FramingWords;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import io.javalin.http.Context;
@@ -98,11 +99,11 @@ public final class GiftPage {
         room.show(
                 context,
                 new View(
-                        room.frame(context, "What will it wrap?", "Gift"),
+                        room.frame(context, FramingWords.in(settings.pages()).homeTitle(), "Gift"),
                         asked,
                         ties,
                         held(asked, settings.ruler()),
-                        Wished.of(room.store()).words(settings.ruler())));
+                        Wished.of(room.store()).words(settings.voice())));
     }
 
     private void choose(Context context) {
@@ -119,7 +120,7 @@ public final class GiftPage {
             Wished.keep(room.store(), Purpose.NOTHING);
         }
         if (!Wished.of(room.store()).equals(before)) {
-            Leanings.ofBefore(room.store(), before.words(settings.ruler()));
+            Leanings.ofBefore(room.store(), before.words(settings.voice()));
         }
         boolean bare = room.store().stash().isEmpty();
         PageContext.go(context, bare ? "/stash" : "/cloth", "");

@@ -4,6 +4,8 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Unit;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.Language;
+import hearthcloth.words.framing.FramingWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,28 +13,27 @@ import java.util.stream.Stream;
 
 /** The kinds of gift the page asks for, each with the measures it needs, in the order a gift is written. */
 public enum GiftShape {
-    BOX("box", "Box", "long 12, wide 9, high 4"),
-    BOTTLE("bottle", "Bottle", "across 3, high 12"),
-    TWO_BOTTLES("two bottles", "Two bottles", "across 3, high 12"),
-    ROUND("ball", "Ball", "across 8"),
-    BOOKS("books", "Two books", "high 9, wide 6, thick 1"),
-    ROLL("roll", "Roll", "across 3, long 14");
+    BOX("box", "long 12, wide 9, high 4"),
+    BOTTLE("bottle", "across 3, high 12"),
+    TWO_BOTTLES("two bottles", "across 3, high 12"),
+    ROUND("ball", "across 8"),
+    BOOKS("books", "high 9, wide 6, thick 1"),
+    ROLL("roll", "across 3, long 14");
 
     private final String written;
-    private final String words;
     private final String measures;
 
-    GiftShape(String written, String words, String measures) {
+    GiftShape(String written, String measures) {
         this.written = written;
-        this.words = words;
         this.measures = measures;
     }
 
-    public String words() {
-        return words;
+    /** What it is called. */
+    public String words(Language language) {
+        return FramingWords.in(language).giftKind(name());
     }
 
-    /** What each measure is called. */
+    /** By which each measure is known. */
     public List<String> measures() {
         return parts(0);
     }

@@ -2,6 +2,7 @@ package hearthcloth.web.gift;
 
 import hearthcloth.measure.Rounding;
 import hearthcloth.store.Store;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wish.Usual;
 import hearthcloth.work.Purpose;
 
@@ -23,13 +24,13 @@ public record WishView(String wished, WishForm form, PatchworkForm patchwork, Ti
      */
     public record Tied(boolean is, String slack, String larger) {}
 
-    public static WishView of(Store store, Purpose wished, Usual usual, String trouble) {
+    public static WishView of(Store store, Purpose wished, Usual usual, Voice voice, String trouble) {
         WishForm form = WishForm.of(store);
         boolean is = wished.thing().isPresent();
         Tied tied = new Tied(
                 is,
                 usual.ruler().number(usual.slack().length(), Rounding.UP),
                 is && trouble.isEmpty() ? form.slack(usual).sentence(usual.ruler()) : "");
-        return new WishView(wished.words(usual.ruler()), form, PatchworkForm.of(store), tied, trouble);
+        return new WishView(wished.words(voice), form, PatchworkForm.of(store), tied, trouble);
     }
 }

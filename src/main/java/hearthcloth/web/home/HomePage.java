@@ -19,6 +19,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.Ways;
+import hearthcloth.words.framing.FramingWords;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
@@ -62,14 +63,16 @@ public final class HomePage {
     public record First(PageFrame frame, String film, Optional<Boolean> isPlaying) implements PageView {
 
         public Ways ways() {
-            return new Ways(frame.token(), false, true);
+            return new Ways(frame.language(), frame.token(), false, true);
         }
     }
 
     private final PageContext room;
+    private final FramingWords words;
 
     private HomePage(PageContext room) {
         this.room = room;
+        this.words = FramingWords.in(room.language());
     }
 
     public static void add(PageRoutes routes) {
@@ -98,7 +101,7 @@ public final class HomePage {
         room.show(
                 context,
                 new View(
-                        room.frame(context, "What will it wrap?", ""),
+                        room.frame(context, words.homeTitle(), ""),
                         ScrapHeap.of(stash.pieces(), new Swatches(stash.fabrics(), across)),
                         stash.pieces().size(),
                         new Making(
@@ -113,7 +116,7 @@ public final class HomePage {
         room.show(
                 context,
                 new First(
-                        room.frame(context, "Your table is empty. What is in your basket?", ""),
+                        room.frame(context, words.homeEmpty(), ""),
                         FirstRun.film(),
                         play.isEmpty() ? Optional.empty() : Optional.of(play.equals("yes"))));
     }
@@ -121,9 +124,9 @@ public final class HomePage {
     private Begun begun(SavedCloth saved, Map<String, Length> across) {
         ClothDocument document = saved.document();
         Optional<Plan> plan = document.plan();
-        String what = Wished.of(room.store(), saved).words(room.settings().ruler());
+        String what = Wished.of(room.store(), saved).words(room.settings().voice());
         if (plan.isEmpty()) {
-            return new Begun(saved.name(), "it lacks fabric", "Look at it", "/cloth/" + saved.id(), "");
+            return new Begun(saved.name(), words.begunLacks(), words.begunLook(), "/cloth/" + saved.id(), "");
         }
         Cloth cloth = plan.get().cloth();
         List<Step> steps = cloth.steps();
@@ -134,27 +137,28 @@ public final class HomePage {
         if (document.life().stage() == Stage.RECUT) {
             return new Begun(
                     saved.name(),
-                    sewn + " of " + steps.size() + " seams are sewn; something is to cut first",
-                    "Go on cutting",
+                    words.begunRecut(String.valueOf(steps.size()), String.valueOf(sewn)),
+                    words.begunGoCutting(),
                     "/cut/" + saved.id(),
                     front);
         }
         if (isCut) {
-            String next = sewn < steps.size() ? " " + name(steps.get(sewn)) : "";
+            String of = String.valueOf(steps.size());
+            String done = String.valueOf(sewn);
             return new Begun(
                     saved.name(),
-                    sewn + " of " + steps.size() + " seams are sewn" + (what.isEmpty() ? "" : ", for " + what),
-                    "Go on sewing" + next,
+                    what.isEmpty() ? words.begunSewn(of, done) : words.begunSewnFor(what, of, done),
+                    sewn < steps.size() ? words.begunGoSewingNext(name(steps.get(sewn))) : words.begunGoSewing(),
                     "/sew/" + saved.id(),
                     front);
         }
         int cut = document.bench().ticked().size();
         return cut > 0
-                ? new Begun(saved.name(), cut + " cuts are made", "Go on cutting", "/cut/" + saved.id(), front)
+                ? new Begun(saved.name(), words.begunCuts(cut), words.begunGoCutting(), "/cut/" + saved.id(), front)
                 : new Begun(
                         saved.name(),
-                        what.isEmpty() ? "planned" : "planned for " + what,
-                        "Go on with it",
+                        what.isEmpty() ? words.begunPlanned() : words.begunPlannedFor(what),
+                        words.begunGoOn(),
                         "/cloth/" + saved.id(),
                         front);
     }

@@ -156,7 +156,7 @@ public final class HandOnPage {
     }
 
     private void in(Context context) {
-        String text = new String(Uploads.upload(context, "file", MOST_BYTES), StandardCharsets.UTF_8);
+        String text = new String(Uploads.upload(room, context, "file", MOST_BYTES), StandardCharsets.UTF_8);
         Guideline guideline = SaidIdea.read(text, room.settings().ruler());
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {

@@ -7,6 +7,7 @@ import hearthcloth.sew.machine.SewingHand;
 import hearthcloth.store.Store;
 import hearthcloth.web.gift.MeasuredSeams;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.framing.FramingWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -33,16 +34,17 @@ public record OwnHand(List<From> from, Optional<SewingHand> hand, Settings setti
 
     private static String fine(Settings settings, Length length) {
         Ruler ruler = settings.ruler().isMetric() ? settings.ruler() : Ruler.SIXTEENTHS;
-        return ruler.write(length, Rounding.NEAREST);
+        return settings.voice().by(ruler).write(length, Rounding.NEAREST);
     }
 
     public String sentence() {
-        return hand.map(hand -> "Your seams take up " + fine(settings, hand.eats()) + " on average (median of "
-                        + hand.seams() + "); half of them were within " + fine(settings, hand.spread())
-                        + " of that. The usual seam takes up "
-                        + fine(settings, settings.usualSeam().loss()) + ".")
-                .orElseGet(() -> "Once " + SewingHand.FEWEST
-                        + " seams are measured on the Sew page, this says what your seams really take up.");
+        FramingWords words = FramingWords.in(settings.pages());
+        return hand.map(hand -> words.handEats(
+                        fine(settings, hand.eats()),
+                        String.valueOf(hand.seams()),
+                        fine(settings, hand.spread()),
+                        fine(settings, settings.usualSeam().loss())))
+                .orElseGet(() -> words.handUnknown(String.valueOf(SewingHand.FEWEST)));
     }
 
     /** True where planning with her own figure makes a difference that is more than scatter. */

@@ -10,6 +10,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
+import hearthcloth.words.framing.FramingWords;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.Optional;
@@ -45,7 +46,7 @@ public final class SettingsPage {
         room.show(
                 context,
                 new View(
-                        room.frame(context, "The drawer", "Drawer"),
+                        room.frame(context, FramingWords.in(room.language()).drawerTitle(), "Drawer"),
                         own(back) ? back : "/gift",
                         OwnHand.of(room.store(), room.settings()),
                         Threads.of(room.store()).written()));
@@ -69,22 +70,21 @@ public final class SettingsPage {
     /** Plans with what was learnt from her work, or as usual again. */
     private void hand(Context context) {
         Settings was = room.settings();
+        FramingWords words = FramingWords.in(was.pages());
         boolean own = PageContext.field(context, "use").equals("own");
         Optional<Length> eats = own ? OwnHand.of(room.store(), was).hand().map(SewingHand::eats) : Optional.empty();
         new Settings(was.ruler(), was.paper(), eats, was.language(), was.asked()).keep(room.store());
         PageContext.go(
                 context,
                 "/settings",
-                eats.isPresent()
-                        ? "New cloths are planned with your own seam."
-                        : "New cloths are planned with the usual seam.");
+                eats.isPresent() ? words.handIsOwn() : words.handIsUsual());
     }
 
     private void threads(Context context) {
-        Threads threads = Threads.read(PageContext.field(context, "threads"));
+        Threads threads = Threads.read(PageContext.field(context, "threads"), room.language());
         threads.keep(room.store(), threads.written());
         int count = threads.threads().size();
-        PageContext.go(context, "/settings", count == 1 ? "One thread is kept." : count + " threads are kept.");
+        PageContext.go(context, "/settings", FramingWords.in(room.language()).threadsKept(count));
     }
 
     /** Only addresses of the workroom itself are gone back to. */

@@ -5,12 +5,14 @@ import hearthcloth.colour.Colour;
 import hearthcloth.colour.ThreadChoice;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.thread.Stitch;
 import hearthcloth.sew.thread.ThreadNeed;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.FormFields;
+import hearthcloth.words.Language;
+import hearthcloth.words.framing.FramingWords;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +27,7 @@ public record Threads(List<Spool> threads) {
     record Spool(String name, Colour colour) {}
 
     public static Threads of(Store store) {
-        return read(store.setting(SETTING).orElse(""));
+        return read(store.setting(SETTING).orElse(""), Language.ENGLISH);
     }
 
     /**
@@ -33,21 +35,21 @@ public record Threads(List<Spool> threads) {
      *
      * @throws MeasureException naming the line and the mend
      */
-    static Threads read(String written) {
+    static Threads read(String written, Language language) {
+        FramingWords words = FramingWords.in(language);
         List<Spool> threads = new ArrayList<>();
         for (String line :
                 written.lines().map(String::strip).filter(one -> !one.isEmpty()).toList()) {
             if (line.length() > LONGEST || threads.size() == MOST) {
-                throw new MeasureException("write up to " + MOST + " threads of up to " + LONGEST + " letters each");
+                throw new MeasureException(words.threadsMany(String.valueOf(LONGEST), String.valueOf(MOST)));
             }
             int hex = line.lastIndexOf('#');
             String colour = hex < 0 ? line : line.substring(hex);
             String name = hex <= 0 ? line : line.substring(0, hex).strip();
             try {
-                threads.add(new Spool(name, FormFields.colour(colour)));
+                threads.add(new Spool(name, FormFields.colour(colour, language)));
             } catch (MeasureException e) {
-                throw new MeasureException("the thread \"" + line
-                        + "\" has no colour we know; write its colour after it," + " such as " + name + " #8a9a5b");
+                throw new MeasureException(words.threadsColour(line, name));
             }
         }
         return new Threads(threads);
@@ -69,11 +71,11 @@ public record Threads(List<Spool> threads) {
     }
 
     /** How much a cloth takes and which of hers show least and most on the fabrics that its seams cross. */
-    public String sentence(Plan plan, Ruler ruler) {
+    public String sentence(Plan plan, Voice voice) {
+        FramingWords words = FramingWords.in(voice.language());
         Cloth cloth = plan.cloth();
         ThreadNeed need = ThreadNeed.of(cloth, Stitch.USUAL);
-        String much = "Thread: " + ruler.run(need.total(), Rounding.UP) + " in all, with thread ends and 15 % extra; "
-                + ruler.run(need.each(), Rounding.UP) + " of it on the bobbin.";
+        String much = words.threadsNeed(voice.run(need.total(), Rounding.UP), voice.run(need.each(), Rounding.UP));
         if (threads.isEmpty()) {
             return much;
         }
@@ -81,7 +83,10 @@ public record Threads(List<Spool> threads) {
                 plan.fabrics().stream().map(fabric -> fabric.colour()).toList();
         Spool least = ThreadChoice.showingLeast(threads, Spool::colour, crossed).thread();
         Spool most = ThreadChoice.showingMost(threads, Spool::colour, crossed).thread();
-        return much + " Of your threads " + least.name() + " shows least on these fabrics"
-                + (least.equals(most) ? "." : ", " + most.name() + " most.");
+        return voice.sentences(List.of(
+                much,
+                least.equals(most)
+                        ? words.threadsSuitsOne(least.name())
+                        : words.threadsSuits(least.name(), most.name())));
     }
 }

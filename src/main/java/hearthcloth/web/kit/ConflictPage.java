@@ -1,16 +1,17 @@
 package hearthcloth.web.kit;
 
+import hearthcloth.words.framing.FramingWords;
 import io.javalin.http.Context;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** What she wrote beside what another window made of it: she sends hers again or leaves it; neither is lost. */
 public final class ConflictPage {
 
-    /** Fields she writes or chooses herself, in the words of their labels. */
-    private static final Map<String, String> LABELS = labels();
+    /** Fields she writes or chooses herself, by which the catalogue knows their labels. */
+    private static final List<String> FIELDS = List.of(
+            "name", "width", "length", "fabric", "washed", "at", "many", "colour", "faces", "nap", "made", "wrapped",
+            "keeper");
 
     /** A field of the form she sent. */
     public record Sent(String name, String value) {}
@@ -43,24 +44,6 @@ public final class ConflictPage {
         this.pages = pages;
     }
 
-    private static Map<String, String> labels() {
-        Map<String, String> labels = new LinkedHashMap<>();
-        labels.put("name", "Name");
-        labels.put("width", "Width");
-        labels.put("length", "Length");
-        labels.put("fabric", "Fabric");
-        labels.put("washed", "Washed");
-        labels.put("at", "Cut at");
-        labels.put("many", "How many");
-        labels.put("colour", "Colour");
-        labels.put("faces", "Faces");
-        labels.put("nap", "Nap");
-        labels.put("made", "Made on");
-        labels.put("wrapped", "Wrapped");
-        labels.put("keeper", "Who has it");
-        return labels;
-    }
-
     public void add() {
         pages.routes().exception(StaleChangeException.class, this::answer);
     }
@@ -68,6 +51,7 @@ public final class ConflictPage {
     private void answer(StaleChangeException stale, Context context) {
         context.status(409);
         PageContext room = pages.at(context);
+        FramingWords framing = FramingWords.in(room.language());
         String words = String.valueOf(stale.getMessage());
         if (PageContext.isPart(context)) {
             // Her form still stands on the page with what she wrote in it; what is there now is said above it.
@@ -80,20 +64,20 @@ public final class ConflictPage {
                 stale.now(),
                 stale.look(),
                 context.path(),
-                written(context),
+                written(context, framing),
                 sent(context, stale),
                 !stale.fresh().isEmpty());
-        room.show(context, new View(room.frame(context, "Changed in two windows", ""), conflict));
+        room.show(context, new View(room.frame(context, framing.staleTitle(), ""), conflict));
     }
 
-    private static List<Written> written(Context context) {
+    private static List<Written> written(Context context, FramingWords words) {
         List<Written> written = new ArrayList<>();
-        LABELS.forEach((name, label) -> {
+        for (String name : FIELDS) {
             String value = PageContext.field(context, name);
             if (!value.isEmpty()) {
-                written.add(new Written(label, value));
+                written.add(new Written(words.field(name), value));
             }
-        });
+        }
         return written;
     }
 

@@ -2,6 +2,8 @@ package hearthcloth.web.kit;
 
 import hearthcloth.measure.MeasureException;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.Language;
+import hearthcloth.words.framing.FramingWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
@@ -42,7 +44,7 @@ public final class ErrorPages {
         });
         routes.exception(HttpResponseException.class, (e, context) -> say(context, e.getStatus(), e.getMessage()));
         routes.exception(Exception.class, this::unforeseen);
-        routes.error(404, context -> say(context, 404, "There is nothing at this address."));
+        routes.error(404, context -> say(context, 404, words(context).troubleNothing()));
     }
 
     /** A trouble of one of the kinds above that came wrapped in others, or one nobody thought of. */
@@ -52,15 +54,11 @@ public final class ErrorPages {
         if (answer.isPresent()) {
             say(context, answer.get().getStatus(), answer.get().getMessage());
         } else if (unread.isPresent()) {
-            say(context, unread.get().getCode(), "What was sent cannot be read; load the page again and send it anew.");
+            say(context, unread.get().getCode(), words(context).troubleUnread());
         } else if (StoreException.isAway(e)) {
             away(context, e, StoreException.behind(e).orElse(""));
         } else {
-            say(
-                    context,
-                    500,
-                    StoreException.behind(e)
-                            .orElse("Something went wrong inside the workroom. Nothing was changed; try again."));
+            say(context, 500, StoreException.behind(e).orElseGet(() -> words(context).troubleInside()));
         }
     }
 
@@ -91,7 +89,7 @@ public final class ErrorPages {
             context.contentType("text/plain; charset=utf-8").result(words + "\n");
         } else if (PageContext.isPart(context)) {
             context.header("HX-Retarget", "#said").header("HX-Reswap", "innerHTML");
-            String more = gone ? " Load the page to have it written anew." : "";
+            String more = gone ? " " + words(context).troubleGone() : "";
             pages.at(context).show(context, PageFrame.Said.trouble(words + more));
         } else {
             pages.at(context).show(context, away(context, words, gone));
@@ -121,7 +119,7 @@ public final class ErrorPages {
 
     private void say(Context context, int status, @Nullable String words) {
         context.status(status);
-        String sentence = words == null || words.isBlank() ? "That did not work." : upright(words);
+        String sentence = words == null || words.isBlank() ? words(context).troublePlain() : upright(words);
         if (Boolean.TRUE.equals(context.attribute(BARE))) {
             context.contentType("text/plain; charset=utf-8").result(sentence + "\n");
         } else if (PageContext.isPart(context)) {
@@ -135,7 +133,7 @@ public final class ErrorPages {
     private void framed(Context context, String sentence) {
         PageFrame frame;
         try {
-            frame = pages.at(context).frame(context, "That did not work", "");
+            frame = pages.at(context).frame(context, words(context).troubleTitle(), "");
         } catch (RuntimeException e) {
             // What a page shows round its content cannot be reached either.
             context.contentType("text/plain; charset=utf-8").result(sentence + "\n");
@@ -165,9 +163,18 @@ public final class ErrorPages {
                 .orElse("/gift");
     }
 
+    /** In the language of who asks; English where her settings cannot be reached. */
+    private FramingWords words(Context context) {
+        try {
+            return FramingWords.in(pages.at(context).language());
+        } catch (RuntimeException e) {
+            return FramingWords.in(Language.ENGLISH);
+        }
+    }
+
     /** A sentence: a capital first and a full stop last. */
     public static String upright(String words) {
         String first = words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
-        return first.matches("(?s).*[.!?]") ? first : first + ".";
+        return first.matches("(?s).*[.!?。！？]") ? first : first + ".";
     }
 }

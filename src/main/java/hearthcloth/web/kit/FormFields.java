@@ -3,6 +3,8 @@ package hearthcloth.web.kit;
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.ColourException;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.words.Language;
+import hearthcloth.words.framing.FramingWords;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,13 +15,13 @@ public final class FormFields {
     private FormFields() {}
 
     /** A colour she wrote: as a number, a CSS name or in everyday words. */
-    public static Colour colour(String written) {
+    public static Colour colour(String written, Language language) {
         try {
             return Colour.parse(written);
         } catch (ColourException e) {
             return Colour.named(written)
-                    .orElseThrow(() -> new MeasureException("\"" + written
-                            + "\" is no colour we know; write one such as sage green or #8a9a5b, or leave it blank"));
+                    .orElseThrow(() -> new MeasureException(
+                            FramingWords.in(language).troubleColour(written)));
         }
     }
 

@@ -6,7 +6,9 @@ import hearthcloth.store.Person;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.Language;
 import hearthcloth.words.Preferred;
+import hearthcloth.words.framing.FramingWords;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.net.URLEncoder;
@@ -32,7 +34,7 @@ public final class PageContext {
 
     /** The work of whoever the request comes from. */
     public Store store() {
-        return visitor.work().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+        return visitor.work().orElseThrow(() -> new StoreException(FramingWords.in(language()).troubleComeIn()));
     }
 
     /** Proves that a form came from one of our own pages. */
@@ -42,6 +44,11 @@ public final class PageContext {
 
     public Settings settings() {
         return visitor.work().map(store -> Settings.of(store, reader)).orElseGet(() -> Settings.unasked(reader));
+    }
+
+    /** The language of her pages. */
+    public Language language() {
+        return settings().pages();
     }
 
     public PageFrame frame(Context context, String title, String stage) {

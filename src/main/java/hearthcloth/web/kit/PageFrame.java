@@ -1,5 +1,6 @@
 package hearthcloth.web.kit;
 
+import hearthcloth.words.Language;
 import java.util.List;
 
 /**
@@ -45,9 +46,14 @@ public record PageFrame(
         }
     }
 
-    /** The language of the page's words, as its {@code lang}. */
+    /** The language of the page's words. */
+    public Language language() {
+        return settings.pages();
+    }
+
+    /** The same as the page's {@code lang}. */
     public String lang() {
-        return settings.pages().tag();
+        return language().tag();
     }
 
     /** Laid out in one column, for reading and filling in. */
@@ -89,7 +95,11 @@ public record PageFrame(
         return new PageFrame(other, stage, token, settings, said, path, example, careful, person);
     }
 
-    /** The stages of the job, in order; each is always reachable. */
+    /**
+     * The stages of the job, in order; each is always reachable.
+     *
+     * @param word by which the catalogue of the frame knows it
+     */
     public record Stage(String word, String href) {}
 
     public static final List<Stage> STAGES = List.of(

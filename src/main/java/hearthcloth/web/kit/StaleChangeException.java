@@ -1,6 +1,8 @@
 package hearthcloth.web.kit;
 
 import hearthcloth.store.SavedCloth;
+import hearthcloth.words.Language;
+import hearthcloth.words.framing.FramingWords;
 import io.javalin.http.Context;
 
 /** A change made on a page that something newer has overtaken. Nothing was changed; both are shown. */
@@ -33,10 +35,10 @@ public final class StaleChangeException extends RuntimeException {
      *
      * @throws StaleChangeException where it was made on another one
      */
-    public static void check(Context context, SavedCloth cloth, String now) {
+    public static void check(Language language, Context context, SavedCloth cloth, String now) {
         if (isStale(context, cloth)) {
             throw new StaleChangeException(
-                    cloth.name() + " has meanwhile been changed in another window. Nothing was changed here.",
+                    FramingWords.in(language).staleCloth(cloth.name()),
                     now,
                     "/cloth/" + cloth.id(),
                     "version",

@@ -1,5 +1,6 @@
 package hearthcloth.web.kit;
 
+import hearthcloth.words.framing.FramingWords;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.UploadedFile;
@@ -16,19 +17,20 @@ public final class Uploads {
      *
      * @throws HttpResponseException where there is none or it is over {@code most} bytes, in words
      */
-    public static byte[] upload(Context context, String name, int most) {
+    public static byte[] upload(PageContext room, Context context, String name, int most) {
+        FramingWords words = FramingWords.in(room.language());
         UploadedFile file = context.uploadedFile(name);
         if (file == null || file.size() == 0) {
-            throw refused(422, "No file was chosen, or it is empty.");
+            throw refused(422, words.troubleNoFile());
         }
         try (InputStream in = file.content()) {
             byte[] bytes = in.readNBytes(most + 1);
             if (bytes.length > most) {
-                throw refused(413, "This file is over " + (most >> 20) + " MB; choose a smaller one.");
+                throw refused(413, words.troubleLarge(String.valueOf(most >> 20)));
             }
             return bytes;
         } catch (IOException e) {
-            throw refused(422, "The file did not arrive whole; send it again.", e);
+            throw refused(422, words.troubleNotWhole(), e);
         }
     }
 

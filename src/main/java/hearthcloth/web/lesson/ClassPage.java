@@ -16,7 +16,6 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Uploads;
-import hearthcloth.words.speech.ClassWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
 import io.javalin.http.Context;
@@ -76,7 +75,7 @@ public final class ClassPage {
     }
 
     private TeachingWords words() {
-        return ClassWords.in(room.settings().pages());
+        return TeachingWords.in(room.settings().pages());
     }
 
     /** In a studio only a teacher has a class; on her own machine she is one. */
@@ -151,7 +150,7 @@ public final class ClassPage {
         String id = PageContext.field(context, "cloth");
         Guideline idea = id.isEmpty()
                 ? SaidIdea.read(
-                        new String(Uploads.upload(context, "file", MOST_BYTES), StandardCharsets.UTF_8),
+                        new String(Uploads.upload(room, context, "file", MOST_BYTES), StandardCharsets.UTF_8),
                         room.settings().ruler())
                 : SaidIdea.of(room, context, cloth(id));
         classroom.begin(idea);

@@ -19,7 +19,6 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.words.Language;
-import hearthcloth.words.speech.ClassWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
 import io.javalin.http.Context;
@@ -128,7 +127,7 @@ public final class StudentPage {
     }
 
     private TeachingWords words() {
-        return ClassWords.in(language());
+        return TeachingWords.in(language());
     }
 
     private Optional<ClassDoor.Student> student(Context context) {

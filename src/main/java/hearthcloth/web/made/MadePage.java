@@ -67,7 +67,7 @@ public final class MadePage {
     private void slip(Context context) {
         SavedCloth saved = cloth(context);
         Life was = saved.document().life();
-        StaleChangeException.check(context, saved, ClothCard.about(was));
+        StaleChangeException.check(room.language(), context, saved, ClothCard.about(was));
         String name = PageContext.field(context, "name");
         if (name.length() > LONGEST_NAME) {
             throw new MeasureException("write a name of up to " + LONGEST_NAME + " letters");
@@ -134,7 +134,7 @@ public final class MadePage {
     private void take(Context context) {
         SavedCloth saved = cloth(context);
         try {
-            byte[] jpeg = ClothPhotograph.jpeg(Uploads.upload(context, "picture", FabricPicture.MOST_BYTES));
+            byte[] jpeg = ClothPhotograph.jpeg(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
             room.store().portraits().keep(saved.id(), jpeg);
         } catch (RefusedPictureException e) {
             throw Uploads.refused(422, String.valueOf(e.getMessage()), e);

@@ -213,7 +213,7 @@ public final class CutPage {
 
     private void wrong(Context context) {
         SavedCloth cloth = toCut(context);
-        StaleChangeException.check(context, cloth, ticks(cloth));
+        StaleChangeException.check(room.language(), context, cloth, ticks(cloth));
         try {
             new CutSlip(room, cloth, ClothAsked.plan(cloth)).mend(context);
         } catch (MeasureException e) {
@@ -241,7 +241,7 @@ public final class CutPage {
 
     private void done(Context context) {
         SavedCloth cloth = toCut(context);
-        StaleChangeException.check(context, cloth, ticks(cloth));
+        StaleChangeException.check(room.language(), context, cloth, ticks(cloth));
         allCut(context, cloth);
     }
 

@@ -116,7 +116,7 @@ public final class SewPage {
                                 ? Threads.of(room.store())
                                         .sentence(
                                                 ClothAsked.plan(cloth),
-                                                settings(cloth).ruler())
+                                                settings(cloth).voice())
                                 : "",
                         OwnPace.of(room.store()).sentence(left),
                         SewSide.bar(step).orElse(""),

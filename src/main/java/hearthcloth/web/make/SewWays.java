@@ -93,7 +93,7 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
 
         /** Whether it ties what it is for; where it is for nothing, what it ties at most. */
         List<String> ties(Size size) {
-            String fits = Wished.of(room.store(), cloth).fits(size, ruler());
+            String fits = Wished.of(room.store(), cloth).fits(size, ClothAsked.settings(room, cloth).voice());
             if (!fits.isEmpty()) {
                 return List.of(fits);
             }

@@ -124,7 +124,7 @@ public final class FabricPage {
         Fabric was = meant(context, stash);
         Fabric is = new Fabric(
                 StashFields.name(PageContext.field(context, "name")),
-                FormFields.colour(PageContext.field(context, "colour")),
+                FormFields.colour(PageContext.field(context, "colour"), room.language()),
                 FormFields.choice(Fabric.Faces.class, PageContext.field(context, "faces"))
                         .orElse(was.faces()),
                 FormFields.choice(Fabric.Nap.class, PageContext.field(context, "nap"))
@@ -201,7 +201,7 @@ public final class FabricPage {
                     "a picture shows between 1 cm and 3 m of cloth; measure from its left edge to its" + " right");
         }
         try {
-            byte[] jpeg = FabricPicture.jpeg(Uploads.upload(context, "picture", FabricPicture.MOST_BYTES));
+            byte[] jpeg = FabricPicture.jpeg(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
             String picture = Base64.getEncoder().encodeToString(jpeg);
             room.store().swatches().keep(fabric.name(), new Swatch("image/jpeg", picture, across));
         } catch (RefusedPictureException e) {

@@ -47,7 +47,7 @@ final class StashFiles {
     }
 
     private void read(Context context) {
-        String text = text(Uploads.upload(context, "file", MOST_MEGABYTES << 20));
+        String text = text(Uploads.upload(room, context, "file", MOST_MEGABYTES << 20));
         StashFile.Reading reading =
                 StashFile.read(text, Optional.of(room.settings().bare()));
         if (reading instanceof StashFile.Faulty faulty) {

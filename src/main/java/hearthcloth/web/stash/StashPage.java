@@ -187,7 +187,7 @@ public final class StashPage {
                 StashFields.name(name),
                 heard.size(),
                 heard.count(),
-                colour.isEmpty() ? Optional.empty() : Optional.of(FormFields.colour(colour)),
+                colour.isEmpty() ? Optional.empty() : Optional.of(FormFields.colour(colour, room.language())),
                 FormFields.choice(Fabric.Faces.class, PageContext.field(context, "faces")),
                 FormFields.choice(Fabric.Nap.class, PageContext.field(context, "nap")),
                 FormFields.choice(Piece.Washed.class, PageContext.field(context, "washed"))

@@ -5,6 +5,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Ways;
+import hearthcloth.words.Language;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,7 @@ public final class StashScreen {
         }
 
         public Body body() {
-            return new Body(stash, frame.title(), frame.token(), frame.example());
+            return new Body(frame.language(), stash, frame.title(), frame.token(), frame.example());
         }
     }
 
@@ -51,10 +52,10 @@ public final class StashScreen {
      *
      * @param isExample true while the example lies in the workroom
      */
-    public record Body(StashView stash, String title, String token, boolean isExample) {
+    public record Body(Language language, StashView stash, String title, String token, boolean isExample) {
 
         public Ways ways() {
-            return new Ways(token, true, !isExample);
+            return new Ways(language, token, true, !isExample);
         }
 
         public Found found() {
@@ -93,7 +94,7 @@ public final class StashScreen {
     /** The stash after a change, as a part of the page; with what is to stand in the line box, where that changes. */
     void showChanged(Context context, String said, Optional<Draft> line) {
         boolean example = room.store().setting(ExampleMark.SETTING).isPresent();
-        Body body = new Body(whole(), TITLE, room.token(), example);
+        Body body = new Body(room.language(), whole(), TITLE, room.token(), example);
         room.show(context, new Changed(body, said, line, room.settings().ruler().isMetric()));
     }
 

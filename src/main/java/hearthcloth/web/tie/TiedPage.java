@@ -132,7 +132,7 @@ public final class TiedPage {
                 context,
                 "/tied/" + saved.id(),
                 saved.name() + " is for "
-                        + purpose.words(ClothAsked.settings(room, saved).ruler()) + " now.");
+                        + purpose.words(ClothAsked.settings(room, saved).voice()) + " now.");
     }
 
     /** The model to turn, as JSON. */

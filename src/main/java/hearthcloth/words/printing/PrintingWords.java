@@ -1,7 +1,21 @@
 package hearthcloth.words.printing;
 
+import hearthcloth.words.Language;
+
 /** What is said in the room of printing, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface PrintingWords {
+
+    /** What is said in one language; the class of no other is loaded. */
+    static PrintingWords in(Language language) {
+        return switch (language) {
+            case ENGLISH -> new EnglishPrinting();
+            case KOREAN -> new KoreanPrinting();
+            case JAPANESE -> new JapanesePrinting();
+            case FRENCH -> new FrenchPrinting();
+            case GERMAN -> new GermanPrinting();
+            case SPANISH -> new SpanishPrinting();
+        };
+    }
 
     String altCut(String fabric, int n, String piece, String size);
 

@@ -7,32 +7,12 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.words.Language;
 import hearthcloth.words.measuring.EnglishMeasuring;
-import hearthcloth.words.measuring.FrenchMeasuring;
-import hearthcloth.words.measuring.GermanMeasuring;
-import hearthcloth.words.measuring.JapaneseMeasuring;
-import hearthcloth.words.measuring.KoreanMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
-import hearthcloth.words.measuring.SpanishMeasuring;
 import hearthcloth.words.printing.EnglishPrinting;
-import hearthcloth.words.printing.FrenchPrinting;
-import hearthcloth.words.printing.GermanPrinting;
-import hearthcloth.words.printing.JapanesePrinting;
-import hearthcloth.words.printing.KoreanPrinting;
 import hearthcloth.words.printing.PrintingWords;
-import hearthcloth.words.printing.SpanishPrinting;
 import hearthcloth.words.sewing.EnglishSewing;
-import hearthcloth.words.sewing.FrenchSewing;
-import hearthcloth.words.sewing.GermanSewing;
-import hearthcloth.words.sewing.JapaneseSewing;
-import hearthcloth.words.sewing.KoreanSewing;
 import hearthcloth.words.sewing.SewingWords;
-import hearthcloth.words.sewing.SpanishSewing;
 import hearthcloth.words.tying.EnglishTying;
-import hearthcloth.words.tying.FrenchTying;
-import hearthcloth.words.tying.GermanTying;
-import hearthcloth.words.tying.JapaneseTying;
-import hearthcloth.words.tying.KoreanTying;
-import hearthcloth.words.tying.SpanishTying;
 import hearthcloth.words.tying.TyingWords;
 import java.util.List;
 
@@ -63,39 +43,11 @@ public record Voice(Ruler ruler, Language language, MeasuringWords measuring, Ro
 
     /** Any language. */
     public static Voice of(Language language, Ruler ruler) {
-        return switch (language) {
-            case ENGLISH -> english(ruler);
-            case KOREAN ->
-                new Voice(
-                        ruler,
-                        language,
-                        new KoreanMeasuring(),
-                        new Rooms(new KoreanTying(), new KoreanSewing(), new KoreanPrinting()));
-            case JAPANESE ->
-                new Voice(
-                        ruler,
-                        language,
-                        new JapaneseMeasuring(),
-                        new Rooms(new JapaneseTying(), new JapaneseSewing(), new JapanesePrinting()));
-            case FRENCH ->
-                new Voice(
-                        ruler,
-                        language,
-                        new FrenchMeasuring(),
-                        new Rooms(new FrenchTying(), new FrenchSewing(), new FrenchPrinting()));
-            case GERMAN ->
-                new Voice(
-                        ruler,
-                        language,
-                        new GermanMeasuring(),
-                        new Rooms(new GermanTying(), new GermanSewing(), new GermanPrinting()));
-            case SPANISH ->
-                new Voice(
-                        ruler,
-                        language,
-                        new SpanishMeasuring(),
-                        new Rooms(new SpanishTying(), new SpanishSewing(), new SpanishPrinting()));
-        };
+        return new Voice(
+                ruler,
+                language,
+                MeasuringWords.in(language),
+                new Rooms(TyingWords.in(language), SewingWords.in(language), PrintingWords.in(language)));
     }
 
     /** Ties and gifts. */

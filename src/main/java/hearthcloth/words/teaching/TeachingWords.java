@@ -1,7 +1,21 @@
 package hearthcloth.words.teaching;
 
+import hearthcloth.words.Language;
+
 /** What is said in the room of teaching, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface TeachingWords {
+
+    /** What is said in one language; the class of no other is loaded. */
+    static TeachingWords in(Language language) {
+        return switch (language) {
+            case ENGLISH -> new EnglishTeaching();
+            case KOREAN -> new KoreanTeaching();
+            case JAPANESE -> new JapaneseTeaching();
+            case FRENCH -> new FrenchTeaching();
+            case GERMAN -> new GermanTeaching();
+            case SPANISH -> new SpanishTeaching();
+        };
+    }
 
     String classBegin();
 

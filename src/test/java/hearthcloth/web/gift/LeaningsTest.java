@@ -163,7 +163,7 @@ class LeaningsTest {
                 form.keep(store);
                 assertThat(PatchworkForm.of(store)).isEqualTo(form);
                 WishView view =
-                        WishView.of(store, Purpose.NOTHING, new MeasuredSeams(List.of()).usual(settings(store)), "");
+                        WishView.of(store, Purpose.NOTHING, new MeasuredSeams(List.of()).usual(settings(store)), settings(store).voice(), "");
                 assertThat(view.patchwork()).isEqualTo(form);
                 assertThat(view.tied().is()).isFalse();
                 assertThat(view.tied().larger()).isEmpty();
