@@ -31,6 +31,7 @@ import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageSources;
 import hearthcloth.web.kit.Visitor;
+import hearthcloth.web.kits.KitsPage;
 import hearthcloth.web.lesson.ClassPage;
 import hearthcloth.web.lesson.Classroom;
 import hearthcloth.web.lesson.StudentPage;
@@ -229,6 +230,7 @@ public final class Workroom implements AutoCloseable {
             PicturesPage.add(pages);
             ArchivePage.add(pages);
             HandOnPage.add(pages);
+            KitsPage.add(pages);
             ClassPage.add(pages, opened.classroom(), opened.openness());
             StudentPage.add(pages, opened.classroom());
             DevicesPage.add(pages, opened.openness(), opened.devices());

@@ -60,6 +60,24 @@ public final class Visit implements AutoCloseable {
         return response.body();
     }
 
+    /** The bytes at an address, which must be there. */
+    public byte[] bytes(String path) {
+        try {
+            HttpResponse<byte[]> response = client.send(
+                    HttpRequest.newBuilder(URI.create(address() + path)).build(),
+                    HttpResponse.BodyHandlers.ofByteArray());
+            if (response.statusCode() != 200) {
+                throw new AssertionError(path + " answered " + response.statusCode());
+            }
+            return response.body();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+
     /** Waits until a photograph that was sent is read, for as long as a test may take; its page. */
     public String untilRead(String photograph) {
         while (page(photograph).contains("id=\"going\"")) {

@@ -132,7 +132,8 @@ public final class ArchiveReader {
         return pieces;
     }
 
-    private static Archive.Kept cloth(Archive.ClothEntry entry) {
+    /** A cloth that came from elsewhere, looked at before anything is kept of it. */
+    static Archive.Kept cloth(Archive.ClothEntry entry) {
         require(entry.id().matches("[\\w-]{0,40}\\w"));
         ClothDocument document = ClothDocument.read(entry.document());
         Design design = document.design();

@@ -17,10 +17,10 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
+import hearthcloth.store.archive.Kit;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.NewCloth;
@@ -30,6 +30,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.teaching.TeachingWords;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -41,8 +42,8 @@ import java.util.Set;
 /** Hands an idea on as a file, and takes one in that somebody sent, fitted to her stash. */
 public final class HandOnPage {
 
-    /** A guideline with a picture is under half of it. */
-    private static final int MOST_BYTES = 1 << 20;
+    /** A guideline with a picture is under an eighth of it. */
+    private static final int MOST_BYTES = Kit.MOST_BYTES;
 
     private static final long ANSWER_WITHIN_MS = 3_000;
 
@@ -78,6 +79,7 @@ public final class HandOnPage {
                 .get("/hand-on", HandOnPage::begin)
                 .post("/hand-on", HandOnPage::in)
                 .get("/hand-on/{id}", HandOnPage::show)
+                .get("/hand-on/{id}/kit.json", HandOnPage::kitFile)
                 .post("/hand-on/{id}/idea.json", HandOnPage::file)
                 .post("/hand-on/{id}/page.html", HandOnPage::page);
     }
@@ -157,6 +159,10 @@ public final class HandOnPage {
 
     private void in(Context context) {
         String text = new String(Uploads.upload(room, context, "file", MOST_BYTES), StandardCharsets.UTF_8);
+        if (Kit.isOne(text)) {
+            kit(context, text);
+            return;
+        }
         Guideline guideline = SaidIdea.read(text, room.settings().ruler());
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
@@ -171,15 +177,22 @@ public final class HandOnPage {
                         "Your stash makes no cloth of this idea yet. " + String.join(" ", fitted.why())));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
-        Design design = nearest.isScraps()
-                ? Design.undivided(plan)
-                : DesignEdits.settled(
-                        plan,
-                        hearthcloth.guideline.ClothFacts.of(plan.cloth())
-                                .order()
-                                .orElse(hearthcloth.cloth.layout.Order.ROUND));
+        Design design = NewCloth.design(plan);
         room.store().cloths().keep(id, guideline.told().name(), ClothDocument.of(design, plan, Purpose.NOTHING));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
+    }
+
+    /** A cloth with its pieces: both are hers then. */
+    private void kit(Context context, String text) {
+        String id = Kit.read(text).into(room.store());
+        TeachingWords words = TeachingWords.in(room.settings().pages());
+        PageContext.go(context, "/cloth/" + id, words.kitCame());
+    }
+
+    private void kitFile(Context context) {
+        SavedCloth cloth = cloth(context);
+        sent(context, "application/json", "kit.json")
+                .result(Kit.of(cloth.name(), cloth.document()).text());
     }
 
     private static Budget limit() {

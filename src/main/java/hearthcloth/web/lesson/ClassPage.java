@@ -142,7 +142,7 @@ public final class ClassPage {
                 student.name(),
                 Growth.drawn(place, student.name() + ", " + size),
                 size,
-                sewn == 0 ? "" : words().classSeams(String.valueOf(sewn), all));
+                sewn == 0 ? "" : words().classSeams(all, String.valueOf(sewn)));
     }
 
     private void begin(Context context) {

@@ -169,6 +169,331 @@ public final class EnglishTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaBack() {
+        return "Back";
+    }
+
+    @Override
+    public String ideaBy(String name) {
+        return "An idea from " + name;
+    }
+
+    @Override
+    public String ideaCare(String words) {
+        return "Take care: " + words;
+    }
+
+    @Override
+    public String ideaEmpty() {
+        return "There is nothing to show.";
+    }
+
+    @Override
+    public String ideaExample(String size) {
+        return "The front of an example, " + size + "; its fabrics are invented.";
+    }
+
+    @Override
+    public String ideaExampleBack() {
+        return "Its back.";
+    }
+
+    @Override
+    public String ideaFirst() {
+        return "A first cloth; looking for better …";
+    }
+
+    @Override
+    public String ideaFoot() {
+        return "This page asks nothing of any network and keeps nothing. Measures are planned on your own device. Made with Hearthcloth.";
+    }
+
+    @Override
+    public String ideaFront() {
+        return "Front";
+    }
+
+    @Override
+    public String ideaGuide() {
+        return "The whole guide, page by page";
+    }
+
+    @Override
+    public String ideaHeapHelp() {
+        return "Width across, length along the selvage. These lines are an example; write yours over them.";
+    }
+
+    @Override
+    public String ideaKeep() {
+        return "Save its plan";
+    }
+
+    @Override
+    public String ideaLabel() {
+        return "The idea";
+    }
+
+    @Override
+    public String ideaLanguage() {
+        return "Language";
+    }
+
+    @Override
+    public String ideaMade() {
+        return "How it is made";
+    }
+
+    @Override
+    public String ideaMadeMore() {
+        return "Sewing, hem, tying, washing, and where to take care";
+    }
+
+    @Override
+    public String ideaOld() {
+        return "This browser cannot run the planner; open the page in a newer one (2023 or later).";
+    }
+
+    @Override
+    public String ideaOne() {
+        return "Here is your cloth.";
+    }
+
+    @Override
+    public String ideaOwn() {
+        return "Your own, from your scraps";
+    }
+
+    @Override
+    public String ideaPieces() {
+        return "What to cut from which piece";
+    }
+
+    @Override
+    public String ideaPrint() {
+        return "Print this cloth";
+    }
+
+    @Override
+    public String ideaSave() {
+        return "Save the guideline as a file";
+    }
+
+    @Override
+    public String ideaStop() {
+        return "Stop";
+    }
+
+    @Override
+    public String ideaStopped() {
+        return "Stopped.";
+    }
+
+    @Override
+    public String ideaSuchAs(String fabric) {
+        return "such as " + fabric;
+    }
+
+    @Override
+    public String ideaTied() {
+        return "Tied.";
+    }
+
+    @Override
+    public String ideaTrouble() {
+        return "The planner stopped. Your lines are still here; try again with fewer pieces.";
+    }
+
+    @Override
+    public String ideaTwo() {
+        return "Here is your cloth, and another.";
+    }
+
+    @Override
+    public String ideaTying() {
+        return "How it is tied";
+    }
+
+    @Override
+    public String kitCame() {
+        return "The kit is here: its pieces are in your stash, and the cloth is planned from them.";
+    }
+
+    @Override
+    public String kitsAnew() {
+        return "These are no longer here; plan them again.";
+    }
+
+    @Override
+    public String kitsAsked(String asked) {
+        return "Asked for: " + asked;
+    }
+
+    @Override
+    public String kitsCount() {
+        return "How many students";
+    }
+
+    @Override
+    public String kitsEmpty() {
+        return "Your stash has no free piece. Lay something in first.";
+    }
+
+    @Override
+    public String kitsFair(String least, String most) {
+        return "Most joins in one cloth: " + most + ". No way to share this heap has fewer than " + least + ".";
+    }
+
+    @Override
+    public String kitsFile() {
+        return "Kit file";
+    }
+
+    @Override
+    public String kitsForget() {
+        return "Put this plan away";
+    }
+
+    @Override
+    public String kitsGoing(String all, String tried) {
+        return "Looking for a fairer way to share: " + tried + " of " + all + ".";
+    }
+
+    @Override
+    public String kitsGuide() {
+        return "Guide for a class";
+    }
+
+    @Override
+    public String kitsHeap(int count) {
+        return (count == 1 ? "" + count + " piece of your stash is free." : "" + count + " pieces of your stash are free.");
+    }
+
+    @Override
+    public String kitsInTurn(String joins, String lacking) {
+        return "One after another, the worst would have " + joins + ", and " + lacking + " would go without.";
+    }
+
+    @Override
+    public String kitsIntro() {
+        return "Plan many cloths from one heap together: nothing is promised twice, and whoever fares worst fares as well as can be.";
+    }
+
+    @Override
+    public String kitsJoins(int count) {
+        return (count == 0 ? "no joins" : count == 1 ? "" + count + " join" : "" + count + " joins");
+    }
+
+    @Override
+    public String kitsKeep() {
+        return "Keep these cloths";
+    }
+
+    @Override
+    public String kitsKeepHelp() {
+        return "They go to Made, and their pieces are promised to them in your stash.";
+    }
+
+    @Override
+    public String kitsKept(int count) {
+        return (count == 1 ? "" + count + " cloth is kept." : "" + count + " cloths are kept.") + " Their pieces are promised to them.";
+    }
+
+    @Override
+    public String kitsLines() {
+        return "One cloth a line";
+    }
+
+    @Override
+    public String kitsLinesHelp() {
+        return "A name, then a size or a gift. Or paste a list whose first line names the columns: name, size, gift, tie, fabrics.";
+    }
+
+    @Override
+    public String kitsList() {
+        return "A season: a cloth a line";
+    }
+
+    @Override
+    public String kitsMove() {
+        return "Move a piece to another cloth";
+    }
+
+    @Override
+    public String kitsMoveIt() {
+        return "Move it and let the others settle";
+    }
+
+    @Override
+    public String kitsMoved(String name, String piece) {
+        return "Piece " + piece + " is in the cloth of " + name + " now. The others have settled.";
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "This is the nearest that could be made.";
+    }
+
+    @Override
+    public String kitsNotMoved(String name, String piece) {
+        return "No cloth was found for " + name + " that uses piece " + piece + ". Nothing was changed.";
+    }
+
+    @Override
+    public String kitsNothing() {
+        return "Nothing could be made.";
+    }
+
+    @Override
+    public String kitsPiece() {
+        return "Piece";
+    }
+
+    @Override
+    public String kitsPlan() {
+        return "Plan the class";
+    }
+
+    @Override
+    public String kitsPlanGifts() {
+        return "Plan the gifts";
+    }
+
+    @Override
+    public String kitsPrint() {
+        return "Slips, shopping list and teacher’s sheet";
+    }
+
+    @Override
+    public String kitsSample() {
+        return "Anna, 16 in\nGrandmother, box 30 x 20 x 8 cm";
+    }
+
+    @Override
+    public String kitsSize() {
+        return "Finished size";
+    }
+
+    @Override
+    public String kitsStop() {
+        return "Stop and take the best so far";
+    }
+
+    @Override
+    public String kitsStudents() {
+        return "A class: so many cloths alike";
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "Kits and gifts";
+    }
+
+    @Override
+    public String kitsTo() {
+        return "To";
+    }
+
+    @Override
     public String mineAgain() {
         return "Plan again";
     }

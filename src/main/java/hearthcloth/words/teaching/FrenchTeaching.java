@@ -169,6 +169,331 @@ public final class FrenchTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaBack() {
+        return "Verso";
+    }
+
+    @Override
+    public String ideaBy(String name) {
+        return "Une idée de " + name;
+    }
+
+    @Override
+    public String ideaCare(String words) {
+        return "Attention : " + words;
+    }
+
+    @Override
+    public String ideaEmpty() {
+        return "Il n’y a rien à montrer.";
+    }
+
+    @Override
+    public String ideaExample(String size) {
+        return "Le recto d’un exemple, " + size + " ; ses tissus sont inventés.";
+    }
+
+    @Override
+    public String ideaExampleBack() {
+        return "Son verso.";
+    }
+
+    @Override
+    public String ideaFirst() {
+        return "Un premier carré ; recherche d’un meilleur …";
+    }
+
+    @Override
+    public String ideaFoot() {
+        return "Cette page ne demande rien à aucun réseau et ne garde rien. Tout se prépare sur votre appareil. Fait avec Hearthcloth.";
+    }
+
+    @Override
+    public String ideaFront() {
+        return "Recto";
+    }
+
+    @Override
+    public String ideaGuide() {
+        return "Le guide entier, page par page";
+    }
+
+    @Override
+    public String ideaHeapHelp() {
+        return "Largeur en travers, longueur le long de la lisière. Ces lignes sont un exemple ; écrivez les vôtres par-dessus.";
+    }
+
+    @Override
+    public String ideaKeep() {
+        return "Enregistrer son plan";
+    }
+
+    @Override
+    public String ideaLabel() {
+        return "L’idée";
+    }
+
+    @Override
+    public String ideaLanguage() {
+        return "Langue";
+    }
+
+    @Override
+    public String ideaMade() {
+        return "Comment il se fait";
+    }
+
+    @Override
+    public String ideaMadeMore() {
+        return "Couture, ourlet, nouage, lavage, et où faire attention";
+    }
+
+    @Override
+    public String ideaOld() {
+        return "Ce navigateur ne peut pas préparer de carré ; ouvrez la page dans un plus récent (2023 ou après).";
+    }
+
+    @Override
+    public String ideaOne() {
+        return "Voici votre carré.";
+    }
+
+    @Override
+    public String ideaOwn() {
+        return "Le vôtre, avec vos chutes";
+    }
+
+    @Override
+    public String ideaPieces() {
+        return "Que couper dans quel morceau";
+    }
+
+    @Override
+    public String ideaPrint() {
+        return "Imprimer ce carré";
+    }
+
+    @Override
+    public String ideaSave() {
+        return "Enregistrer les consignes dans un fichier";
+    }
+
+    @Override
+    public String ideaStop() {
+        return "Arrêter";
+    }
+
+    @Override
+    public String ideaStopped() {
+        return "Arrêté.";
+    }
+
+    @Override
+    public String ideaSuchAs(String fabric) {
+        return "par exemple " + fabric;
+    }
+
+    @Override
+    public String ideaTied() {
+        return "Noué.";
+    }
+
+    @Override
+    public String ideaTrouble() {
+        return "La préparation s’est arrêtée. Vos lignes sont encore là ; réessayez avec moins de morceaux.";
+    }
+
+    @Override
+    public String ideaTwo() {
+        return "Voici votre carré, et un autre.";
+    }
+
+    @Override
+    public String ideaTying() {
+        return "Comment il se noue";
+    }
+
+    @Override
+    public String kitCame() {
+        return "Le kit est là : ses morceaux sont dans votre réserve, et le carré est préparé avec eux.";
+    }
+
+    @Override
+    public String kitsAnew() {
+        return "Ils ne sont plus là ; préparez-les de nouveau.";
+    }
+
+    @Override
+    public String kitsAsked(String asked) {
+        return "Demandé : " + asked;
+    }
+
+    @Override
+    public String kitsCount() {
+        return "Combien d’élèves";
+    }
+
+    @Override
+    public String kitsEmpty() {
+        return "Votre réserve n’a aucun morceau libre. Rangez-y d’abord quelque chose.";
+    }
+
+    @Override
+    public String kitsFair(String least, String most) {
+        return "Le plus de raccords dans un carré : " + most + ". Aucun partage de ce tas n’en a moins de " + least + ".";
+    }
+
+    @Override
+    public String kitsFile() {
+        return "Fichier du kit";
+    }
+
+    @Override
+    public String kitsForget() {
+        return "Ranger ce plan";
+    }
+
+    @Override
+    public String kitsGoing(String all, String tried) {
+        return "Recherche d’un partage plus juste : " + tried + " sur " + all + ".";
+    }
+
+    @Override
+    public String kitsGuide() {
+        return "Guide pour un cours";
+    }
+
+    @Override
+    public String kitsHeap(int count) {
+        return (count == 0 || count == 1 ? "" + count + " morceau de votre réserve est libre." : "" + count + " morceaux de votre réserve sont libres.");
+    }
+
+    @Override
+    public String kitsInTurn(String joins, String lacking) {
+        return "L’un après l’autre, le moins bien servi en aurait " + joins + ", et " + lacking + " n’auraient rien.";
+    }
+
+    @Override
+    public String kitsIntro() {
+        return "Préparer beaucoup de carrés ensemble à partir d’un tas : rien n’est promis deux fois, et le moins bien servi l’est aussi bien que possible.";
+    }
+
+    @Override
+    public String kitsJoins(int count) {
+        return (count == 0 ? "aucun raccord" : count == 0 || count == 1 ? "" + count + " raccord" : "" + count + " raccords");
+    }
+
+    @Override
+    public String kitsKeep() {
+        return "Garder ces carrés";
+    }
+
+    @Override
+    public String kitsKeepHelp() {
+        return "Ils vont dans Faits, et leurs morceaux leur sont promis dans votre réserve.";
+    }
+
+    @Override
+    public String kitsKept(int count) {
+        return (count == 0 || count == 1 ? "" + count + " carré est gardé." : "" + count + " carrés sont gardés.") + " Leurs morceaux leur sont promis.";
+    }
+
+    @Override
+    public String kitsLines() {
+        return "Un carré par ligne";
+    }
+
+    @Override
+    public String kitsLinesHelp() {
+        return "Un nom, puis une taille ou un cadeau. Ou collez une liste dont la première ligne nomme les colonnes : name, size, gift, tie, fabrics.";
+    }
+
+    @Override
+    public String kitsList() {
+        return "Une saison : un carré par ligne";
+    }
+
+    @Override
+    public String kitsMove() {
+        return "Donner un morceau à un autre carré";
+    }
+
+    @Override
+    public String kitsMoveIt() {
+        return "Le donner, les autres s’arrangent";
+    }
+
+    @Override
+    public String kitsMoved(String name, String piece) {
+        return "Le morceau " + piece + " est maintenant dans le carré de " + name + ". Les autres se sont arrangés.";
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "C’est le plus proche qui a pu se faire.";
+    }
+
+    @Override
+    public String kitsNotMoved(String name, String piece) {
+        return "Aucun carré avec le morceau " + piece + " n’a été trouvé pour " + name + ". Rien n’a changé.";
+    }
+
+    @Override
+    public String kitsNothing() {
+        return "Rien n’a pu se faire.";
+    }
+
+    @Override
+    public String kitsPiece() {
+        return "Morceau";
+    }
+
+    @Override
+    public String kitsPlan() {
+        return "Préparer le cours";
+    }
+
+    @Override
+    public String kitsPlanGifts() {
+        return "Préparer les cadeaux";
+    }
+
+    @Override
+    public String kitsPrint() {
+        return "Étiquettes, liste d’achats et feuille du professeur";
+    }
+
+    @Override
+    public String kitsSample() {
+        return "Anna, 40 cm\nGrand-mère, box 30 x 20 x 8 cm";
+    }
+
+    @Override
+    public String kitsSize() {
+        return "Taille finie";
+    }
+
+    @Override
+    public String kitsStop() {
+        return "Arrêter et prendre le meilleur";
+    }
+
+    @Override
+    public String kitsStudents() {
+        return "Un cours : tant de carrés semblables";
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "Kits et cadeaux";
+    }
+
+    @Override
+    public String kitsTo() {
+        return "À";
+    }
+
+    @Override
     public String mineAgain() {
         return "Préparer de nouveau";
     }

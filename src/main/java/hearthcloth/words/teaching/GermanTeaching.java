@@ -169,6 +169,331 @@ public final class GermanTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaBack() {
+        return "Rückseite";
+    }
+
+    @Override
+    public String ideaBy(String name) {
+        return "Eine Idee von " + name;
+    }
+
+    @Override
+    public String ideaCare(String words) {
+        return "Vorsicht: " + words;
+    }
+
+    @Override
+    public String ideaEmpty() {
+        return "Es gibt nichts zu zeigen.";
+    }
+
+    @Override
+    public String ideaExample(String size) {
+        return "Die Vorderseite eines Beispiels, " + size + "; seine Stoffe sind erfunden.";
+    }
+
+    @Override
+    public String ideaExampleBack() {
+        return "Seine Rückseite.";
+    }
+
+    @Override
+    public String ideaFirst() {
+        return "Ein erstes Tuch; ein besseres wird gesucht …";
+    }
+
+    @Override
+    public String ideaFoot() {
+        return "Diese Seite fragt kein Netz und behält nichts. Geplant wird auf deinem eigenen Gerät. Gemacht mit Hearthcloth.";
+    }
+
+    @Override
+    public String ideaFront() {
+        return "Vorderseite";
+    }
+
+    @Override
+    public String ideaGuide() {
+        return "Die ganze Anleitung, Seite für Seite";
+    }
+
+    @Override
+    public String ideaHeapHelp() {
+        return "Breite quer, Länge an der Webkante entlang. Diese Zeilen sind ein Beispiel; schreib deine darüber.";
+    }
+
+    @Override
+    public String ideaKeep() {
+        return "Seinen Plan speichern";
+    }
+
+    @Override
+    public String ideaLabel() {
+        return "Die Idee";
+    }
+
+    @Override
+    public String ideaLanguage() {
+        return "Sprache";
+    }
+
+    @Override
+    public String ideaMade() {
+        return "Wie es gemacht wird";
+    }
+
+    @Override
+    public String ideaMadeMore() {
+        return "Nähen, Saum, Binden, Waschen, und wo Vorsicht nötig ist";
+    }
+
+    @Override
+    public String ideaOld() {
+        return "Dieser Browser kann nicht planen; öffne die Seite in einem neueren (ab 2023).";
+    }
+
+    @Override
+    public String ideaOne() {
+        return "Hier ist dein Tuch.";
+    }
+
+    @Override
+    public String ideaOwn() {
+        return "Dein eigenes, aus deinen Resten";
+    }
+
+    @Override
+    public String ideaPieces() {
+        return "Was aus welchem Stück geschnitten wird";
+    }
+
+    @Override
+    public String ideaPrint() {
+        return "Dieses Tuch drucken";
+    }
+
+    @Override
+    public String ideaSave() {
+        return "Den Leitfaden als Datei speichern";
+    }
+
+    @Override
+    public String ideaStop() {
+        return "Anhalten";
+    }
+
+    @Override
+    public String ideaStopped() {
+        return "Angehalten.";
+    }
+
+    @Override
+    public String ideaSuchAs(String fabric) {
+        return "etwa " + fabric;
+    }
+
+    @Override
+    public String ideaTied() {
+        return "Gebunden.";
+    }
+
+    @Override
+    public String ideaTrouble() {
+        return "Die Planung brach ab. Deine Zeilen sind noch da; versuch es mit weniger Stücken.";
+    }
+
+    @Override
+    public String ideaTwo() {
+        return "Hier ist dein Tuch, und noch eines.";
+    }
+
+    @Override
+    public String ideaTying() {
+        return "Wie es gebunden wird";
+    }
+
+    @Override
+    public String kitCame() {
+        return "Das Kit ist da: Seine Stücke sind in deinem Vorrat, und das Tuch ist aus ihnen geplant.";
+    }
+
+    @Override
+    public String kitsAnew() {
+        return "Sie sind nicht mehr da; plane sie neu.";
+    }
+
+    @Override
+    public String kitsAsked(String asked) {
+        return "Gewünscht: " + asked;
+    }
+
+    @Override
+    public String kitsCount() {
+        return "Wie viele Teilnehmende";
+    }
+
+    @Override
+    public String kitsEmpty() {
+        return "Dein Vorrat hat kein freies Stück. Leg zuerst etwas hinein.";
+    }
+
+    @Override
+    public String kitsFair(String least, String most) {
+        return "Meiste Stückelungen in einem Tuch: " + most + ". Keine Teilung dieses Haufens hat weniger als " + least + ".";
+    }
+
+    @Override
+    public String kitsFile() {
+        return "Kitdatei";
+    }
+
+    @Override
+    public String kitsForget() {
+        return "Diesen Plan weglegen";
+    }
+
+    @Override
+    public String kitsGoing(String all, String tried) {
+        return "Eine gerechtere Teilung wird gesucht: " + tried + " von " + all + ".";
+    }
+
+    @Override
+    public String kitsGuide() {
+        return "Anleitung für einen Kurs";
+    }
+
+    @Override
+    public String kitsHeap(int count) {
+        return (count == 1 ? "" + count + " Stück aus deinem Vorrat ist frei." : "" + count + " Stücke aus deinem Vorrat sind frei.");
+    }
+
+    @Override
+    public String kitsInTurn(String joins, String lacking) {
+        return "Nacheinander geplant hätte das schlechteste " + joins + ", und " + lacking + " gingen leer aus.";
+    }
+
+    @Override
+    public String kitsIntro() {
+        return "Viele Tücher aus einem Haufen gemeinsam planen: Nichts wird zweimal versprochen, und wer am schlechtesten wegkommt, hat es so gut wie möglich.";
+    }
+
+    @Override
+    public String kitsJoins(int count) {
+        return (count == 0 ? "keine Stückelung" : count == 1 ? "" + count + " Stückelung" : "" + count + " Stückelungen");
+    }
+
+    @Override
+    public String kitsKeep() {
+        return "Diese Tücher behalten";
+    }
+
+    @Override
+    public String kitsKeepHelp() {
+        return "Sie kommen zu Gemacht, und ihre Stücke sind ihnen im Vorrat versprochen.";
+    }
+
+    @Override
+    public String kitsKept(int count) {
+        return (count == 1 ? "" + count + " Tuch ist behalten." : "" + count + " Tücher sind behalten.") + " Ihre Stücke sind ihnen versprochen.";
+    }
+
+    @Override
+    public String kitsLines() {
+        return "Ein Tuch je Zeile";
+    }
+
+    @Override
+    public String kitsLinesHelp() {
+        return "Ein Name, dann eine Größe oder ein Geschenk. Oder eine Liste einfügen, deren erste Zeile die Spalten nennt: name, size, gift, tie, fabrics.";
+    }
+
+    @Override
+    public String kitsList() {
+        return "Eine Saison: ein Tuch je Zeile";
+    }
+
+    @Override
+    public String kitsMove() {
+        return "Ein Stück einem anderen Tuch geben";
+    }
+
+    @Override
+    public String kitsMoveIt() {
+        return "Geben, die anderen richten sich";
+    }
+
+    @Override
+    public String kitsMoved(String name, String piece) {
+        return "Stück " + piece + " ist jetzt im Tuch von " + name + ". Die anderen haben sich gerichtet.";
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "Das ist das Nächste, was möglich war.";
+    }
+
+    @Override
+    public String kitsNotMoved(String name, String piece) {
+        return "Für " + name + " fand sich kein Tuch mit Stück " + piece + ". Nichts wurde geändert.";
+    }
+
+    @Override
+    public String kitsNothing() {
+        return "Daraus war nichts zu machen.";
+    }
+
+    @Override
+    public String kitsPiece() {
+        return "Stück";
+    }
+
+    @Override
+    public String kitsPlan() {
+        return "Den Kurs planen";
+    }
+
+    @Override
+    public String kitsPlanGifts() {
+        return "Die Geschenke planen";
+    }
+
+    @Override
+    public String kitsPrint() {
+        return "Zettel, Einkaufsliste und Blatt für die Kursleitung";
+    }
+
+    @Override
+    public String kitsSample() {
+        return "Anna, 40 cm\nGroßmutter, box 30 x 20 x 8 cm";
+    }
+
+    @Override
+    public String kitsSize() {
+        return "Fertige Größe";
+    }
+
+    @Override
+    public String kitsStop() {
+        return "Anhalten und das Beste bisher nehmen";
+    }
+
+    @Override
+    public String kitsStudents() {
+        return "Ein Kurs: so viele gleiche Tücher";
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "Kits und Geschenke";
+    }
+
+    @Override
+    public String kitsTo() {
+        return "An";
+    }
+
+    @Override
     public String mineAgain() {
         return "Neu planen";
     }

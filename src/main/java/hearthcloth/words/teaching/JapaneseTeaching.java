@@ -169,6 +169,331 @@ public final class JapaneseTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaBack() {
+        return "背面";
+    }
+
+    @Override
+    public String ideaBy(String name) {
+        return name + "さんのアイデア";
+    }
+
+    @Override
+    public String ideaCare(String words) {
+        return "注意：" + words;
+    }
+
+    @Override
+    public String ideaEmpty() {
+        return "見せるものがありません。";
+    }
+
+    @Override
+    public String ideaExample(String size) {
+        return "例の正面、" + size + "。布は架空のものです。";
+    }
+
+    @Override
+    public String ideaExampleBack() {
+        return "その背面。";
+    }
+
+    @Override
+    public String ideaFirst() {
+        return "最初の一枚です。もっとよいものをさがしています …";
+    }
+
+    @Override
+    public String ideaFoot() {
+        return "このページはネットワークに何も求めず、何も残しません。計画はあなたの機器の中で立てます。Hearthclothで作りました。";
+    }
+
+    @Override
+    public String ideaFront() {
+        return "正面";
+    }
+
+    @Override
+    public String ideaGuide() {
+        return "ガイド全体、一ページずつ";
+    }
+
+    @Override
+    public String ideaHeapHelp() {
+        return "幅は横、長さは耳に沿って。これらの行は例です。上から書きかえてください。";
+    }
+
+    @Override
+    public String ideaKeep() {
+        return "計画を保存";
+    }
+
+    @Override
+    public String ideaLabel() {
+        return "アイデア";
+    }
+
+    @Override
+    public String ideaLanguage() {
+        return "言語";
+    }
+
+    @Override
+    public String ideaMade() {
+        return "作り方";
+    }
+
+    @Override
+    public String ideaMadeMore() {
+        return "縫い方、縁、結び方、洗い方、気をつけるところ";
+    }
+
+    @Override
+    public String ideaOld() {
+        return "このブラウザーでは計画できません。新しいもの（2023年以降）で開いてください。";
+    }
+
+    @Override
+    public String ideaOne() {
+        return "あなたの一枚です。";
+    }
+
+    @Override
+    public String ideaOwn() {
+        return "あなたのはぎれで、あなたの一枚";
+    }
+
+    @Override
+    public String ideaPieces() {
+        return "どの布から何を裁つか";
+    }
+
+    @Override
+    public String ideaPrint() {
+        return "この一枚を印刷";
+    }
+
+    @Override
+    public String ideaSave() {
+        return "手引きをファイルに保存";
+    }
+
+    @Override
+    public String ideaStop() {
+        return "止める";
+    }
+
+    @Override
+    public String ideaStopped() {
+        return "止めました。";
+    }
+
+    @Override
+    public String ideaSuchAs(String fabric) {
+        return "たとえば " + fabric;
+    }
+
+    @Override
+    public String ideaTied() {
+        return "結んだところ。";
+    }
+
+    @Override
+    public String ideaTrouble() {
+        return "計画が止まりました。書いた行は残っています。布を減らしてもう一度どうぞ。";
+    }
+
+    @Override
+    public String ideaTwo() {
+        return "あなたの一枚と、もう一枚です。";
+    }
+
+    @Override
+    public String ideaTying() {
+        return "結び方";
+    }
+
+    @Override
+    public String kitCame() {
+        return "キットが届きました。布は手持ちに入り、一枚はその布で考えられています。";
+    }
+
+    @Override
+    public String kitsAnew() {
+        return "もうここにありません。考えなおしてください。";
+    }
+
+    @Override
+    public String kitsAsked(String asked) {
+        return "望み：" + asked;
+    }
+
+    @Override
+    public String kitsCount() {
+        return "生徒の数";
+    }
+
+    @Override
+    public String kitsEmpty() {
+        return "手持ちに空いた布がありません。まず布を入れてください。";
+    }
+
+    @Override
+    public String kitsFair(String least, String most) {
+        return "一枚の中の継ぎ目は多くて" + most + "。この山をどう分けても" + least + "より少なくなりません。";
+    }
+
+    @Override
+    public String kitsFile() {
+        return "キットのファイル";
+    }
+
+    @Override
+    public String kitsForget() {
+        return "この計画をしまう";
+    }
+
+    @Override
+    public String kitsGoing(String all, String tried) {
+        return "もっと公平な分け方をさがしています：" + all + "回のうち" + tried + "回。";
+    }
+
+    @Override
+    public String kitsGuide() {
+        return "教室用ガイド";
+    }
+
+    @Override
+    public String kitsHeap(int count) {
+        return "手持ちの布のうち" + count + "枚が空いています。";
+    }
+
+    @Override
+    public String kitsInTurn(String joins, String lacking) {
+        return "一枚ずつ順に考えると、いちばん不利なものは" + joins + "、" + lacking + "人が受け取れません。";
+    }
+
+    @Override
+    public String kitsIntro() {
+        return "一つの山から何枚もの布をまとめて考えます。同じ布を二度約束せず、いちばん不利な人もできるだけよいものを受け取ります。";
+    }
+
+    @Override
+    public String kitsJoins(int count) {
+        return (count == 0 ? "継ぎ目なし" : "継ぎ目" + count + "か所");
+    }
+
+    @Override
+    public String kitsKeep() {
+        return "これらの布を残す";
+    }
+
+    @Override
+    public String kitsKeepHelp() {
+        return "作ったものに入り、その布は手持ちの中でこの一枚のものになります。";
+    }
+
+    @Override
+    public String kitsKept(int count) {
+        return "" + count + "枚を残しました。" + " 布はその一枚のものです。";
+    }
+
+    @Override
+    public String kitsLines() {
+        return "一行に一枚";
+    }
+
+    @Override
+    public String kitsLinesHelp() {
+        return "名前のあとに寸法か贈り物。または、一行目に name, size, gift, tie, fabrics と列の名を書いた表を貼ります。";
+    }
+
+    @Override
+    public String kitsList() {
+        return "季節の贈り物：一行に一枚";
+    }
+
+    @Override
+    public String kitsMove() {
+        return "布をほかの一枚へ移す";
+    }
+
+    @Override
+    public String kitsMoveIt() {
+        return "移して、ほかは合わせなおす";
+    }
+
+    @Override
+    public String kitsMoved(String name, String piece) {
+        return piece + "番の布はいま" + name + "さんの一枚にあります。ほかは合わせなおしました。";
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "できる中でいちばん近いものです。";
+    }
+
+    @Override
+    public String kitsNotMoved(String name, String piece) {
+        return name + "さんに" + piece + "番の布を使う一枚は見つかりませんでした。何も変えていません。";
+    }
+
+    @Override
+    public String kitsNothing() {
+        return "何もできません。";
+    }
+
+    @Override
+    public String kitsPiece() {
+        return "手持ち";
+    }
+
+    @Override
+    public String kitsPlan() {
+        return "教室の分を考える";
+    }
+
+    @Override
+    public String kitsPlanGifts() {
+        return "贈り物を考える";
+    }
+
+    @Override
+    public String kitsPrint() {
+        return "名札、買い物表、先生の用紙";
+    }
+
+    @Override
+    public String kitsSample() {
+        return "Anna, 40 cm\nおばあさん, box 30 x 20 x 8 cm";
+    }
+
+    @Override
+    public String kitsSize() {
+        return "できあがり寸法";
+    }
+
+    @Override
+    public String kitsStop() {
+        return "止めて、いままでの一番を使う";
+    }
+
+    @Override
+    public String kitsStudents() {
+        return "教室：同じ布を何枚か";
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "キットと贈り物";
+    }
+
+    @Override
+    public String kitsTo() {
+        return "渡す相手";
+    }
+
+    @Override
     public String mineAgain() {
         return "考えなおす";
     }

@@ -169,6 +169,331 @@ public final class KoreanTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaBack() {
+        return "뒷면";
+    }
+
+    @Override
+    public String ideaBy(String name) {
+        return name + " 님의 아이디어";
+    }
+
+    @Override
+    public String ideaCare(String words) {
+        return "조심: " + words;
+    }
+
+    @Override
+    public String ideaEmpty() {
+        return "보여 줄 것이 없습니다.";
+    }
+
+    @Override
+    public String ideaExample(String size) {
+        return "보기의 앞면, " + size + ". 천은 지어낸 것입니다.";
+    }
+
+    @Override
+    public String ideaExampleBack() {
+        return "그 뒷면.";
+    }
+
+    @Override
+    public String ideaFirst() {
+        return "첫 보자기입니다. 더 나은 것을 찾고 있습니다 …";
+    }
+
+    @Override
+    public String ideaFoot() {
+        return "이 쪽은 네트워크에 아무것도 묻지 않고 아무것도 간직하지 않습니다. 계획은 여러분의 기기에서 짭니다. Hearthcloth 로 만들었습니다.";
+    }
+
+    @Override
+    public String ideaFront() {
+        return "앞면";
+    }
+
+    @Override
+    public String ideaGuide() {
+        return "안내서 전체, 쪽마다";
+    }
+
+    @Override
+    public String ideaHeapHelp() {
+        return "너비는 가로, 길이는 식서 방향입니다. 이 줄들은 보기이니 위에 덮어 쓰십시오.";
+    }
+
+    @Override
+    public String ideaKeep() {
+        return "계획 저장";
+    }
+
+    @Override
+    public String ideaLabel() {
+        return "아이디어";
+    }
+
+    @Override
+    public String ideaLanguage() {
+        return "언어";
+    }
+
+    @Override
+    public String ideaMade() {
+        return "만드는 법";
+    }
+
+    @Override
+    public String ideaMadeMore() {
+        return "바느질, 단, 묶기, 빨래, 조심할 곳";
+    }
+
+    @Override
+    public String ideaOld() {
+        return "이 브라우저에서는 짤 수 없습니다. 더 새로운 것(2023년 이후)에서 여십시오.";
+    }
+
+    @Override
+    public String ideaOne() {
+        return "보자기가 나왔습니다.";
+    }
+
+    @Override
+    public String ideaOwn() {
+        return "내 조각으로 만드는 나의 것";
+    }
+
+    @Override
+    public String ideaPieces() {
+        return "어느 조각에서 무엇을 자르나";
+    }
+
+    @Override
+    public String ideaPrint() {
+        return "이 보자기 인쇄";
+    }
+
+    @Override
+    public String ideaSave() {
+        return "지침을 파일로 저장";
+    }
+
+    @Override
+    public String ideaStop() {
+        return "멈추기";
+    }
+
+    @Override
+    public String ideaStopped() {
+        return "멈추었습니다.";
+    }
+
+    @Override
+    public String ideaSuchAs(String fabric) {
+        return "보기: " + fabric;
+    }
+
+    @Override
+    public String ideaTied() {
+        return "묶은 모습.";
+    }
+
+    @Override
+    public String ideaTrouble() {
+        return "짜기가 멈추었습니다. 적은 줄은 그대로 있습니다. 조각을 줄여 다시 해 보십시오.";
+    }
+
+    @Override
+    public String ideaTwo() {
+        return "보자기와, 또 다른 하나입니다.";
+    }
+
+    @Override
+    public String ideaTying() {
+        return "묶는 법";
+    }
+
+    @Override
+    public String kitCame() {
+        return "꾸러미가 왔습니다. 조각은 보관한 천에 있고, 보자기는 그 조각으로 짜여 있습니다.";
+    }
+
+    @Override
+    public String kitsAnew() {
+        return "더는 여기 없습니다. 다시 짜십시오.";
+    }
+
+    @Override
+    public String kitsAsked(String asked) {
+        return "바란 것: " + asked;
+    }
+
+    @Override
+    public String kitsCount() {
+        return "학생 수";
+    }
+
+    @Override
+    public String kitsEmpty() {
+        return "보관한 천에 빈 조각이 없습니다. 먼저 천을 넣으십시오.";
+    }
+
+    @Override
+    public String kitsFair(String least, String most) {
+        return "한 보자기에 가장 많은 이음: " + most + ". 이 무더기를 어떻게 나누어도 " + least + "보다 적지 않습니다.";
+    }
+
+    @Override
+    public String kitsFile() {
+        return "꾸러미 파일";
+    }
+
+    @Override
+    public String kitsForget() {
+        return "이 계획 치우기";
+    }
+
+    @Override
+    public String kitsGoing(String all, String tried) {
+        return "더 고르게 나누는 길을 찾고 있습니다: " + all + "번 가운데 " + tried + "번.";
+    }
+
+    @Override
+    public String kitsGuide() {
+        return "수업용 안내서";
+    }
+
+    @Override
+    public String kitsHeap(int count) {
+        return "보관한 천에서 조각 " + count + "장이 비어 있습니다.";
+    }
+
+    @Override
+    public String kitsInTurn(String joins, String lacking) {
+        return "하나씩 차례로 짰다면 가장 불리한 것이 " + joins + "이고, " + lacking + "명은 받지 못합니다.";
+    }
+
+    @Override
+    public String kitsIntro() {
+        return "한 무더기에서 여러 보자기를 함께 짭니다. 같은 조각을 두 번 약속하지 않고, 가장 불리한 사람도 될 수 있는 대로 좋은 것을 받습니다.";
+    }
+
+    @Override
+    public String kitsJoins(int count) {
+        return (count == 0 ? "이음 없음" : "이음 " + count + "개");
+    }
+
+    @Override
+    public String kitsKeep() {
+        return "이 보자기들 간직하기";
+    }
+
+    @Override
+    public String kitsKeepHelp() {
+        return "만든 것으로 가고, 그 조각은 보관한 천에서 이 보자기 몫이 됩니다.";
+    }
+
+    @Override
+    public String kitsKept(int count) {
+        return "보자기 " + count + "장을 간직했습니다." + " 조각은 그 보자기 몫입니다.";
+    }
+
+    @Override
+    public String kitsLines() {
+        return "한 줄에 보자기 하나";
+    }
+
+    @Override
+    public String kitsLinesHelp() {
+        return "이름 다음에 크기나 선물을 적습니다. 또는 첫 줄에 name, size, gift, tie, fabrics 를 적은 목록을 붙이십시오.";
+    }
+
+    @Override
+    public String kitsList() {
+        return "한 철의 선물: 한 줄에 보자기 하나";
+    }
+
+    @Override
+    public String kitsMove() {
+        return "조각을 다른 보자기로 옮기기";
+    }
+
+    @Override
+    public String kitsMoveIt() {
+        return "옮기고 나머지는 다시 맞추기";
+    }
+
+    @Override
+    public String kitsMoved(String name, String piece) {
+        return piece + "번 조각은 이제 " + name + " 님의 보자기에 있습니다. 나머지는 다시 맞추었습니다.";
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "만들 수 있는 가장 가까운 것입니다.";
+    }
+
+    @Override
+    public String kitsNotMoved(String name, String piece) {
+        return name + " 님에게 " + piece + "번 조각을 쓰는 보자기를 찾지 못했습니다. 바뀐 것은 없습니다.";
+    }
+
+    @Override
+    public String kitsNothing() {
+        return "아무것도 만들 수 없습니다.";
+    }
+
+    @Override
+    public String kitsPiece() {
+        return "조각";
+    }
+
+    @Override
+    public String kitsPlan() {
+        return "수업 짜기";
+    }
+
+    @Override
+    public String kitsPlanGifts() {
+        return "선물 짜기";
+    }
+
+    @Override
+    public String kitsPrint() {
+        return "이름표, 살 것 목록, 선생님 쪽지";
+    }
+
+    @Override
+    public String kitsSample() {
+        return "Anna, 40 cm\n할머니, box 30 x 20 x 8 cm";
+    }
+
+    @Override
+    public String kitsSize() {
+        return "완성 크기";
+    }
+
+    @Override
+    public String kitsStop() {
+        return "멈추고 지금까지 가장 좋은 것 쓰기";
+    }
+
+    @Override
+    public String kitsStudents() {
+        return "수업: 같은 보자기 여러 장";
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "꾸러미와 선물";
+    }
+
+    @Override
+    public String kitsTo() {
+        return "받을 사람";
+    }
+
+    @Override
     public String mineAgain() {
         return "다시 짜기";
     }

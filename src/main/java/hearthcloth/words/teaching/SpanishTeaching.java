@@ -169,6 +169,331 @@ public final class SpanishTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaBack() {
+        return "Reverso";
+    }
+
+    @Override
+    public String ideaBy(String name) {
+        return "Una idea de " + name;
+    }
+
+    @Override
+    public String ideaCare(String words) {
+        return "Cuidado: " + words;
+    }
+
+    @Override
+    public String ideaEmpty() {
+        return "No hay nada que mostrar.";
+    }
+
+    @Override
+    public String ideaExample(String size) {
+        return "El anverso de un ejemplo, " + size + "; sus telas son inventadas.";
+    }
+
+    @Override
+    public String ideaExampleBack() {
+        return "Su reverso.";
+    }
+
+    @Override
+    public String ideaFirst() {
+        return "Un primer paño; buscando uno mejor …";
+    }
+
+    @Override
+    public String ideaFoot() {
+        return "Esta página no pide nada a ninguna red y no guarda nada. Todo se planea en tu propio aparato. Hecho con Hearthcloth.";
+    }
+
+    @Override
+    public String ideaFront() {
+        return "Anverso";
+    }
+
+    @Override
+    public String ideaGuide() {
+        return "La guía entera, página por página";
+    }
+
+    @Override
+    public String ideaHeapHelp() {
+        return "Ancho a lo ancho, largo a lo largo del orillo. Estas líneas son un ejemplo; escribe las tuyas encima.";
+    }
+
+    @Override
+    public String ideaKeep() {
+        return "Guardar su plan";
+    }
+
+    @Override
+    public String ideaLabel() {
+        return "La idea";
+    }
+
+    @Override
+    public String ideaLanguage() {
+        return "Idioma";
+    }
+
+    @Override
+    public String ideaMade() {
+        return "Cómo se hace";
+    }
+
+    @Override
+    public String ideaMadeMore() {
+        return "Costura, dobladillo, atado, lavado y dónde tener cuidado";
+    }
+
+    @Override
+    public String ideaOld() {
+        return "Este navegador no puede planear; abre la página en uno más nuevo (de 2023 o después).";
+    }
+
+    @Override
+    public String ideaOne() {
+        return "Aquí está tu paño.";
+    }
+
+    @Override
+    public String ideaOwn() {
+        return "El tuyo, con tus retales";
+    }
+
+    @Override
+    public String ideaPieces() {
+        return "Qué cortar de cada pieza";
+    }
+
+    @Override
+    public String ideaPrint() {
+        return "Imprimir este paño";
+    }
+
+    @Override
+    public String ideaSave() {
+        return "Guardar las pautas como archivo";
+    }
+
+    @Override
+    public String ideaStop() {
+        return "Parar";
+    }
+
+    @Override
+    public String ideaStopped() {
+        return "Parado.";
+    }
+
+    @Override
+    public String ideaSuchAs(String fabric) {
+        return "por ejemplo " + fabric;
+    }
+
+    @Override
+    public String ideaTied() {
+        return "Atado.";
+    }
+
+    @Override
+    public String ideaTrouble() {
+        return "El planeo se detuvo. Tus líneas siguen aquí; prueba con menos piezas.";
+    }
+
+    @Override
+    public String ideaTwo() {
+        return "Aquí está tu paño, y otro.";
+    }
+
+    @Override
+    public String ideaTying() {
+        return "Cómo se ata";
+    }
+
+    @Override
+    public String kitCame() {
+        return "El kit está aquí: sus piezas están en tu reserva, y el paño está planeado con ellas.";
+    }
+
+    @Override
+    public String kitsAnew() {
+        return "Ya no están aquí; planéalos de nuevo.";
+    }
+
+    @Override
+    public String kitsAsked(String asked) {
+        return "Pedido: " + asked;
+    }
+
+    @Override
+    public String kitsCount() {
+        return "Cuántas personas";
+    }
+
+    @Override
+    public String kitsEmpty() {
+        return "Tu reserva no tiene ninguna pieza libre. Guarda algo primero.";
+    }
+
+    @Override
+    public String kitsFair(String least, String most) {
+        return "Más empalmes en un paño: " + most + ". Ningún reparto de este montón tiene menos de " + least + ".";
+    }
+
+    @Override
+    public String kitsFile() {
+        return "Archivo del kit";
+    }
+
+    @Override
+    public String kitsForget() {
+        return "Apartar este plan";
+    }
+
+    @Override
+    public String kitsGoing(String all, String tried) {
+        return "Buscando un reparto más justo: " + tried + " de " + all + ".";
+    }
+
+    @Override
+    public String kitsGuide() {
+        return "Guía para una clase";
+    }
+
+    @Override
+    public String kitsHeap(int count) {
+        return (count == 1 ? "Hay " + count + " pieza libre en tu reserva." : "Hay " + count + " piezas libres en tu reserva.");
+    }
+
+    @Override
+    public String kitsInTurn(String joins, String lacking) {
+        return "Uno tras otro, el peor tendría " + joins + ", y " + lacking + " se quedarían sin nada.";
+    }
+
+    @Override
+    public String kitsIntro() {
+        return "Planear muchos paños juntos de un montón: nada se promete dos veces, y a quien le va peor le va lo mejor posible.";
+    }
+
+    @Override
+    public String kitsJoins(int count) {
+        return (count == 0 ? "ningún empalme" : count == 1 ? "" + count + " empalme" : "" + count + " empalmes");
+    }
+
+    @Override
+    public String kitsKeep() {
+        return "Guardar estos paños";
+    }
+
+    @Override
+    public String kitsKeepHelp() {
+        return "Van a Hechos, y sus piezas les quedan prometidas en tu reserva.";
+    }
+
+    @Override
+    public String kitsKept(int count) {
+        return (count == 1 ? "Se ha guardado " + count + " paño." : "Se han guardado " + count + " paños.") + " Sus piezas les quedan prometidas.";
+    }
+
+    @Override
+    public String kitsLines() {
+        return "Un paño por línea";
+    }
+
+    @Override
+    public String kitsLinesHelp() {
+        return "Un nombre, luego un tamaño o un regalo. O pega una lista cuya primera línea nombre las columnas: name, size, gift, tie, fabrics.";
+    }
+
+    @Override
+    public String kitsList() {
+        return "Una temporada: un paño por línea";
+    }
+
+    @Override
+    public String kitsMove() {
+        return "Dar una pieza a otro paño";
+    }
+
+    @Override
+    public String kitsMoveIt() {
+        return "Darla y que los demás se acomoden";
+    }
+
+    @Override
+    public String kitsMoved(String name, String piece) {
+        return "La pieza " + piece + " está ahora en el paño de " + name + ". Los demás se han acomodado.";
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "Es lo más cercano que se pudo hacer.";
+    }
+
+    @Override
+    public String kitsNotMoved(String name, String piece) {
+        return "No se encontró un paño para " + name + " que use la pieza " + piece + ". No se ha cambiado nada.";
+    }
+
+    @Override
+    public String kitsNothing() {
+        return "No se pudo hacer nada.";
+    }
+
+    @Override
+    public String kitsPiece() {
+        return "Pieza";
+    }
+
+    @Override
+    public String kitsPlan() {
+        return "Planear la clase";
+    }
+
+    @Override
+    public String kitsPlanGifts() {
+        return "Planear los regalos";
+    }
+
+    @Override
+    public String kitsPrint() {
+        return "Etiquetas, lista de compra y hoja de quien enseña";
+    }
+
+    @Override
+    public String kitsSample() {
+        return "Anna, 40 cm\nAbuela, box 30 x 20 x 8 cm";
+    }
+
+    @Override
+    public String kitsSize() {
+        return "Tamaño terminado";
+    }
+
+    @Override
+    public String kitsStop() {
+        return "Parar y tomar lo mejor hasta ahora";
+    }
+
+    @Override
+    public String kitsStudents() {
+        return "Una clase: tantos paños iguales";
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "Kits y regalos";
+    }
+
+    @Override
+    public String kitsTo() {
+        return "A";
+    }
+
+    @Override
     public String mineAgain() {
         return "Planear de nuevo";
     }

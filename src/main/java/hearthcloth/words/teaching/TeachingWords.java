@@ -83,6 +83,136 @@ public interface TeachingWords {
 
     String cutPiece();
 
+    String ideaBack();
+
+    String ideaBy(String name);
+
+    String ideaCare(String words);
+
+    String ideaEmpty();
+
+    String ideaExample(String size);
+
+    String ideaExampleBack();
+
+    String ideaFirst();
+
+    String ideaFoot();
+
+    String ideaFront();
+
+    String ideaGuide();
+
+    String ideaHeapHelp();
+
+    String ideaKeep();
+
+    String ideaLabel();
+
+    String ideaLanguage();
+
+    String ideaMade();
+
+    String ideaMadeMore();
+
+    String ideaOld();
+
+    String ideaOne();
+
+    String ideaOwn();
+
+    String ideaPieces();
+
+    String ideaPrint();
+
+    String ideaSave();
+
+    String ideaStop();
+
+    String ideaStopped();
+
+    String ideaSuchAs(String fabric);
+
+    String ideaTied();
+
+    String ideaTrouble();
+
+    String ideaTwo();
+
+    String ideaTying();
+
+    String kitCame();
+
+    String kitsAnew();
+
+    String kitsAsked(String asked);
+
+    String kitsCount();
+
+    String kitsEmpty();
+
+    String kitsFair(String least, String most);
+
+    String kitsFile();
+
+    String kitsForget();
+
+    String kitsGoing(String all, String tried);
+
+    String kitsGuide();
+
+    String kitsHeap(int count);
+
+    String kitsInTurn(String joins, String lacking);
+
+    String kitsIntro();
+
+    String kitsJoins(int count);
+
+    String kitsKeep();
+
+    String kitsKeepHelp();
+
+    String kitsKept(int count);
+
+    String kitsLines();
+
+    String kitsLinesHelp();
+
+    String kitsList();
+
+    String kitsMove();
+
+    String kitsMoveIt();
+
+    String kitsMoved(String name, String piece);
+
+    String kitsNearest();
+
+    String kitsNotMoved(String name, String piece);
+
+    String kitsNothing();
+
+    String kitsPiece();
+
+    String kitsPlan();
+
+    String kitsPlanGifts();
+
+    String kitsPrint();
+
+    String kitsSample();
+
+    String kitsSize();
+
+    String kitsStop();
+
+    String kitsStudents();
+
+    String kitsTitle();
+
+    String kitsTo();
+
     String mineAgain();
 
     String mineAnother();
