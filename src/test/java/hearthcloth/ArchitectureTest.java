@@ -51,13 +51,13 @@ class ArchitectureTest {
             Map.entry("colour", List.of()),
             Map.entry("geometry", List.of()),
             Map.entry("cloth", List.of("measure")),
-            Map.entry("stash", List.of("measure", "colour")),
+            Map.entry("stash", List.of("words", "measure", "colour")),
             Map.entry("wrap", List.of("words", "measure", "geometry", "cloth")),
             Map.entry("cutstock", List.of("measure")),
             Map.entry("plan", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "cutstock")),
             Map.entry("sew", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "plan")),
             Map.entry("json", List.of()),
-            Map.entry("guideline", List.of("json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
+            Map.entry("guideline", List.of("words", "json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
             Map.entry("photo", List.of("measure", "colour", "geometry")),
             Map.entry(
                     "work",
@@ -86,10 +86,11 @@ class ArchitectureTest {
                             "plan",
                             "sew",
                             "photo")),
-            Map.entry("wish", List.of("measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
+            Map.entry("wish", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
             Map.entry(
                     "store",
-                    List.of("measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo", "work")),
+                    List.of(
+                            "words", "measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo", "work")),
             Map.entry(
                     "idea",
                     List.of(

@@ -36,20 +36,24 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Good input spoiled in seeded ways, and whatever the fuzzer once found: each refused in words or taken, never a trace. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BadInputTest {
 
     private static final int SPOILED = 150;
     private static final Path FOUND = Path.of("src/test/resources/hearthcloth/found");
 
-    private final Path folder;
+    private Map<String, List<byte[]>> seeds = Map.of();
 
-    BadInputTest(@TempDir Path folder) {
-        this.folder = folder;
+    @BeforeAll
+    void lay(@TempDir Path folder) throws IOException {
+        seeds = seeds(folder);
     }
 
     @ParameterizedTest
@@ -57,7 +61,7 @@ class BadInputTest {
     void spoiled_input_is_refused_or_taken(String taker) throws IOException {
         Random random = new Random(20_261_130);
         var takes = java.util.Objects.requireNonNull(BadInput.TAKERS.get(taker));
-        for (byte[] good : seeds(folder).getOrDefault(taker, List.of())) {
+        for (byte[] good : seeds.getOrDefault(taker, List.of())) {
             takes.accept(good);
             for (int i = 0; i < SPOILED; i++) {
                 byte[] bad = spoiled(good, random);

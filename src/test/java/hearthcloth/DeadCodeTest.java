@@ -10,9 +10,7 @@ import com.tngtech.archunit.core.domain.JavaConstructor;
 import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -46,13 +44,8 @@ class DeadCodeTest {
     private static final List<String> ASKED_BY_THE_PAGE = List.of("draw.PlanSheets.", "idea.answer.");
 
     @Test
-    void everything_can_be_reached_from_a_door() throws URISyntaxException {
-        JavaClasses classes = new ClassFileImporter()
-                .importPath(Path.of(Main.class
-                        .getProtectionDomain()
-                        .getCodeSource()
-                        .getLocation()
-                        .toURI()));
+    void everything_can_be_reached_from_a_door() {
+        JavaClasses classes = ImportedHouse.classes();
         Reach reach = new Reach();
         for (JavaClass each : classes) {
             if (each.getName().equals("hearthcloth.Main")

@@ -11,8 +11,10 @@ import com.tngtech.archunit.core.domain.JavaCodeUnitAccess;
 import com.tngtech.archunit.core.domain.JavaConstructor;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.domain.Source;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -27,12 +29,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 
 /**
  * A room's doors are few: what no other package uses is not public. A use is seen in the compiled classes, tests
  * included, and where the compiler leaves no trace (a constant, the type of a variable, a template, the benchmarks) in
  * the sources: a name that another package's sources mention counts as used.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DoorsTest {
 
     private static final List<Path> SOURCES = Stream.of(
@@ -49,11 +53,14 @@ class DoorsTest {
     private final Map<String, Set<String>> mentions = mentions();
 
     DoorsTest() {
-        new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("hearthcloth")
+        classes.stream()
+                .filter(each -> each.getSource().map(DoorsTest::isOfMain).orElse(false))
                 .forEach(each -> main.add(each.getName()));
         classes.forEach(this::note);
+    }
+
+    private static boolean isOfMain(Source source) {
+        return ImportOption.Predefined.DO_NOT_INCLUDE_TESTS.includes(Location.of(source.getUri()));
     }
 
     /** Words of the sources, each with the packages whose sources hold it; a template is of no package. */

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,10 +83,7 @@ class HousePictureTest {
 
     @Test
     void the_picture_of_the_house_is_drawn_from_its_imports() throws IOException {
-        JavaClasses classes = new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests())
-                .importPackages("hearthcloth");
-        String drawn = drawn(House.of(classes));
+        String drawn = drawn(House.of(ImportedHouse.classes()));
         if ("write".equals(System.getProperty("golden"))) {
             Files.writeString(PICTURE, drawn);
         }

@@ -10,6 +10,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -114,6 +115,19 @@ public final class RunningWorkroom implements AutoCloseable {
         return sent(HttpRequest.newBuilder(uri(path)));
     }
 
+    /** What is to be kept as a file. */
+    public byte[] bytes(String path) throws IOException {
+        try {
+            return client.send(
+                            HttpRequest.newBuilder(uri(path)).header("Cookie", cookie).build(),
+                            HttpResponse.BodyHandlers.ofByteArray())
+                    .body();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+
     /** The token of the page at {@code path}. */
     public String token(String path) throws IOException {
         Matcher matcher = TOKEN.matcher(see(path).body());
@@ -166,6 +180,19 @@ public final class RunningWorkroom implements AutoCloseable {
     /** The same browser at another workroom. */
     public void with(RunningWorkroom other) {
         cookie = other.cookie;
+    }
+
+    public int port() {
+        return port;
+    }
+
+    /** How much memory the program holds, in kB, as Linux tells it (proc(5), VmRSS). */
+    public long residentKb() throws IOException {
+        return Files.readAllLines(Path.of("/proc", String.valueOf(process.pid()), "status")).stream()
+                .filter(line -> line.startsWith("VmRSS:"))
+                .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** SIGKILL: no hook runs, nothing is flushed. */

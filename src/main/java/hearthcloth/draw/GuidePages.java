@@ -12,7 +12,6 @@ import hearthcloth.draw.guide.CutCells;
 import hearthcloth.draw.guide.Flow;
 import hearthcloth.draw.guide.PatchSlips;
 import hearthcloth.draw.guide.SeamCards;
-import hearthcloth.draw.guide.StoryWords;
 import hearthcloth.draw.guide.TaskBlock;
 import hearthcloth.draw.guide.TiedPages;
 import hearthcloth.draw.picture.Picture;
@@ -26,6 +25,7 @@ import hearthcloth.sew.Guide;
 import hearthcloth.sew.SeamTask;
 import hearthcloth.sew.Task;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.tie.Wrapped;
 import java.util.List;
@@ -46,7 +46,7 @@ final class GuidePages {
         this.voice = voice;
         this.flow = new Flow(
                 paper,
-                new StoryWords(plan.story(), voice).title() + ", "
+                plan.story().title().in(voice) + ", "
                         + voice.write(plan.cloth().finished(), Rounding.NEAREST),
                 voice.printing());
         this.words = voice.printing();
@@ -68,7 +68,7 @@ final class GuidePages {
     }
 
     static String slipsTitle(Plan plan, Voice voice) {
-        return voice.printing().slipsRunning(new StoryWords(plan.story(), voice).title());
+        return voice.printing().slipsRunning(plan.story().title().in(voice));
     }
 
     /** The guide with the gift's pages, where the cloth is for one. */
@@ -91,8 +91,12 @@ final class GuidePages {
     private void gather() {
         list(words.beforeTitle(), guide.gather().washing());
         list("", guide.gather().before());
-        list(words.careTitle(), plan.story().cautions());
-        list(words.chosenTitle(), plan.story().chosen());
+        list(words.careTitle(), said(plan.story().cautions()));
+        list(words.chosenTitle(), said(plan.story().chosen()));
+    }
+
+    private List<String> said(List<Sentence> sentences) {
+        return sentences.stream().map(one -> one.in(voice)).toList();
     }
 
     private void cut() {

@@ -16,6 +16,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.together.Leftover;
 import hearthcloth.plan.together.Purchase;
 import hearthcloth.plan.together.Together;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -112,7 +113,7 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
             part.shortage()
                     .ifPresent(shortage -> lacks.add(part.asked().name() + ": "
                             + (part.plan().isEmpty() ? "nothing could be made. " : "not as it was asked for. ")
-                            + String.join(" ", shortage.why())));
+                            + Sentence.row(shortage.why()).in(Voice.english(ruler))));
         }
         return lacks;
     }

@@ -78,7 +78,7 @@ final class PlanFile {
                                 .toList()))
                 .with("offcuts", offcuts())
                 .with("figures", figures())
-                .with("title", plan.story().title())
+                .with("title", plan.story().title().english())
                 .with(
                         "fabrics",
                         JsonValue.of(

@@ -9,7 +9,6 @@ import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.guide.CutBlocks;
 import hearthcloth.draw.guide.GuideLength;
-import hearthcloth.draw.guide.StoryWords;
 import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.PngWriter;
@@ -167,7 +166,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
             sketch.place(one, new Point(x, air + (KEPT - one.height()) / 2));
             x += one.width() + air;
         }
-        return sketch.finished(plan.story().title(), x, KEPT + 2 * air);
+        return sketch.finished(plan.story().title().in(voice), x, KEPT + 2 * air);
     }
 
     /** One face on a sheet of its own, with its legend. */
@@ -219,7 +218,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     private byte[] guide(Guide guide, Optional<TiedGift> tied, GuideLength length) {
         return PdfWriter.write(
-                new StoryWords(plan.story(), voice).title(),
+                plan.story().title().in(voice),
                 voice.language().tag(),
                 switch (length) {
                     case FULL -> sheets().guidePages(guide, tied);

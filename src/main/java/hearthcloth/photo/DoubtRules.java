@@ -5,6 +5,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.FittedPolygon;
+import hearthcloth.photo.parameter.MeasuringParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.Hulls;
 import hearthcloth.photo.plane.MeasuredLength;
@@ -21,47 +22,25 @@ import java.util.Map;
 /** Finds reasons not to trust what was read about a piece. */
 final class DoubtRules {
 
-    /** A mean difference from the ground smaller than this may hide edges. */
-    private static final double FAINT_CONTRAST = 12;
-    /** A side of which less than this share was seen is faint. */
-    private static final double FAINT_SHARE = 0.3;
-    /** Places farther from the sheet than this are far, in diagonals of the sheet. */
-    private static final double FAR = 3;
-    /**
-     * A give or take of more than this share of a side, and of more than {@link #VAGUE_MM} millimetres, is too much to
-     * cut by.
-     */
-    private static final double VAGUE_SHARE = 0.03;
-
-    private static final double VAGUE_MM = 3;
-    /** A fringe of threads longer than this is reported, in millimetres. */
-    private static final double FRINGE_MM = 0.8;
-    /**
-     * Two colours farther apart than this, in large connected areas, in a shape that is not compact, are probably two
-     * pieces.
-     */
-    private static final double TWO_COLOURS = 10;
-
-    /** The two colours are in connected areas when {@link InteriorColour.Halves#border} is below this. */
-    private static final double TWO_BORDER = 2.2;
-    /** A shape that fills less than this share of its convex hull is not compact. */
-    private static final double COMPACT = 0.97;
-    /** An outline with more corners than this is called uneven. */
-    private static final int MOST_CORNERS = 9;
-
-    /** A corner nearer to the picture's edge than this share of its longer side may be where the picture ends. */
-    private static final double EDGE_SHARE = 0.002;
-
     private static final String AWAY =
             "It lies far from the sheet, where the picture tells sizes less surely; move it nearer.";
 
     private final List<Doubt> found = new ArrayList<>();
 
-    private DoubtRules() {}
+    private final MeasuringParameters parameters;
+
+    private DoubtRules(MeasuringParameters parameters) {
+        this.parameters = parameters;
+    }
 
     static List<Doubt> of(
-            Blob blob, FittedPolygon traced, PieceOutline outline, InteriorColour interior, FloorScale scale) {
-        DoubtRules doubts = new DoubtRules();
+            Blob blob,
+            FittedPolygon traced,
+            PieceOutline outline,
+            InteriorColour interior,
+            FloorScale scale,
+            MeasuringParameters parameters) {
+        DoubtRules doubts = new DoubtRules(parameters);
         if (blob.cutOff()) {
             doubts.add(
                     Doubt.Kind.CUT_OFF,
@@ -80,9 +59,14 @@ final class DoubtRules {
      * @param rough whether a corner could be placed better from close up
      * @param others the pieces already on the photograph, by name
      */
-    static List<Doubt> ofDrawn(PieceOutline outline, FloorScale scale, boolean rough, Map<String, ReadPiece> others) {
-        DoubtRules doubts = new DoubtRules();
-        if (outline.picture().stream().anyMatch(corner -> isAtTheEdge(corner, scale))) {
+    static List<Doubt> ofDrawn(
+            PieceOutline outline,
+            FloorScale scale,
+            boolean rough,
+            Map<String, ReadPiece> others,
+            MeasuringParameters parameters) {
+        DoubtRules doubts = new DoubtRules(parameters);
+        if (outline.picture().stream().anyMatch(corner -> doubts.isAtTheEdge(corner, scale))) {
             doubts.add(
                     Doubt.Kind.CUT_OFF,
                     "It reaches the picture's edge; what lies beyond is not measured. Take the picture again if it runs on.");
@@ -93,19 +77,19 @@ final class DoubtRules {
                         Doubt.Kind.TOUCHING,
                         "It lies over piece " + other.getKey() + "; leave one of them out, or the same cloth comes in"
                                 + " twice."));
-        if (rough && isVague(outline, scale)) {
+        if (rough && doubts.isVague(outline, scale)) {
             doubts.add(
                     Doubt.Kind.UNEVEN,
                     "Its corners were placed roughly; look closely, and drag each to where it belongs.");
         }
-        if (isFar(outline, scale)) {
+        if (doubts.isFar(outline, scale)) {
             doubts.add(Doubt.Kind.FAR, AWAY);
         }
         return doubts.found;
     }
 
-    private static boolean isAtTheEdge(Point corner, FloorScale scale) {
-        double near = EDGE_SHARE * Math.max(scale.pictureWidth(), scale.pictureHeight());
+    private boolean isAtTheEdge(Point corner, FloorScale scale) {
+        double near = parameters.vague().edgeShare() * Math.max(scale.pictureWidth(), scale.pictureHeight());
         return Math.min(corner.x(), corner.y()) < near
                 || scale.pictureWidth() - corner.x() < near
                 || scale.pictureHeight() - corner.y() < near;
@@ -116,9 +100,9 @@ final class DoubtRules {
     }
 
     private void faint(FittedPolygon traced, InteriorColour interior) {
-        if (interior.contrast() < FAINT_CONTRAST) {
+        if (interior.contrast() < parameters.doubts().faintContrast()) {
             add(Doubt.Kind.FAINT, "It hardly differs from what it lies on; lay it on something lighter or darker.");
-        } else if (traced.fits().stream().anyMatch(fit -> fit.share() < FAINT_SHARE)) {
+        } else if (traced.fits().stream().anyMatch(fit -> fit.share() < parameters.doubts().faintShare())) {
             add(Doubt.Kind.FAINT, "Part of its rim cannot be made out; check the outline or lay it on another ground.");
         }
     }
@@ -126,15 +110,15 @@ final class DoubtRules {
     private void touching(PieceOutline outline, InteriorColour interior) {
         InteriorColour.Halves halves = interior.halves();
         double compact = outline.areaMm2() / Hulls.hullArea(outline.floor());
-        boolean twoColours = compact < COMPACT
+        boolean twoColours = compact < parameters.doubts().twoCloths().compact()
                 && interior.figured()
                 && halves.share() > 0.08
-                && halves.border() < TWO_BORDER
-                && halves.one().apart(halves.two()) > TWO_COLOURS;
+                && halves.border() < parameters.doubts().twoCloths().border()
+                && halves.one().apart(halves.two()) > parameters.doubts().twoCloths().apart();
         int hollows = hollows(outline.floor());
         if (twoColours || hollows >= 2) {
             add(Doubt.Kind.TOUCHING, "It may be two pieces that touch or overlap; lay them apart, or split it here.");
-        } else if (outline.floor().size() > MOST_CORNERS) {
+        } else if (outline.floor().size() > parameters.doubts().mostCorners()) {
             add(Doubt.Kind.UNEVEN, "Its rim is uneven; check the outline.");
         }
     }
@@ -155,7 +139,7 @@ final class DoubtRules {
         double fringe =
                 traced.fits().stream().mapToDouble(EdgeFit.Fit::fringe).max().orElse(0);
         double mm = fringe / scale.pixelsPerMm(traced.corners().get(0));
-        if (mm > FRINGE_MM) {
+        if (mm > parameters.doubts().fringeMm()) {
             add(
                     Doubt.Kind.FRAYED,
                     String.format(
@@ -174,16 +158,16 @@ final class DoubtRules {
         }
     }
 
-    private static boolean isFar(PieceOutline outline, FloorScale scale) {
-        return outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > FAR * scale.sheetSpanMm());
+    private boolean isFar(PieceOutline outline, FloorScale scale) {
+        return outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > parameters.doubts().far() * scale.sheetSpanMm());
     }
 
-    private static boolean isVague(PieceOutline outline, FloorScale scale) {
+    private boolean isVague(PieceOutline outline, FloorScale scale) {
         for (int i = 0; i < outline.sides().size(); i++) {
             MeasuredLength side = outline.sides().get(i);
             Point from = outline.picture().get(i);
             Point to = outline.picture().get((i + 1) % outline.picture().size());
-            if (ownDoubt(side, from, to, scale) > Math.max(VAGUE_MM, VAGUE_SHARE * mm(side.length()))) {
+            if (ownDoubt(side, from, to, scale) > Math.max(parameters.vague().mm(), parameters.vague().share() * mm(side.length()))) {
                 return true;
             }
         }

@@ -4,6 +4,7 @@ import hearthcloth.photo.image.ImageDecoder;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.image.SheetUnseenException;
+import hearthcloth.photo.parameter.ReadingParameters;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.plane.ShownSheet;
 import java.util.Optional;
@@ -17,7 +18,12 @@ public final class PhotoReader {
     /** A picture whose longer side has fewer pixels is not looked at: the coarse picture of the search would be larger. */
     private static final int LEAST_SIDE = 800;
 
-    private PhotoReader() {}
+    private final ReadingParameters parameters;
+
+    /** A reader that decides by other values than the standard ones. */
+    public PhotoReader(ReadingParameters parameters) {
+        this.parameters = parameters;
+    }
 
     /**
      * Reads a JPEG or PNG photograph of scraps beside {@code sheet}.
@@ -31,6 +37,11 @@ public final class PhotoReader {
 
     /** The same for a sheet whose corners she may have tapped in the picture. */
     public static Reading read(byte[] photograph, ShownSheet sheet, ReadingProgress progress) {
+        return new PhotoReader(ReadingParameters.standard()).reading(photograph, sheet, progress);
+    }
+
+    /** The same by this reader's own values. */
+    public Reading reading(byte[] photograph, ShownSheet sheet, ReadingProgress progress) {
         try {
             progress.at(0, "opening the picture");
             return read(ImageDecoder.decode(photograph), sheet, progress);
@@ -45,9 +56,9 @@ public final class PhotoReader {
      *
      * @throws PhotoRefusedException with what was said at the full size, where no size shows a sheet
      */
-    private static Reading read(ImageDecoder.Decoded whole, ShownSheet sheet, ReadingProgress progress) {
+    private Reading read(ImageDecoder.Decoded whole, ShownSheet sheet, ReadingProgress progress) {
         try {
-            return new ReadingPipeline(whole, sheet, progress).read();
+            return new ReadingPipeline(whole, sheet, parameters, progress).read();
         } catch (SheetUnseenException unseen) {
             ImageDecoder.Decoded smaller = whole;
             for (int times = 2; times <= SMALLEST; times *= 2) {
@@ -65,10 +76,10 @@ public final class PhotoReader {
     }
 
     /** The reading at a smaller size, or empty where that does not show a sheet either. */
-    private static Optional<Reading> seen(
+    private Optional<Reading> seen(
             ImageDecoder.Decoded smaller, ShownSheet sheet, ReadingProgress progress, int times) {
         try {
-            Reading reading = new ReadingPipeline(smaller, sheet, progress).read();
+            Reading reading = new ReadingPipeline(smaller, sheet, parameters, progress).read();
             return Optional.of(reading instanceof Reading.Read read ? read.enlarged(times) : reading);
         } catch (SheetUnseenException unseen) {
             return Optional.empty();

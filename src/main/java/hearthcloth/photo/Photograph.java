@@ -11,6 +11,8 @@ import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.image.WhiteBalance;
+import hearthcloth.photo.parameter.GroundParameters;
+import hearthcloth.photo.parameter.ReadingParameters;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.plane.ReferenceSheet;
@@ -144,7 +146,7 @@ public final class Photograph {
      */
     public List<Point> shapeAt(Point place, int full) {
         double enlarged = (double) full / picture.width;
-        return new ShapeAtTap(picture)
+        return new ShapeAtTap(picture, ReadingParameters.standard())
                 .corners(place.times(1 / enlarged)).stream()
                         .map(corner -> corner.times(enlarged))
                         .toList();
@@ -249,7 +251,7 @@ public final class Photograph {
     public PieceAppearance look(PieceOutline outline, FloorScale scale, ReferenceSheet sheet) {
         double shrink = (double) picture.width / scale.pictureWidth();
         LabThumbnail coarse = LabThumbnail.of(picture);
-        GroundModel ground = GroundModel.of(coarse.smoothed(1.2));
+        GroundModel ground = GroundModel.of(coarse.smoothed(1.2), GroundParameters.standard());
         InteriorColour paper = InteriorColour.of(shrunk(scale.sheetInPicture(), shrink), coarse, ground);
         InteriorColour cloth = InteriorColour.of(shrunk(outline.picture(), shrink), coarse, ground);
         if (cloth.colour().equals(Lab.BLACK)) { // Too narrow in this picture to have an inside: its middle, then.

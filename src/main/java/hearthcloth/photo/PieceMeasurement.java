@@ -7,6 +7,7 @@ import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.WhiteBalance;
+import hearthcloth.photo.parameter.ReadingParameters;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
@@ -23,37 +24,27 @@ import java.util.stream.IntStream;
 final class PieceMeasurement {
 
     /**
-     * Shapes smaller than this are lint, in square millimetres; shapes thinner than {@link #LEAST_WIDTH_MM} millimetres
-     * are threads.
-     */
-    private static final double LEAST_AREA_MM2 = 300;
-
-    private static final double LEAST_WIDTH_MM = 9;
-    /**
      * Deviations taken off the usable rectangle for the uncertainty of the floor's plane, so that it is right in 95 of
      * 100 cases, one-sided.
      */
     private static final double SURE = 1.645;
-    /** The share of the scatter of a side's places that may be common to all of them because of threads or shade. */
-    private static final double COMMON = 0.4;
-    /** A figure may hide where a side is, so its deviation is multiplied by this. */
-    private static final double FIGURED = 1.9;
-    /**
-     * The further deviation, in pixels, of a side that was not seen at all; a side of which little was seen has a part
-     * of it.
-     */
-    private static final double UNSEEN = 6;
-
     private final LabThumbnail coarse;
     private final GroundModel ground;
     private final FloorScale scale;
     private final ReferenceSheet sheet;
+    private final ReadingParameters parameters;
 
-    PieceMeasurement(LabThumbnail coarse, GroundModel ground, FloorScale scale, ReferenceSheet sheet) {
+    PieceMeasurement(
+            LabThumbnail coarse,
+            GroundModel ground,
+            FloorScale scale,
+            ReferenceSheet sheet,
+            ReadingParameters parameters) {
         this.coarse = coarse;
         this.ground = ground;
         this.scale = scale;
         this.sheet = sheet;
+        this.parameters = parameters;
     }
 
     /** All shapes but the sheet, numbered in reading order. */
@@ -80,7 +71,7 @@ final class PieceMeasurement {
                 .parallel()
                 .filter(i -> i != sheetIndex)
                 .mapToObj(i -> piece(blobs.get(i), traced.get(i), light, sharpest))
-                .filter(PieceMeasurement::isCloth)
+                .filter(this::isCloth)
                 .sorted(Comparator.comparingDouble(PieceMeasurement::row).thenComparingDouble(p -> top(p).x()))
                 .toList();
         List<ReadPiece> numbered = new ArrayList<>();
@@ -104,15 +95,15 @@ final class PieceMeasurement {
         return Math.floor(top(piece).y() / 400);
     }
 
-    private static boolean isCloth(ReadPiece piece) {
+    private boolean isCloth(ReadPiece piece) {
         double area = piece.outline().areaMm2();
-        return area >= LEAST_AREA_MM2
-                && 2 * area / Polygons.perimeter(piece.outline().floor()) >= LEAST_WIDTH_MM;
+        return area >= parameters.measuring().sides().leastAreaMm2()
+                && 2 * area / Polygons.perimeter(piece.outline().floor()) >= parameters.measuring().sides().leastWidthMm();
     }
 
     private ReadPiece piece(Blob blob, FittedPolygon traced, WhiteBalance light, double sharpest) {
         InteriorColour interior = InteriorColour.of(traced.corners(), coarse, ground);
-        double doubtful = interior.figured() ? FIGURED : 1;
+        double doubtful = interior.figured() ? parameters.measuring().sides().figured() : 1;
         List<Point> corners = traced.corners();
         List<MeasuredLength> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
@@ -125,7 +116,7 @@ final class PieceMeasurement {
                 outline,
                 usable(traced, sharpest),
                 PieceAppearance.of(interior, light),
-                DoubtRules.of(blob, traced, outline, interior, scale));
+                DoubtRules.of(blob, traced, outline, interior, scale, parameters.measuring()));
     }
 
     /** The deviation of side i's length, in millimetres, from how well the sides at its two ends were seen. */
@@ -143,15 +134,15 @@ final class PieceMeasurement {
     }
 
     /** A line's deviation at its end, in pixels, which is half as large again as in its middle. */
-    private static double deviation(EdgeFit.Fit fit) {
-        return 1.5 * Math.hypot(fit.deviation(), COMMON * fit.scatter()) + UNSEEN * Math.max(0, 0.6 - fit.share());
+    private double deviation(EdgeFit.Fit fit) {
+        return 1.5 * Math.hypot(fit.deviation(), parameters.measuring().sides().common() * fit.scatter()) + parameters.measuring().sides().unseen() * Math.max(0, 0.6 - fit.share());
     }
 
     /**
      * The largest rectangle that is surely cloth, each of its sides shortened by the uncertainty of the floor's plane.
      */
     private LargestRectangle.Box usable(FittedPolygon traced, double sharpest) {
-        List<Double> insets = traced.insets(sharpest);
+        List<Double> insets = traced.insets(sharpest, parameters.edge().following().unsharp());
         LargestRectangle.Box box =
                 LargestRectangle.inside(traced.inset(insets, scale.plane().lens()).stream()
                         .map(scale::onFloor)

@@ -16,6 +16,8 @@ import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.image.SheetUnseenException;
+import hearthcloth.photo.parameter.EdgeParameters;
+import hearthcloth.photo.parameter.ReadingParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.PolygonSimplifier;
 import hearthcloth.photo.plane.ReferenceSheet;
@@ -58,6 +60,7 @@ final class ReadingPipeline {
     private final PixelImage picture;
     private final Optional<Double> focalShare;
     private final ReferenceSheet sheet;
+    private final ReadingParameters parameters;
     private final ReadingProgress progress;
     private final LabThumbnail coarse;
     private final double step;
@@ -71,19 +74,22 @@ final class ReadingPipeline {
     private final ShapeTracing tracing;
     private final GroundModel ground;
 
-    ReadingPipeline(ImageDecoder.Decoded decoded, ShownSheet shown, ReadingProgress progress) {
+    ReadingPipeline(
+            ImageDecoder.Decoded decoded, ShownSheet shown, ReadingParameters parameters, ReadingProgress progress) {
         this.picture = decoded.picture();
         this.focalShare = decoded.focalShare();
         this.sheet = shown.sheet();
+        this.parameters = parameters;
         this.progress = progress;
         progress.at(0.3, "looking at the ground");
         this.coarse = LabThumbnail.of(picture);
         this.step = coarse.step;
         this.smooth = coarse.smoothed(1.2);
         this.tapped = shown.isShown() ? TappedRims.of(smooth, shown.in(picture.width, picture.height)) : List.of();
-        this.printed = shown.isShown() ? List.of() : MeasuringSheetFinder.in(picture, coarse, sheet.isMeasuringSheet());
-        this.tracing = new ShapeTracing(picture, coarse, sheet);
-        this.ground = GroundModel.without(papers(), smooth);
+        this.printed = shown.isShown() ? List.of() : MeasuringSheetFinder.in(
+                        picture, coarse, sheet.isMeasuringSheet(), parameters.edge().steps());
+        this.tracing = new ShapeTracing(picture, coarse, sheet, parameters);
+        this.ground = GroundModel.without(papers(), smooth, parameters.ground());
     }
 
     private List<List<Point>> papers() {
@@ -114,7 +120,7 @@ final class ReadingPipeline {
         LensModel first = looked.lens;
         SheetFinder.Found rough = choice(looked).likeliest(looked.traced, looked.uncut());
         LensModel second = LensEstimator.estimated(
-                first, straightSides(looked), looked.traced.get(rough.index()).sides(), 1);
+                first, straightSides(looked), looked.traced.get(rough.index()).sides(), 1, parameters.edge().lens());
         Looked closer = looked(looked.ground, looked.blobs, looked.followed, second);
         SheetChoice.Chosen chosen = choice(closer).sure(closer.traced, closer.uncut());
         SheetFinder.Found found = chosen.found();
@@ -122,7 +128,7 @@ final class ReadingPipeline {
         progress.at(0.8, "measuring");
         List<Doubt> doubts = new ArrayList<>(chosen.doubts());
         looked.followed.get(found.index()).laid.doubt(sheet).ifPresent(doubts::add);
-        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet)
+        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet, parameters)
                 .of(closer.blobs, closer.traced, found.index()).stream()
                         .map(piece -> doubted(piece, doubts))
                         .toList();
@@ -132,13 +138,13 @@ final class ReadingPipeline {
     /** The pieces by the sheet whose corners were tapped, which is none of the shapes. */
     private Reading byTaps() {
         Looked looked = look(ground);
-        LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1);
+        LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1, parameters.edge().lens());
         Looked closer = looked(looked.ground, looked.blobs, looked.followed, lens);
         FittedPolygon own = followed(EdgeLocaliser.Laid.told(tapped)).under(lens, step);
         TappedSheet found = TappedSheet.of(own, finder(lens), sheet, Math.max(picture.width, picture.height));
         FloorScale scale = FloorScale.of(found.sheet(), sheet, lens, picture, focalShare);
         progress.at(0.8, "measuring");
-        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet)
+        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet, parameters)
                 .beside(own.corners(), own.sharpness(), closer.blobs, closer.traced).stream()
                         .map(piece -> doubted(piece, found.doubts()))
                         .toList();
@@ -148,13 +154,13 @@ final class ReadingPipeline {
     /** The pieces by the measuring sheet, which is none of the shapes. */
     private Reading byPrint(MarkedSheet found) {
         Looked looked = look(ground);
-        LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1);
+        LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1, parameters.edge().lens());
         Looked closer = looked(looked.ground, looked.blobs, looked.followed, lens);
         ReferenceSheet own = sheet.isMeasuringSheet() ? sheet : ReferenceSheet.MEASURING;
         FloorScale scale = FloorScale.of(found, own, lens, picture, focalShare);
         progress.at(0.8, "measuring");
         return new Reading.Read(
-                new PieceMeasurement(coarse, closer.ground, scale, own)
+                new PieceMeasurement(coarse, closer.ground, scale, own, parameters)
                         .beside(found.white(), found.sharpness(), closer.blobs, closer.traced),
                 scale);
     }
@@ -164,12 +170,12 @@ final class ReadingPipeline {
      *
      * @param sides what the picture shows near the sides as placed; they hold for any lens
      */
-    private record Followed(EdgeLocaliser.Laid laid, List<EdgeFit> sides) {
+    private record Followed(EdgeLocaliser.Laid laid, List<EdgeFit> sides, EdgeParameters.Following parameters) {
 
         FittedPolygon under(LensModel lens, double step) {
             return laid.isKnown()
                     ? FittedPolygon.of(laid.corners(), sides, lens, FAINT_NEAR, step)
-                    : FittedPolygon.close(laid.corners(), laid.rims(), sides, lens);
+                    : FittedPolygon.close(laid.corners(), laid.rims(), sides, lens, parameters);
         }
     }
 
@@ -197,15 +203,16 @@ final class ReadingPipeline {
     /** Everything that stands out from the ground but what lies within {@code known} outlines. */
     private Looked look(GroundModel on, List<List<Point>> known) {
         LensModel lens = LensModel.unknown(picture);
-        List<ShapeTracing.Seen> seen = ForegroundMask.beside(known, smooth, on).stream()
+        List<ShapeTracing.Seen> seen = ForegroundMask.beside(known, smooth, on, parameters.segment()).stream()
                 .parallel()
                 .flatMap(blob -> tracing.parted(blob, on, lens))
                 .toList();
         List<Blob> blobs = seen.stream().map(ShapeTracing.Seen::blob).toList();
         progress.at(0.6, "finding the " + sheet.name());
         EdgeLocaliser rims = new EdgeLocaliser(
-                new IlluminationCorrection(picture, coarse, on), new OccupancyMap(coarse, blobs), (int)
-                        Math.round(5 * step + 6));
+                new IlluminationCorrection(picture, coarse, on), new OccupancyMap(coarse, blobs),
+                (int) Math.round(5 * step + 6),
+                parameters.edge());
         List<Followed> followed = IntStream.range(0, seen.size())
                 .parallel()
                 .mapToObj(i ->
@@ -213,12 +220,15 @@ final class ReadingPipeline {
                 .map(this::followed)
                 .toList();
         Looked looked = looked(on, blobs, followed, lens);
-        LensModel first = LensEstimator.estimated(lens, straightSides(looked), List.of(), 1.5 + step * 0.25);
+        LensModel first = LensEstimator.estimated(lens, straightSides(looked), List.of(), 1.5 + step * 0.25, parameters.edge().lens());
         return looked(on, blobs, followed, first);
     }
 
     private Followed followed(EdgeLocaliser.Laid laid) {
-        return new Followed(laid, new SubpixelEdges(picture, (int) Math.round(step + 2), true).of(laid.corners()));
+        List<EdgeFit> sides = new SubpixelEdges(
+                        picture, (int) Math.round(step + 2), true, parameters.edge().steps())
+                .of(laid.corners());
+        return new Followed(laid, sides, parameters.edge().following());
     }
 
     private Looked looked(GroundModel on, List<Blob> blobs, List<Followed> followed, LensModel lens) {
@@ -233,7 +243,7 @@ final class ReadingPipeline {
         if (choice.isAny(looked.uncut()) || !choice.isTold()) {
             return looked;
         }
-        return GroundModel.withMat(smooth)
+        return GroundModel.withMat(smooth, parameters.ground())
                 .map(this::look)
                 .filter(onMat -> choice(onMat).isAnyRight(onMat.uncut()))
                 .orElseGet(() -> sheet.white() ? withFaint(looked) : looked);
@@ -242,8 +252,8 @@ final class ReadingPipeline {
     private Looked withFaint(Looked looked) {
         OccupancyMap occupied = new OccupancyMap(coarse, looked.blobs, FAR);
         List<List<Point>> sheets =
-                new FaintSheetFinder(picture, smooth, looked.lens, occupied).like(sheet, finder(looked.lens));
-        GroundModel bare = sheets.isEmpty() ? looked.ground : GroundModel.without(sheets, smooth);
+                new FaintSheetFinder(picture, smooth, looked.lens, occupied, parameters).like(sheet, finder(looked.lens));
+        GroundModel bare = sheets.isEmpty() ? looked.ground : GroundModel.without(sheets, smooth, parameters.ground());
         return beside(looked, sheets.stream().map(EdgeLocaliser.Laid::faint).toList(), bare);
     }
 
@@ -256,7 +266,7 @@ final class ReadingPipeline {
             return Optional.empty();
         }
         SheetFinder finder = finder(looked.lens);
-        List<List<Point>> sheets = PaleShapes.in(smooth, looked.ground).stream()
+        List<List<Point>> sheets = PaleShapes.in(smooth, looked.ground, parameters.segment()).stream()
                 .filter(blob -> !blob.cutOff())
                 .map(blob -> tracing.simplest(blob, looked.lens))
                 .map(rough -> followed(EdgeLocaliser.Laid.told(rough.corners())).under(looked.lens, step))
@@ -266,7 +276,7 @@ final class ReadingPipeline {
         if (sheets.isEmpty()) {
             return Optional.empty();
         }
-        GroundModel bare = GroundModel.without(sheets, smooth);
+        GroundModel bare = GroundModel.without(sheets, smooth, parameters.ground());
         return Optional.of(beside(
                 look(bare, sheets),
                 sheets.stream().map(EdgeLocaliser.Laid::told).toList(),
@@ -278,14 +288,14 @@ final class ReadingPipeline {
         List<Blob> blobs = new ArrayList<>(looked.blobs);
         List<Followed> followed = new ArrayList<>(looked.followed);
         for (EdgeLocaliser.Laid laid : sheets) {
-            blobs.add(new ConcavitySplit(coarse, looked.ground).blob(laid.corners()));
+            blobs.add(new ConcavitySplit(coarse, looked.ground, parameters.segment().parting()).blob(laid.corners()));
             followed.add(followed(laid));
         }
         return looked(bare, blobs, followed, looked.lens);
     }
 
     private SheetFinder finder(LensModel lens) {
-        return new SheetFinder(picture, coarse, lens, focalShare);
+        return new SheetFinder(picture, coarse, lens, focalShare, parameters.sheet());
     }
 
     private SheetChoice choice(Looked looked) {

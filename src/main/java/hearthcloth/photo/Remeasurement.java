@@ -1,6 +1,7 @@
 package hearthcloth.photo;
 
 import hearthcloth.geometry.Point;
+import hearthcloth.photo.parameter.MeasuringParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
@@ -103,7 +104,7 @@ public final class Remeasurement {
         ReadPiece bare = measured(number, look, List.of(), corners, pixels, Optional.empty());
         boolean rough = pixels.stream().anyMatch(off -> off > PIXELS);
         return new ReadPiece(
-                number, bare.outline(), bare.usable(), look, DoubtRules.ofDrawn(bare.outline(), scale, rough, others));
+                number, bare.outline(), bare.usable(), look, DoubtRules.ofDrawn(bare.outline(), scale, rough, others, MeasuringParameters.standard()));
     }
 
     private ReadPiece measured(

@@ -10,7 +10,7 @@
  * shows of it between the pieces. Colour differences are CIE 1976 distances in CIELAB unless a line says CIEDE2000. A
  * deviation is one standard deviation.
  *
- * <p>Constants that name no source were set by trial on drawn photographs (docs/reading.md says which, and how well the
+ * <p>The values that were tuned are in {@code photo.parameter}. Constants that name no source were set by trial on drawn photographs (docs/reading.md says which, and how well the
  * reader then did); they are not measured facts.
  */
 @NullMarked

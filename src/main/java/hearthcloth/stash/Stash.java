@@ -1,5 +1,8 @@
 package hearthcloth.stash;
 
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -42,7 +45,7 @@ public record Stash(List<Piece> pieces) {
      * weaves by up to 10 % along the warp (docs/sources.md#shrinkage); sewn together, the washed pieces would stay flat
      * and the others pucker them. For a plan, ask the stash of the pieces it uses.
      */
-    public Optional<String> washingCaution() {
+    public Optional<Sentence> washingCaution() {
         Map<Piece.Washed, Piece> first = new EnumMap<>(Piece.Washed.class);
         pieces.forEach(piece -> first.putIfAbsent(piece.washed(), piece));
         Piece washed = first.get(Piece.Washed.YES);
@@ -50,11 +53,11 @@ public record Stash(List<Piece> pieces) {
         if (washed == null || unwashed == null) {
             return Optional.empty();
         }
-        return Optional.of("Some pieces are washed (such as " + washed.id() + ", "
-                + washed.fabric().name()
-                + ") and some are not (such as " + unwashed.id() + ", "
-                + unwashed.fabric().name() + "): they will shrink differently. Wash and press all of them before"
-                + " cutting.");
+        return Optional.of(Planning.washMixed(
+                Argument.text(unwashed.id()),
+                Argument.text(unwashed.fabric().name()),
+                Argument.text(washed.id()),
+                Argument.text(washed.fabric().name())));
     }
 
     /** The stash with only these fabrics. */

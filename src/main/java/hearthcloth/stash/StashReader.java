@@ -10,6 +10,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.stash.StashFile.Faulty;
 import hearthcloth.stash.StashFile.Read;
 import hearthcloth.stash.StashFile.Reading;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -73,7 +74,7 @@ final class StashReader {
             return new Faulty(problems);
         }
         Stash stash = new Stash(pieces);
-        stash.washingCaution().ifPresent(warnings::add);
+        stash.washingCaution().map(Sentence::english).ifPresent(warnings::add);
         return new Read(stash, warnings, mostUsedUnit(), kept);
     }
 

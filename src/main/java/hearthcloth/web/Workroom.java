@@ -211,6 +211,7 @@ public final class Workroom implements AutoCloseable {
         return Javalin.create(config -> {
             settle(config, opened.uploads());
             PageRoutes pages = new PageRoutes(config.routes, opened::visitor);
+            config.events.serverStopping(pages::close);
             door(pages, opened);
             new ErrorPages(pages).add();
             new ConflictPage(pages).add();

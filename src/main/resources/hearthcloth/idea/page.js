@@ -155,7 +155,7 @@ function told(cloth, number, why) {
     if (cloth.bends.length) add(bends, 'p', cloth.bends.join(' ')).lang = 'en';
     if (why.length) {
       add(bends, 'p', w('mineWhy')).className = 'help';
-      add(bends, 'p', why.join(' ')).lang = 'en';
+      add(bends, 'p', why.join(' '));
     }
   }
   const pictures = add(section, 'div', '', 'pictures');

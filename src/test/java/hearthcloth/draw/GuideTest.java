@@ -164,7 +164,7 @@ class GuideTest {
                 .forEach(mark -> assertThat(sheet.contains(mark.bounds()))
                         .as("%s on %s", mark, page.title())
                         .isTrue()));
-        return PdfWriter.write(plan.story().title(), "en", pages);
+        return PdfWriter.write(plan.story().title().english(), "en", pages);
     }
 
     private static PDDocument printed(Plan plan, Ruler ruler, Paper paper) throws IOException {

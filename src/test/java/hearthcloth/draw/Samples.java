@@ -20,6 +20,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Told;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -109,7 +110,7 @@ final class Samples {
             Fabric fabric = new Fabric(name, colour, Fabric.Faces.RIGHT, Fabric.Nap.ANY);
             cuts.add(cut(fabric, patches, cuts.size() + 2));
         });
-        Plan.Story story = new Plan.Story(title, "Cut in lanes.", List.of("The order."), List.of("Nothing."));
+        Plan.Story story = Told.story(title, "Cut in lanes.", Told.all("The order."), Told.all("Nothing."));
         return new Plan(story, cloth, PiecingRules.inches(), cuts, new Bound(0, 0));
     }
 

@@ -18,6 +18,10 @@ import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.ReadingProgress;
+import hearthcloth.photo.parameter.EdgeParameters;
+import hearthcloth.photo.parameter.GroundParameters;
+import hearthcloth.photo.parameter.MeasuringParameters;
+import hearthcloth.photo.parameter.ReadingParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.MeasuringSheet;
@@ -62,7 +66,10 @@ class ReadingPipelineTest {
 
     private static ReadingPipeline pipeline(Painted painted, ReferenceSheet sheet, ReadingProgress progress) {
         return new ReadingPipeline(
-                new ImageDecoder.Decoded(painted.picture(), 1, Optional.of(0.74)), ShownSheet.hidden(sheet), progress);
+                new ImageDecoder.Decoded(painted.picture(), 1, Optional.of(0.74)),
+                ShownSheet.hidden(sheet),
+                ReadingParameters.standard(),
+                progress);
     }
 
     @BeforeAll
@@ -153,13 +160,13 @@ class ReadingPipelineTest {
 
     private static FittedPolygon traced(List<Point> corners) {
         LensModel lens = LensModel.unknown(TABLE.picture()).with(0, 0.003);
-        return FittedPolygon.of(corners, new SubpixelEdges(TABLE.picture(), 4, true).of(corners), lens, 1.2, 4);
+        return FittedPolygon.of(corners, new SubpixelEdges(TABLE.picture(), 4, true, EdgeParameters.standard().steps()).of(corners), lens, 1.2, 4);
     }
 
     @Test
     void lint_and_threads_are_no_pieces_and_the_sheet_is_none_either() {
         LabThumbnail coarse = TABLE.coarse();
-        PieceMeasurement measurement = new PieceMeasurement(coarse, GroundModel.of(coarse), scale, ReferenceSheet.A4);
+        PieceMeasurement measurement = new PieceMeasurement(coarse, GroundModel.of(coarse, GroundParameters.standard()), scale, ReferenceSheet.A4, ReadingParameters.standard());
         List<List<Point>> shapes = List.of(
                 box(405.2, 415.4, 225, 75),
                 box(750, 450, 12, 12),
@@ -215,7 +222,7 @@ class ReadingPipelineTest {
                     new FittedPolygon(corners, List.of(), fits),
                     outline(corners, ownMm),
                     new InteriorColour(Colour.of(RED).lab(), Colour.of(FLOOR).lab(), spread, contrast, halves),
-                    scale);
+                    scale, MeasuringParameters.standard());
         }
     }
 
@@ -325,7 +332,7 @@ class ReadingPipelineTest {
 
     private static List<Doubt.Kind> drawn(List<Point> corners, double ownMm, boolean rough) {
         Map<String, ReadPiece> others = Map.of("A", read.pieces().get(0));
-        return DoubtRules.ofDrawn(outline(corners, ownMm), scale, rough, others).stream()
+        return DoubtRules.ofDrawn(outline(corners, ownMm), scale, rough, others, MeasuringParameters.standard()).stream()
                 .map(Doubt::kind)
                 .toList();
     }

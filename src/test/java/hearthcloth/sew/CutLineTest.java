@@ -16,6 +16,7 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Told;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +42,7 @@ class CutLineTest {
     private static Plan plan(CutTree tree) {
         Cloth cloth = new Cloth(Notation.parse("hearth \"Oat\" 80 x 80 same"), Making.metric());
         Piece piece = new Piece("2", Cloths.OAT, tree.at().size(), Piece.Washed.YES, 2);
-        Plan.Story story = new Plan.Story("By hand", "", List.of(), List.of());
+        Plan.Story story = Told.story("By hand", "");
         return new Plan(story, cloth, PiecingRules.metric(), List.of(new PieceCut(piece, tree)), new Bound(0, 0));
     }
 

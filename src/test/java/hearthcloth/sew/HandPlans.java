@@ -12,6 +12,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Told;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,7 +37,7 @@ final class HandPlans {
                 cuts.add(cut(fabric, patches, washed, cuts.size() + FIRST_ROW));
             }
         }
-        Plan.Story story = new Plan.Story("By hand", "Laid out by hand.", List.of(), List.of());
+        Plan.Story story = Told.story("By hand", "Laid out by hand.");
         return new Plan(story, cloth, rules, cuts, new Bound(0, 0));
     }
 

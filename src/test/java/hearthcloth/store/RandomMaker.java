@@ -32,8 +32,9 @@ import hearthcloth.plan.rework.WayOn;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.ClothDocument;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
@@ -155,7 +156,7 @@ final class RandomMaker {
         if (free.pieces().isEmpty() || names.size() > 3) {
             return;
         }
-        if (new DesignFit(free, Ruler.EIGHTHS).fit(design, "a cloth", STEPS) instanceof DesignFit.Answer.Made made) {
+        if (new DesignFit(free, Ruler.EIGHTHS).fit(design, Sentence.itself("a cloth"), STEPS) instanceof DesignFit.Answer.Made made) {
             String id = "c" + kept++;
             store.cloths().keep(id, "Cloth " + id, ClothDocument.of(design, made.plan(), Purpose.NOTHING));
             names.put(id, "Cloth " + id);
@@ -290,7 +291,7 @@ final class RandomMaker {
         MiscutRecovery cut = MiscutRecovery.of(plan(cloth), store.stash().nextPiece());
         ClothDocument was = cloth.document();
         Stash stash = cut.stash(store.atHand().freeFor(cloth.id()));
-        if (new DesignFit(stash, Ruler.EIGHTHS).fit(was.design(), "again", STEPS)
+        if (new DesignFit(stash, Ruler.EIGHTHS).fit(was.design(), Sentence.itself("again"), STEPS)
                 instanceof DesignFit.Answer.Made made) {
             ClothDocument now = new ClothDocument(
                     was.design(),

@@ -157,6 +157,14 @@ final class Browser implements AutoCloseable {
         assertNothingSticksOut(page, what);
     }
 
+    /** Gives a page another window and waits until it has been drawn there. */
+    static void resized(Page page, Screen screen) {
+        page.setViewportSize(screen.width(), screen.height());
+        page.waitForFunction("width => window.innerWidth === width", screen.width());
+        page.evaluate("() => document.fonts.ready.then(() =>"
+                + " new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done))))");
+    }
+
     static void assertNothingSticksOut(Page page, String what) {
         assertThat(page.evaluate(TOO_WIDE))
                 .as(what + " is wider than the window")

@@ -192,11 +192,7 @@ class EveryPageTest {
 
     /** The id of a cloth made from the proposal at this place of the gallery. */
     private static String taken(Visit visit, int place) {
-        visit.page("/cloth");
-        String shown;
-        do {
-            shown = visit.page("/proposals");
-        } while (shown.contains("Stop looking"));
+        String shown = visit.proposals("");
         List<String> names = new ArrayList<>();
         Matcher matcher = Pattern.compile("name=\"name\" value=\"(\\w+)\"").matcher(shown);
         while (matcher.find()) {
@@ -212,7 +208,7 @@ class EveryPageTest {
         return matcher.group(1);
     }
 
-    /** Every page once through axe, by one eye after the other, and once in the narrowest window. */
+    /** Every page once through axe, by one eye after the other, and then with its window drawn in to the narrowest. */
     private static void look(Browser browser, String heap, List<Eye> eyes, String... paths) {
         for (int e = 0; e < (LOOK ? ALL : eyes).size(); e++) {
             Eye eye = (LOOK ? ALL : eyes).get(e);
@@ -226,22 +222,14 @@ class EveryPageTest {
                     page.navigate(paths[i]);
                     page.evaluate(OPEN_FOLDS);
                     Browser.assertFit(page, what);
+                    Browser.resized(page, Browser.Screen.NARROW);
+                    Browser.assertNothingSticksOut(page, what + ", drawn in to the narrowest window");
+                    page.setViewportSize(eye.screen().width(), eye.screen().height());
                 }
             }
             page.context().close();
         }
-        narrow(browser, heap, paths);
         browser.assertQuiet();
-    }
-
-    private static void narrow(Browser browser, String heap, String... paths) {
-        Page page = browser.window(Browser.Screen.NARROW, ColorScheme.LIGHT);
-        for (String path : paths) {
-            page.navigate(path);
-            page.evaluate(OPEN_FOLDS);
-            Browser.assertNothingSticksOut(page, heap + " " + path + " in the narrowest window");
-        }
-        page.context().close();
     }
 
     private static void drawn(Page page, String name) {

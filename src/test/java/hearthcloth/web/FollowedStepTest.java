@@ -5,7 +5,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
-import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -29,11 +28,9 @@ class FollowedStepTest {
 
     @BeforeEach
     void open() {
+        String cloth = BegunWork.exampleTaken(folder);
         browser = new Browser(folder);
         Visit visit = browser.visit();
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        String cloth = CutPageTest.taken(visit);
         visit.post(cloth.replace("/cloth/", "/cut/") + "/done");
         sew = cloth.replace("/cloth/", "/sew/");
         page = browser.window(Browser.Screen.TABLET, ColorScheme.LIGHT);

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -49,10 +48,8 @@ class OneScreenTest {
 
     @BeforeEach
     void open() {
+        cloth = BegunWork.exampleTaken(folder);
         browser = new Browser(folder);
-        browser.visit().post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        browser.visit().post("/example");
-        cloth = CutPageTest.taken(browser.visit());
     }
 
     @AfterEach
@@ -65,36 +62,41 @@ class OneScreenTest {
         assertThat(page.evaluate(HIDDEN, parts)).as(what).isEqualTo("");
     }
 
+    private static void seenWhole(Page page, String what, boolean isLast) {
+        List<String> lines = page.locator(".todo li").allInnerTexts();
+        assertThat(lines).as(what).hasSizeBetween(1, 5);
+        assertThat(lines).as(what).allMatch(line -> line.length() <= 75);
+        boolean seam = page.locator(".look[data-kind='seam']").count() > 0;
+        assertInView(page, what, List.of(isLast ? ".steps #back" : ".steps .main"));
+        assertInView(
+                page,
+                what,
+                seam
+                        ? List.of(".look svg", ".todo li", ".check strong", ".whole svg", ".begin h2")
+                        : List.of(".look svg", ".todo li", ".whole svg", ".begin h2"));
+    }
+
     @Test
     void all_of_a_sewing_step_is_on_one_screen() {
         browser.visit().post(cloth.replace("/cloth/", "/cut/") + "/done");
         String sew = cloth.replace("/cloth/", "/sew/");
-        for (Browser.Screen screen : SCREENS) {
-            Page page = browser.window(screen, ColorScheme.LIGHT);
-            page.navigate(sew);
-            int steps = Integer.parseInt(
-                    page.locator(".begin .second").innerText().replaceFirst("(?s)^Step \\d+ of (\\d+).*", "$1"));
-            for (int step = 0; step < steps; step++) {
-                page.navigate(sew + "?step=" + step);
-                String what = "step " + (step + 1) + " at " + screen;
-                List<String> lines = page.locator(".todo li").allInnerTexts();
-                assertThat(lines).as(what).hasSizeBetween(1, 5);
-                assertThat(lines).as(what).allMatch(line -> line.length() <= 75);
-                boolean seam = page.locator(".look[data-kind='seam']").count() > 0;
+        Page page = browser.window(SCREENS.get(0), ColorScheme.LIGHT);
+        page.navigate(sew);
+        int steps = Integer.parseInt(
+                page.locator(".begin .second").innerText().replaceFirst("(?s)^Step \\d+ of (\\d+).*", "$1"));
+        for (int step = 0; step < steps; step++) {
+            page.navigate(sew + "?step=" + step);
+            for (Browser.Screen screen : SCREENS) {
+                Browser.resized(page, screen);
                 // Looked at ahead, the last step has nothing after it to go to.
-                boolean last = step == steps - 1;
-                assertInView(page, what, List.of(last ? ".steps #back" : ".steps .main"));
-                assertInView(
-                        page,
-                        what,
-                        seam
-                                ? List.of(".look svg", ".todo li", ".check strong", ".whole svg", ".begin h2")
-                                : List.of(".look svg", ".todo li", ".whole svg", ".begin h2"));
+                seenWhole(page, "step " + (step + 1) + " at " + screen, step == steps - 1);
+                if (step == 7) {
+                    page.screenshot(
+                            new Page.ScreenshotOptions().setPath(PICTURES.resolve("sew-" + screen.width() + ".png")));
+                }
             }
-            page.navigate(sew + "?step=7");
-            page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve("sew-" + screen.width() + ".png")));
-            page.context().close();
         }
+        page.context().close();
         Page dark = browser.window(SCREENS.get(0), ColorScheme.DARK);
         dark.navigate(sew + "?step=7");
         Browser.assertFit(dark, "a step in a dark room");

@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -47,11 +46,10 @@ class ReadingAloudTest {
 
     @BeforeEach
     void open() {
+        String cloth = BegunWork.exampleTaken(folder);
         browser = new Browser(folder);
         Visit visit = browser.visit();
         visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter", "language", "ko");
-        visit.post("/example");
-        String cloth = CutPageTest.taken(visit);
         visit.post(cloth.replace("/cloth/", "/cut/") + "/done");
         sew = cloth.replace("/cloth/", "/sew/");
         page = browser.window(Browser.Screen.TABLET, ColorScheme.LIGHT);

@@ -18,7 +18,11 @@ public final class Visit implements AutoCloseable {
 
     private static final Pattern TOKEN = Pattern.compile("name=\"token\" content=\"([0-9a-f]+)\"");
 
+    /** So often it is asked whether a photograph is read. */
+    public static final long NOW_AND_THEN_MS = 20;
+
     private final Workroom workroom;
+    private String token = "";
     private final HttpClient client = HttpClient.newHttpClient();
 
     public Visit(Path folder) {
@@ -81,18 +85,58 @@ public final class Visit implements AutoCloseable {
     /** Waits until a photograph that was sent is read, for as long as a test may take; its page. */
     public String untilRead(String photograph) {
         while (page(photograph).contains("id=\"going\"")) {
-            page("/gift");
+            beside("reading", NOW_AND_THEN_MS);
         }
         return photograph;
     }
 
-    /** The token that every page of this workroom carries. */
-    public String token() {
-        Matcher matcher = TOKEN.matcher(page("/gift"));
-        if (!matcher.find()) {
-            throw new AssertionError("no token on the page");
+    /** Begins to look what the heap can make and waits for a first proposal only; the gallery. */
+    public String firstProposals() {
+        page("/cloth");
+        String found;
+        do {
+            found = page("/proposals");
+        } while (!found.contains("Take this one"));
+        return found;
+    }
+
+    /** Begins to look what the heap can make and waits until the search has ended; what the gallery shows then. */
+    public String proposals(String more) {
+        page("/cloth");
+        beside("planning", 0);
+        return page("/proposals" + more);
+    }
+
+    /**
+     * Waits for what goes on beside the pages, instead of asking for a page again and again, which takes the processor away
+     * from it.
+     *
+     * @param work the name of its threads
+     * @param mostMs at most; 0 until they end
+     */
+    public static void beside(String work, long mostMs) {
+        for (Thread thread : Thread.getAllStackTraces().keySet()) {
+            if (thread.getName().equals(work)) {
+                try {
+                    thread.join(mostMs);
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                    throw new AssertionError(e);
+                }
+            }
         }
-        return matcher.group(1);
+    }
+
+    /** The token that every page of this workroom carries, as long as it is open. */
+    public String token() {
+        if (token.isEmpty()) {
+            Matcher matcher = TOKEN.matcher(page("/settings"));
+            if (!matcher.find()) {
+                throw new AssertionError("no token on the page");
+            }
+            token = matcher.group(1);
+        }
+        return token;
     }
 
     /** Posts a form as a page of the workroom would; names and values in turn. */

@@ -61,9 +61,50 @@ class CatalogueTest {
             Catalogue catalogue = Catalogue.read(room, language);
             made.put(folder.resolve(catalogue.name() + ".java"), CatalogueWriter.words(catalogue));
         }
+        kept(made);
+        try (Stream<Path> all = Files.list(folder)) {
+            assertThat(all).containsExactlyInAnyOrderElementsOf(made.keySet());
+        }
+    }
+
+    @Test
+    void the_rooms_are_held_together_by_what_the_catalogues_make() throws IOException {
+        Map<Path, String> made = new LinkedHashMap<>();
+        Path folder = MADE.resolve("room");
+        made.put(folder.resolve("package-info.java"), RoomsWriter.folder());
+        made.put(folder.resolve("Rooms.java"), RoomsWriter.rooms(all(Language.ENGLISH)));
+        for (Language language : Language.values()) {
+            made.put(
+                    folder.resolve(RoomsWriter.name(language) + "Rooms.java"),
+                    RoomsWriter.language(language, all(language)));
+        }
+        kept(made);
+    }
+
+    @Test
+    void sentences_are_made_by_factories_that_the_catalogues_make() throws IOException {
+        Map<Path, String> made = new LinkedHashMap<>();
+        Path folder = MADE.resolve("sentence");
+        List<Catalogue> rooms = RoomsWriter.VALUES.stream()
+                .map(room -> Catalogue.read(room, Language.ENGLISH))
+                .toList();
+        made.put(folder.resolve("SentenceRooms.java"), RoomsWriter.all(rooms));
+        rooms.forEach(room ->
+                made.put(folder.resolve(RoomsWriter.capital(room.room()) + ".java"), RoomsWriter.sentences(room)));
+        kept(made);
+    }
+
+    private static List<Catalogue> all(Language language) {
+        return rooms().stream()
+                .filter(RoomsWriter::isVoiced)
+                .map(room -> Catalogue.read(room, language)).toList();
+    }
+
+    /** Writes what was made where that is asked for, and holds what is kept to it. */
+    private static void kept(Map<Path, String> made) throws IOException {
         if (System.getProperty("golden", "").equals("write")) {
-            Files.createDirectories(folder);
             for (Map.Entry<Path, String> each : made.entrySet()) {
+                Files.createDirectories(each.getKey().getParent());
                 Files.writeString(each.getKey(), each.getValue());
             }
         }
@@ -71,9 +112,6 @@ class CatalogueTest {
             assertThat(Files.readString(each.getKey()))
                     .as(each.getKey().toString())
                     .isEqualTo(each.getValue());
-        }
-        try (Stream<Path> all = Files.list(folder)) {
-            assertThat(all).containsExactlyInAnyOrderElementsOf(made.keySet());
         }
     }
 

@@ -19,14 +19,15 @@ final class CatalogueWriter {
     /** The room's interface. */
     static String type(Catalogue english) {
         StringBuilder out = head(english);
-        out.append("import hearthcloth.words.Language;\n\n");
+        boolean page = !RoomsWriter.isVoiced(english.room());
+        out.append(page ? "import hearthcloth.words.Language;\n\n" : "");
         out.append("/** What is said in the room of ")
                 .append(english.room())
                 .append(", a method for each message. ")
                 .append(NOTE)
                 .append(" */\n");
         out.append("public interface ").append(english.type()).append(" {\n");
-        out.append(inLanguage(english));
+        out.append(page ? inLanguage(english) : "");
         for (Message message : english.messages().values()) {
             out.append("\n    String ").append(signature(message)).append(";\n");
         }

@@ -8,6 +8,8 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,7 +31,8 @@ public final class GuidelineReport {
         } else {
             say("No cloth that keeps every rule of \"" + guideline.told().name() + "\" was found in this stash.");
         }
-        fitted.why().forEach(why -> say("   " + why));
+        Voice voice = Voice.english(guideline.told().ruler());
+        fitted.why().forEach(why -> say("   " + why.in(voice)));
         List<Fitted.Nearest> cloths = fitted.cloths();
         for (int i = 0; i < cloths.size(); i++) {
             nearest(cloths.get(i), i + 1, folder);
@@ -38,7 +41,7 @@ public final class GuidelineReport {
 
     private void nearest(Fitted.Nearest cloth, int number, String folder) {
         Plan plan = cloth.plan();
-        say(number + "  " + plan.story().title() + ", "
+        say(number + "  " + plan.story().title().english() + ", "
                 + guideline.told().ruler().write(plan.cloth().finished(), Rounding.NEAREST) + ", in " + folder + "/"
                 + number + ", ready to cut and sew by.");
         bends(cloth).forEach(bend -> say("   Bent: " + bend));
@@ -55,8 +58,8 @@ public final class GuidelineReport {
 
     /** The same for programs: what is short and what the first cloth bends. */
     public PlanOutcome.CannotMake outcome(Fitted fitted) {
-        List<String> why = new ArrayList<>(fitted.why());
-        fitted.cloths().stream().findFirst().ifPresent(cloth -> why.addAll(bends(cloth)));
+        List<Sentence> why = new ArrayList<>(fitted.why());
+        fitted.cloths().stream().findFirst().ifPresent(cloth -> bends(cloth).forEach(bend -> why.add(Sentence.itself(bend))));
         return new PlanOutcome.CannotMake(
                 false, why, fitted.cloths().stream().map(Fitted.Nearest::plan).toList());
     }

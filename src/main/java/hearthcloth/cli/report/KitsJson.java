@@ -7,6 +7,7 @@ import hearthcloth.plan.together.Leftover;
 import hearthcloth.plan.together.Purchase;
 import hearthcloth.plan.together.Together;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -79,7 +80,7 @@ public record KitsJson(
     record Made(String title, long width, long height, int joins, List<String> pieces, List<String> fabrics) {
         static Made of(Plan plan) {
             return new Made(
-                    plan.story().title(),
+                    plan.story().title().english(),
                     plan.cloth().finished().width().nm(),
                     plan.cloth().finished().height().nm(),
                     plan.figures().joins(),
@@ -152,7 +153,11 @@ public record KitsJson(
                     part.isAsWished(),
                     drawn,
                     part.plan().map(Made::of).orElse(null),
-                    part.shortage().map(shortage -> shortage.why()).orElse(List.of())));
+                    part.shortage()
+                            .map(shortage -> shortage.why().stream()
+                                    .map(Sentence::english)
+                                    .toList())
+                            .orElse(List.of())));
         }
         return entries;
     }

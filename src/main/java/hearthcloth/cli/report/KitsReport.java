@@ -6,6 +6,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.together.Fairness;
 import hearthcloth.plan.together.Together;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.speech.Voice;
 import java.io.PrintStream;
 import java.util.Optional;
 
@@ -28,7 +29,7 @@ public final class KitsReport {
                     + part.plan().map(this::cloth).orElse("nothing could be made") + where + "."
                     + (part.isAsWished() ? "" : " Not as it was asked for.")));
             part.shortage()
-                    .ifPresent(shortage -> shortage.why().forEach(why -> out.println("   " + ListWords.line(why))));
+                    .ifPresent(shortage -> shortage.why().forEach(why -> out.println("   " + ListWords.line(why.in(Voice.english(ruler))))));
         }
         out.println();
         fairness(together);
@@ -45,7 +46,7 @@ public final class KitsReport {
                                 .map(patch -> patch.fabric())
                                 .findFirst()
                                 .orElse("?");
-        return plan.story().title() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST) + hearth + ", "
+        return plan.story().title().english() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST) + hearth + ", "
                 + (joins == 0 ? "no joins" : ListWords.count(joins, "join"));
     }
 

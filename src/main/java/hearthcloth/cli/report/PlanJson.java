@@ -6,6 +6,8 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.stash.Stash;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -60,12 +62,12 @@ public record PlanJson(
             List<String> cautions) {}
 
     public static PlanJson planned(Stash stash, Optional<GiftWish> gift, Ruler ruler, List<Plan> plans, String folder) {
-        return made("planned", heap(stash), words(gift, ruler), proposals(plans, folder), List.of(), List.of());
+        return made("planned", heap(stash), words(gift, ruler), proposals(plans, ruler, folder), List.of(), List.of());
     }
 
-    private static List<Proposal> proposals(List<Plan> plans, String folder) {
+    private static List<Proposal> proposals(List<Plan> plans, Ruler ruler, String folder) {
         return IntStream.range(0, plans.size())
-                .mapToObj(i -> proposal(plans.get(i), folder + "/" + (i + 1)))
+                .mapToObj(i -> proposal(plans.get(i), Voice.english(ruler), folder + "/" + (i + 1)))
                 .toList();
     }
 
@@ -76,8 +78,8 @@ public record PlanJson(
                 heap(stash),
                 words(gift, ruler),
                 List.of(),
-                cannot.why(),
-                proposals(cannot.nearest(), folder));
+                said(cannot.why(), Voice.english(ruler)),
+                proposals(cannot.nearest(), ruler, folder));
     }
 
     private static PlanJson made(
@@ -98,11 +100,11 @@ public record PlanJson(
         return gift.map(wish -> wish.sentence(ruler)).orElse(null);
     }
 
-    private static Proposal proposal(Plan plan, String folder) {
+    private static Proposal proposal(Plan plan, Voice voice, String folder) {
         var figures = plan.figures();
         return new Proposal(
                 folder,
-                plan.story().title(),
+                plan.story().title().in(voice),
                 Extent.of(plan.cloth().finished()),
                 figures.joins(),
                 plan.bound().joins(),
@@ -110,7 +112,11 @@ public record PlanJson(
                 figures.areas().lost(),
                 figures.areas().touched(),
                 plan.bound().touchedMm2(),
-                plan.story().chosen(),
-                plan.story().cautions());
+                said(plan.story().chosen(), voice),
+                said(plan.story().cautions(), voice));
+    }
+
+    private static List<String> said(List<Sentence> sentences, Voice voice) {
+        return sentences.stream().map(one -> one.in(voice)).toList();
     }
 }

@@ -11,6 +11,7 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.stash.Stash;
 import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Slack;
 import hearthcloth.wrap.fold.Visible;
@@ -29,10 +30,12 @@ public final class PlanReport {
 
     private final PrintStream out;
     private final Ruler ruler;
+    private final Voice voice;
 
     public PlanReport(PrintStream out, Ruler ruler) {
         this.out = out;
         this.ruler = ruler;
+        this.voice = Voice.english(ruler);
     }
 
     public void stash(Stash stash) {
@@ -62,9 +65,9 @@ public final class PlanReport {
     private void tied(Plan plan, GiftWish wish) {
         Cloth cloth = plan.cloth();
         wish.wrapped(ruler).fold(cloth).map(Visible::of).ifPresent(visible -> {
-            List<String> said = new ArrayList<>(WhatShows.of(cloth, visible).sentences(Voice.english(ruler)));
+            List<String> said = new ArrayList<>(WhatShows.of(cloth, visible).sentences(voice));
             if (!cloth.isFree()) {
-                said.add(TiedColours.sentence(cloth, plan.fabrics(), visible));
+                said.add(TiedColours.sentence(cloth, plan.fabrics(), visible).in(voice));
             }
             line("Tied: " + String.join(" ", said).strip());
         });
@@ -78,17 +81,17 @@ public final class PlanReport {
 
     private void proposal(Plan plan, int number, String folder) {
         PlanFigures figures = plan.figures();
-        out.println(number + "  " + plan.story().title() + ", " + finished(plan) + ", in " + folder + "/" + number);
-        line(plan.story().goodAt());
+        out.println(number + "  " + plan.story().title().in(voice) + ", " + finished(plan) + ", in " + folder + "/" + number);
+        line(plan.story().goodAt().in(voice));
         line(seams(plan, figures) + " Cuts: " + figures.cuts() + ". Lost: "
                 + ruler.area(figures.areas().lost(), Rounding.NEAREST)
                 + " (" + figures.areas().lostPercent() + " % of the "
                 + ruler.area(figures.areas().touched(), Rounding.NEAREST)
                 + " cut into" + leastTouched(plan) + ").");
         if (!plan.story().chosen().isEmpty()) {
-            line("Chosen for you: " + String.join(" ", plan.story().chosen()));
+            line("Chosen for you: " + Sentence.row(plan.story().chosen()).in(voice));
         }
-        plan.story().cautions().forEach(caution -> line("Take care: " + caution));
+        plan.story().cautions().forEach(caution -> line("Take care: " + caution.in(voice)));
     }
 
     private String leastTouched(Plan plan) {
@@ -127,18 +130,18 @@ public final class PlanReport {
                 cannot.proven()
                         ? "This cloth cannot be made from this stash."
                         : "No way was found to make this cloth from this stash.");
-        cannot.why().forEach(this::line);
+        cannot.why().forEach(why -> line(why.in(voice)));
         cannot.nearest().stream().findFirst().ifPresent(plan -> nearest(plan, folder));
     }
 
     private void nearest(Plan plan, String folder) {
         int joins = plan.figures().joins();
         line("The nearest that can be made is " + finished(plan) + ": "
-                + plan.story().title()
+                + plan.story().title().in(voice)
                 + (plan.cloth().isFree()
                         ? ". "
                         : ", " + (joins == 0 ? "no joins" : ListWords.count(joins, "join")) + ". ")
-                + String.join(" ", plan.story().chosen()));
+                + Sentence.row(plan.story().chosen()).in(voice));
         line("It is in " + folder + "/1, ready to cut and sew by: in " + fabrics(plan) + ".");
         line("For more like it, ask with --size \"" + asked(plan) + "\", leaving the rest to the stash.");
     }

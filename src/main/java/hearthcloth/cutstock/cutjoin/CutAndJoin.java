@@ -9,6 +9,7 @@ import hearthcloth.cutstock.job.StockPiece;
 import hearthcloth.cutstock.join.Joinery;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.cutstock.search.RuinAndRecreate;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -24,32 +25,26 @@ import java.util.function.Consumer;
  * <p>Blocks are placed first, in several ways; the free plots then give lanes for the bars, and {@link Joinery} joins
  * them, reworked by {@link RuinAndRecreate}. In one more attempt the blocks are cut from lanes like bars, so that they
  * may lie anywhere. While there is no plan, the attempt nearest to one is searched longest. Afterwards the attempts
- * share the budget by successive halving: each is searched briefly, the better half longer, and so on, down to {@value
- * #KEPT}. The first plan comes after one construction, a few milliseconds for 20 bars and 200 pieces. The same job,
+ * share the budget by successive halving: each is searched briefly, the better half longer, and so on, down to the few
+ * that are kept ({@link SearchParameters.Attempts}). The first plan comes after one construction, a few milliseconds for 20 bars and 200 pieces. The same job,
  * step budget and seed give the same plans.
  */
 public final class CutAndJoin {
 
-    /** Placings of the blocks that are searched. */
-    private static final int PLACINGS = 4;
-    /** Placings that are tried at most to get as many different ones. */
-    private static final int MOST_PLACINGS = 16;
-    /** Attempts that are searched to the end. */
-    private static final int KEPT = 3;
-    /** The variety of all placings but the first, see {@link StockCorners#place}. */
-    private static final double VARIETY = 0.4;
-    /** Steps of the first search from each attempt. */
-    private static final int FIRST_WALK = 200;
-    /** How many times more pieces are considered when no plan is found. */
-    private static final int GENEROUS = 4;
-
     private final CutJoinJob job;
     private final AskedBars bars;
     private final AskedBars all;
+    private final SearchParameters parameters;
 
     /** Prepares a job; the work is done by {@link #search}. */
     public CutAndJoin(CutJoinJob job) {
+        this(job, SearchParameters.standard());
+    }
+
+    /** The same by other values than the standard ones. */
+    public CutAndJoin(CutJoinJob job, SearchParameters parameters) {
         this.job = job;
+        this.parameters = parameters;
         this.bars = AskedBars.bars(job);
         this.all = AskedBars.all(job);
     }
@@ -81,7 +76,8 @@ public final class CutAndJoin {
         private final Budget budget;
         private final SplittableRandom chance;
         private final Consumer<? super CutPlan> improvements;
-        private final RuinAndRecreate walk = new RuinAndRecreate(0.4, 0.01);
+        private final RuinAndRecreate walk = new RuinAndRecreate(
+                parameters.walk().warmest(), parameters.walk().coolest());
         private final Set<FreePlots> grounds = new HashSet<>();
         private final List<CutAttempt> attempts = new ArrayList<>();
         private Optional<CutPlan> best = Optional.empty();
@@ -97,9 +93,9 @@ public final class CutAndJoin {
         /** Places the blocks in several ways and joins the bars a first time. */
         void begin(int generosity) {
             List<StockPiece> pieces = new PieceChoice(job, bars.kinds()).pieces(generosity);
-            int enough = attempts.size() + (job.blocks().isEmpty() ? 1 : PLACINGS);
-            for (int i = 0; i < MOST_PLACINGS && attempts.size() < enough && (i == 0 || !budget.spent()); i++) {
-                place(pieces, i == 0 ? 0 : VARIETY);
+            int enough = attempts.size() + (job.blocks().isEmpty() ? 1 : parameters.attempts().placings());
+            for (int i = 0; i < parameters.attempts().mostPlacings() && attempts.size() < enough && (i == 0 || !budget.spent()); i++) {
+                place(pieces, i == 0 ? 0 : parameters.attempts().variety());
             }
             if (!job.blocks().isEmpty() && !budget.spent()) {
                 attempt(FreePlots.bare(pieces), all);
@@ -107,7 +103,7 @@ public final class CutAndJoin {
         }
 
         private void place(List<StockPiece> pieces, double variety) {
-            StockCorners.Placing placing = new StockCorners(job, bars.kinds()).place(pieces, variety, chance);
+            StockCorners.Placing placing = new StockCorners(job, bars.kinds(), parameters.costs().smallFirst()).place(pieces, variety, chance);
             if (placing.left().isPresent()) {
                 leftOut = List.of(CutAttempt.shortage(placing.left().get()));
             } else {
@@ -117,7 +113,7 @@ public final class CutAndJoin {
 
         private void attempt(FreePlots ground, AskedBars asked) {
             if (grounds.add(ground)) {
-                CutAttempt attempt = new CutAttempt(job, ground, asked);
+                CutAttempt attempt = new CutAttempt(job, ground, asked, parameters);
                 attempt.joinery().build(chance);
                 attempts.add(attempt);
                 look(attempt);
@@ -126,7 +122,7 @@ public final class CutAndJoin {
 
         /** Searches from all attempts, from the better half longer each time; raises the bound once on the way. */
         void walk(CutBounds proofs) {
-            long steps = FIRST_WALK;
+            long steps = parameters.attempts().firstWalk();
             boolean raised = false;
             while (attempts.stream().anyMatch(CutAttempt::hasBars) && !budget.spent()) {
                 boolean last = best.isPresent() && raised && attempts.size() == 1;
@@ -140,12 +136,12 @@ public final class CutAndJoin {
                 }
                 attempts.sort(Comparator.comparingDouble(CutAttempt::merit));
                 if (best.isPresent()) {
-                    int kept = Math.max(KEPT, (attempts.size() + 1) / 2);
+                    int kept = Math.max(parameters.attempts().kept(), (attempts.size() + 1) / 2);
                     attempts.subList(Math.min(kept, attempts.size()), attempts.size())
                             .clear();
-                } else if (steps == FIRST_WALK * 4
+                } else if (steps == parameters.attempts().firstWalk() * 4
                         && attempts.get(0).pieces() < job.stock().size()) {
-                    begin(GENEROUS);
+                    begin(parameters.attempts().generous());
                 }
                 steps *= 2;
             }
@@ -155,7 +151,7 @@ public final class CutAndJoin {
         private void walk(long steps) {
             for (int i = 0; i < attempts.size(); i++) {
                 CutAttempt attempt = attempts.get(i);
-                long share = best.isPresent() ? steps : Math.max(FIRST_WALK, steps / (i + 1));
+                long share = best.isPresent() ? steps : Math.max(parameters.attempts().firstWalk(), steps / (i + 1));
                 if (attempt.hasBars()) {
                     walk.walk(
                             attempt.joinery(),

@@ -7,6 +7,7 @@ import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.join.Joinery;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,13 +21,13 @@ final class CutAttempt {
     private final Joinery joinery;
     private double merit = Double.MAX_VALUE;
 
-    CutAttempt(CutJoinJob job, FreePlots ground, AskedBars asked) {
+    CutAttempt(CutJoinJob job, FreePlots ground, AskedBars asked, SearchParameters parameters) {
         this.job = job;
         this.ground = ground;
         this.asked = asked;
         this.lanes = new GuillotineLanes(
-                ground.plots(), asked.kinds(), asked.slots(job.joinLoss()), job.leastOffcut(), wantedArea(job));
-        this.joinery = new Joinery(asked.wanted(), lanes, asked.rules(), job.joinLoss());
+                ground.plots(), asked.kinds(), asked.slots(job.joinLoss()), job.leastOffcut(), wantedArea(job), parameters.costs());
+        this.joinery = new Joinery(asked.wanted(), lanes, asked.rules(), job.joinLoss(), parameters);
     }
 
     private static double wantedArea(CutJoinJob job) {

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.cutjoin;
 
 import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.join.StripSource;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -18,13 +19,6 @@ import java.util.stream.LongStream;
  */
 final class GuillotineLanes implements StripSource {
 
-    /** The cost of a cut, in joins. */
-    private static final double PER_CUT = 0.02;
-    /** The cost, in joins, of losing as much area in slivers as all demands have together. */
-    private static final double PER_SLIVER = 0.01;
-    /** The cost, in joins, of cutting into plots of as much area as all demands have together. */
-    private static final double PER_TOUCHED = 0.004;
-
     private final List<FreePlots.Plot> plots;
     private final LaneKind[] kinds;
     private final int[][] places;
@@ -32,15 +26,23 @@ final class GuillotineLanes implements StripSource {
     private final long[] extents;
     private final long leastOffcut;
     private final double unitArea;
+    private final SearchParameters.Costs costs;
 
     private final LaneState now;
     private final LaneState saved;
 
-    GuillotineLanes(List<FreePlots.Plot> plots, List<LaneKind> kinds, int slots, long leastOffcut, double unitArea) {
+    GuillotineLanes(
+            List<FreePlots.Plot> plots,
+            List<LaneKind> kinds,
+            int slots,
+            long leastOffcut,
+            double unitArea,
+            SearchParameters.Costs costs) {
         this.plots = plots;
         this.kinds = kinds.toArray(LaneKind[]::new);
         this.leastOffcut = leastOffcut;
         this.unitArea = unitArea;
+        this.costs = costs;
         this.extents = plots.stream()
                 .flatMapToLong(plot ->
                         LongStream.of(plot.rectangle().width(), plot.rectangle().height()))
@@ -225,7 +227,7 @@ final class GuillotineLanes implements StripSource {
     public double openingCost(int kind, int place, long[] used) {
         int from = place >> 1;
         boolean level = !untouched(from) && now.across[from] != (place % 2 == 1);
-        return PER_CUT * ((level ? 1 : 0) + (room(place, used) == kinds[kind].width() ? 0 : 1));
+        return costs.perCut() * ((level ? 1 : 0) + (room(place, used) == kinds[kind].width() ? 0 : 1));
     }
 
     @Override
@@ -248,7 +250,7 @@ final class GuillotineLanes implements StripSource {
             }
             slivers += Math.min(free, now.run[i]) < leastOffcut ? (double) free * now.run[i] : 0;
         }
-        return PER_CUT * cuts + (PER_SLIVER * slivers + PER_TOUCHED * touched) / unitArea;
+        return costs.perCut() * cuts + (costs.perSliver() * slivers + costs.perTouched() * touched) / unitArea;
     }
 
     @Override

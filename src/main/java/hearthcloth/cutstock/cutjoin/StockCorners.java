@@ -17,16 +17,13 @@ import java.util.SplittableRandom;
  */
 final class StockCorners {
 
-    /**
-     * The weight of a free rectangle's area beside the room that is spoilt, so that of equal spots the smaller
-     * rectangle is used.
-     */
-    private static final double SMALL_FIRST = 1e-3;
-
     private final List<JobBlock> blocks;
     private final List<LaneKind> kinds;
+    /** The weight of a free rectangle's area beside the room that is spoilt. */
+    private final double smallFirst;
 
-    StockCorners(CutJoinJob job, List<LaneKind> kinds) {
+    StockCorners(CutJoinJob job, List<LaneKind> kinds, double smallFirst) {
+        this.smallFirst = smallFirst;
         this.kinds = kinds;
         this.blocks = job.blocks().stream()
                 .sorted(Comparator.comparingDouble((JobBlock block) -> -(double) block.width() * block.height()))
@@ -94,7 +91,7 @@ final class StockCorners {
                         .filter(Cutting.Offcut.class::isInstance)
                         .mapToDouble(rest -> room(piece, rest))
                         .sum();
-                spots.add(new Spot(index, free, cutting, before - after + SMALL_FIRST * free.area()));
+                spots.add(new Spot(index, free, cutting, before - after + smallFirst * free.area()));
             }
         }
         return spots;

@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.join;
 
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.SplittableRandom;
 
 /**
@@ -9,13 +10,6 @@ import java.util.SplittableRandom;
  */
 final class BarPiecing {
 
-    /** One bar in this many is pieced part by part. */
-    private static final int STEPWISE = 3;
-    /** Tries for one bar. */
-    private static final int MOST_ATTEMPTS = 3;
-    /** The cost, in joins, of the squared length used of a strip, in mean bars, as in {@link Joinery}. */
-    private static final double SPREAD = 0.1;
-
     private static final CandidateSelection.Way[] WAYS = CandidateSelection.Way.values();
 
     private final Piecework now;
@@ -24,19 +18,28 @@ final class BarPiecing {
     private final StripCandidates offers;
     private final long loss;
     private final double unit;
+    private final SearchParameters.Piecing parameters;
     private final CandidateSelection selection;
     private final BarParts trial;
     private final BarParts best;
     private int bestKind;
 
     /** Prepares piecing; {@code unit} is the mean length of a bar. */
-    BarPiecing(Piecework now, StripSource strips, JoinRules rules, StripCandidates offers, long loss, double unit) {
+    BarPiecing(
+            Piecework now,
+            StripSource strips,
+            JoinRules rules,
+            StripCandidates offers,
+            long loss,
+            double unit,
+            SearchParameters.Piecing parameters) {
         this.now = now;
         this.strips = strips;
         this.rules = rules;
         this.offers = offers;
         this.loss = loss;
         this.unit = unit;
+        this.parameters = parameters;
         this.selection = new CandidateSelection(offers, loss, now.capacity);
         this.trial = new BarParts(now.capacity);
         this.best = new BarParts(now.capacity);
@@ -49,10 +52,10 @@ final class BarPiecing {
      *     length are found at once where the stash has them
      */
     void piece(int bar, boolean plainly, SplittableRandom chance) {
-        if (!plainly && !rules.concerns(bar) && now.mostParts(bar) > 1 && chance.nextInt(STEPWISE) == 0) {
+        if (!plainly && !rules.concerns(bar) && now.mostParts(bar) > 1 && chance.nextInt(parameters.stepwise()) == 0) {
             stepwise(bar, chance);
         }
-        for (int attempt = 0; attempt < MOST_ATTEMPTS && !now.pieced(bar); attempt++) {
+        for (int attempt = 0; attempt < parameters.attempts() && !now.pieced(bar); attempt++) {
             best.count = 0;
             double least = Double.MAX_VALUE;
             for (int kind : now.kinds(bar)) {
@@ -152,7 +155,7 @@ final class BarPiecing {
         for (int i = 0; i < trial.count; i++) {
             double whole = trial.most[i] / unit;
             double rest = (trial.most[i] - trial.cut[i]) / unit;
-            spoilt += SPREAD * (whole * whole - rest * rest);
+            spoilt += parameters.spread() * (whole * whole - rest * rest);
             if (trial.source[i] < 0) {
                 spoilt += strips.openingCost(kind, ~trial.source[i], now.used());
             }

@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.join;
 
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -11,16 +12,12 @@ import java.util.stream.IntStream;
  */
 final class JoinReduction {
 
-    /** Divisions tried for one set. */
-    private static final int DIVISIONS = 300;
-    /** The most strips not opened yet that take part. */
-    private static final int MOST_FRESH = 64;
-
     private final Piecework now;
     private final StripSource strips;
     private final JoinRules rules;
     private final StripCandidates offers;
     private final long loss;
+    private final SearchParameters.Reduction parameters;
     private final BarParts trial;
 
     private final int[] root;
@@ -30,12 +27,19 @@ final class JoinReduction {
     private long[] barLength = new long[0];
     private long[] stripLength = new long[0];
 
-    JoinReduction(Piecework now, StripSource strips, JoinRules rules, StripCandidates offers, long loss) {
+    JoinReduction(
+            Piecework now,
+            StripSource strips,
+            JoinRules rules,
+            StripCandidates offers,
+            long loss,
+            SearchParameters.Reduction parameters) {
         this.now = now;
         this.strips = strips;
         this.rules = rules;
         this.offers = offers;
         this.loss = loss;
+        this.parameters = parameters;
         this.trial = new BarParts(now.capacity);
         this.root = new int[now.bars() + strips.slots() + 1];
     }
@@ -60,7 +64,7 @@ final class JoinReduction {
         }
         StripChain chain = chain();
         JoinSets sets = sets(chain);
-        boolean won = helps ? sets.help(hole, DIVISIONS, chance) : sets.win(DIVISIONS, chance);
+        boolean won = helps ? sets.help(hole, parameters.divisions(), chance) : sets.win(parameters.divisions(), chance);
         if (won) {
             carryOut(sets, chain, kind, chance);
         }
@@ -128,7 +132,7 @@ final class JoinReduction {
         IntStream fresh = IntStream.range(0, offers.count())
                 .map(i -> offers.source(offers.count() - 1 - i))
                 .filter(source -> source < 0 && !strips.isTail(~source))
-                .limit(MOST_FRESH);
+                .limit(parameters.fresh());
         sources = IntStream.concat(held, fresh).toArray();
         stripLength = Arrays.stream(sources)
                 .mapToLong(source -> source < 0 ? strips.offered(kind, ~source, now.used()) : strips.length(source))

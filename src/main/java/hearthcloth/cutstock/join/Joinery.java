@@ -1,6 +1,7 @@
 package hearthcloth.cutstock.join;
 
 import hearthcloth.cutstock.search.Reworkable;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -21,22 +22,8 @@ import java.util.SplittableRandom;
  */
 public final class Joinery implements Reworkable {
 
-    /** The least cost, in joins, of a mean bar's length that is lacking. */
-    private static final double LACKING = 4;
-    /**
-     * The cost, in joins, of the squared length used of a strip, in mean bars; it favours exact fits and long
-     * remainders.
-     */
-    private static final double SPREAD = 0.1;
     /** A missing bar outweighs every other good by this. */
     private static final double MISSING_FIRST = 1e6;
-    /** The weight of cuts and slivers beside joins. */
-    private static final double SECOND = 0.05;
-    /** Reworks before the first {@link JoinReduction}. */
-    private static final int FIRST_EVENING = 32;
-    /** Reworks between two of them. */
-    private static final int EVENING = 256;
-
     private final StripSource strips;
     private final Piecework now;
     private final Piecework saved;
@@ -45,18 +32,22 @@ public final class Joinery implements Reworkable {
     private final int[] order;
     private final boolean[] ruined;
     private final JoinReduction evening;
-    private int untilEvening = FIRST_EVENING;
+    private final SearchParameters parameters;
+    private int untilEvening;
 
     /** Starts with nothing pieced. */
-    public Joinery(List<WantedBar> bars, StripSource strips, JoinRules rules, long loss) {
+    public Joinery(
+            List<WantedBar> bars, StripSource strips, JoinRules rules, long loss, SearchParameters parameters) {
+        this.parameters = parameters;
+        this.untilEvening = parameters.reduction().first();
         this.strips = strips;
         this.now = new Piecework(bars, strips.slots(), loss);
         this.saved = new Piecework(bars, strips.slots(), loss);
         this.unit =
                 Math.max(1, bars.stream().mapToLong(WantedBar::length).average().orElse(1));
         StripCandidates offers = new StripCandidates();
-        this.evening = new JoinReduction(now, strips, rules, offers, loss);
-        this.piecing = new BarPiecing(now, strips, rules, offers, loss, unit);
+        this.evening = new JoinReduction(now, strips, rules, offers, loss, parameters.reduction());
+        this.piecing = new BarPiecing(now, strips, rules, offers, loss, unit, parameters.piecing());
         this.order = new int[bars.size()];
         this.ruined = new boolean[bars.size()];
     }
@@ -101,7 +92,7 @@ public final class Joinery implements Reworkable {
             dropBegun();
             going = evening.win(chance);
         }
-        untilEvening = EVENING;
+        untilEvening = parameters.reduction().every();
         rebuild(chance, false);
     }
 
@@ -207,11 +198,11 @@ public final class Joinery implements Reworkable {
                 spread += whole * whole - rest * rest;
             }
         }
-        double lacking = Math.max(LACKING, 1 + 2.0 * now.joins() / Math.max(1, now.bars() - now.missing()));
+        double lacking = Math.max(parameters.costs().lacking(), 1 + 2.0 * now.joins() / Math.max(1, now.bars() - now.missing()));
         return now.joins()
                 + (double) now.mostJoins() * now.missing()
                 + lacking * now.missingLength() / unit
-                + SPREAD * spread
+                + parameters.piecing().spread() * spread
                 + strips.cost(now.used());
     }
 
@@ -219,7 +210,7 @@ public final class Joinery implements Reworkable {
     public double merit() {
         return MISSING_FIRST * (now.missing() + now.missingLength() / unit)
                 + now.joins()
-                + SECOND * strips.cost(now.used());
+                + parameters.costs().second() * strips.cost(now.used());
     }
 
     @Override

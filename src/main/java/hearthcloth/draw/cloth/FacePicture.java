@@ -92,7 +92,7 @@ public final class FacePicture {
                 .altFace(
                         FaceSheet.key(shown.face()),
                         voice.write(plan.cloth().finished(), Rounding.NEAREST),
-                        plan.story().title());
+                        plan.story().title().in(voice));
     }
 
     private void field(Sketch sketch, Shown.Field field, DrawingScale scale) {

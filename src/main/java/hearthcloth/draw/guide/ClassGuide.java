@@ -51,13 +51,13 @@ public final class ClassGuide {
     public List<Picture> pages(Optional<Wrapped> gift) {
         Cover cover = new Cover(plan, guide, voice, flow);
         flow.add(new TextColumn(flow.width())
-                .words(new StoryWords(plan.story(), voice).title(), 0, PrintSizes.TITLE, 2)
+                .words(plan.story().title().in(voice), 0, PrintSizes.TITLE, 2)
                 .gap(2)
-                .finished(plan.story().title()));
+                .finished(plan.story().title().in(voice)));
         cover.facesOrFront();
         cover.threadAndTools();
         List<String> before = new ArrayList<>(guide.gather().washing());
-        before.addAll(plan.story().cautions());
+        plan.story().cautions().forEach(caution -> before.add(caution.in(voice)));
         list(words.beforeTitle(), before);
         pieces();
         seam();

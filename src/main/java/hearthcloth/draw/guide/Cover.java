@@ -63,10 +63,10 @@ public final class Cover {
 
     public void flow() {
         TextColumn head = new TextColumn(flow.width());
-        StoryWords story = new StoryWords(plan.story(), voice);
-        head.words(story.title(), 0, PrintSizes.TITLE, 2);
-        head.words(story.goodAt(), PrintSizes.BODY);
-        flow.add(head.gap(3).finished(plan.story().title()));
+        String title = plan.story().title().in(voice);
+        head.words(title, 0, PrintSizes.TITLE, 2);
+        head.words(plan.story().goodAt().in(voice), PrintSizes.BODY);
+        flow.add(head.gap(3).finished(title));
         faces();
         flow.add(figures());
         flow.add(checkSquare());

@@ -190,12 +190,12 @@ public final class CutBlocks {
         TextColumn column = new TextColumn(190);
         column.words(voice.printing().cutTitle(), PrintSizes.TITLE);
         column.words(
-                voice.printing().cutSheet(tasks.size(), new StoryWords(plan.story(), voice).title()), PrintSizes.BODY);
+                voice.printing().cutSheet(tasks.size(), plan.story().title().in(voice)), PrintSizes.BODY);
         for (PieceTask task : tasks) {
             column.gap(5).seam().gap(4);
             new CutBlocks(plan, task, voice).blocks(190, 400).forEach(block -> column.picture(block, 0));
         }
-        Picture sheet = column.finished("Cutting plan of " + plan.story().title());
+        Picture sheet = column.finished("Cutting plan of " + plan.story().title().in(voice));
         Sketch sketch = new Sketch().place(sheet, new Point(air, air));
         return sketch.finished(sheet.title(), sheet.width() + 2 * air, sheet.height() + 2 * air);
     }

@@ -2,6 +2,7 @@ package hearthcloth.guideline.fit;
 
 import hearthcloth.guideline.Bend;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
  * @param cloths the nearest first; empty only where the heap makes no cloth at all
  * @param why what is short where a rule had to be bent, in sentences; may be empty
  */
-public record Fitted(List<Nearest> cloths, List<String> why) {
+public record Fitted(List<Nearest> cloths, List<Sentence> why) {
 
     /**
      * A cloth and the rules it does not keep.

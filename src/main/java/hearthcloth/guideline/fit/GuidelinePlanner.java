@@ -15,6 +15,8 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.patchwork.PatchworkPlanner;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -54,7 +56,7 @@ public final class GuidelinePlanner {
     public static Fitted fit(
             Guideline guideline, Stash stash, Ask ask, int effort, Budget budget, Consumer<PlanProgress> seen) {
         if (stash.pieces().isEmpty()) {
-            return new Fitted(List.of(), List.of("The heap is empty; add at least one piece."));
+            return new Fitted(List.of(), List.of(Planning.heapEmpty()));
         }
         return new GuidelinePlanner(guideline, stash, ask).fitted(effort, budget, seen);
     }
@@ -77,9 +79,9 @@ public final class GuidelinePlanner {
         return scraps(effort, budget, seen, why(whole));
     }
 
-    private List<String> why(RuleWish whole) {
-        List<String> why = Planner.shortfall(stash, whole.wish(), whole.idea());
-        return why.isEmpty() ? List.of("None was found that keeps them all, though many were tried.") : why;
+    private List<Sentence> why(RuleWish whole) {
+        List<Sentence> why = Planner.shortfall(stash, whole.wish(), whole.idea());
+        return why.isEmpty() ? List.of(Planning.rulesNone()) : why;
     }
 
     private RuleWish asked(Set<Bend.Rule> bent) {
@@ -133,7 +135,7 @@ public final class GuidelinePlanner {
         };
     }
 
-    private Fitted scraps(int effort, Budget budget, Consumer<PlanProgress> seen, List<String> why) {
+    private Fitted scraps(int effort, Budget budget, Consumer<PlanProgress> seen, List<Sentence> why) {
         Wish wish = new RuleWish(guideline, stash, ask, EnumSet.allOf(Bend.Rule.class)).wish();
         PlanOutcome outcome = PatchworkPlanner.plan(stash, wish, Patchwork.free(), effort, budget, seen);
         if (outcome instanceof PlanOutcome.Proposals proposals) {
@@ -143,7 +145,7 @@ public final class GuidelinePlanner {
                             .toList(),
                     why);
         }
-        List<String> all = new ArrayList<>(why);
+        List<Sentence> all = new ArrayList<>(why);
         ((PlanOutcome.CannotMake) outcome)
                 .why().stream().filter(one -> !all.contains(one)).forEach(all::add);
         return new Fitted(List.of(), all);

@@ -19,6 +19,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.words.Language;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,13 +125,17 @@ public final class PagePlanner {
         return JsonValue.of(texts);
     }
 
+    private static JsonValue said(List<Sentence> sentences, Voice voice) {
+        return texts(sentences.stream().map(one -> one.in(voice)).toList());
+    }
+
     private String answer(Fitted fitted, Voice voice) {
         List<JsonValue> cloths = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) {
             cloths.add(cloth(fitted.cloths().get(i), sheets.get(i), voice));
         }
         return JsonWriter.tight(JsonValue.object()
-                .with("why", texts(fitted.why()))
+                .with("why", said(fitted.why(), voice))
                 .with("cloths", JsonValue.of(cloths))
                 .done());
     }
@@ -138,11 +143,11 @@ public final class PagePlanner {
     private static JsonValue cloth(Fitted.Nearest nearest, PlanSheets drawn, Voice voice) {
         Plan plan = nearest.plan();
         return JsonValue.object()
-                .with("title", plan.story().title())
+                .with("title", plan.story().title().in(voice))
                 .with("size", voice.write(plan.cloth().finished(), Rounding.NEAREST))
-                .with("good", plan.story().goodAt())
-                .with("chosen", texts(plan.story().chosen()))
-                .with("cautions", texts(plan.story().cautions()))
+                .with("good", plan.story().goodAt().in(voice))
+                .with("chosen", said(plan.story().chosen(), voice))
+                .with("cautions", said(plan.story().cautions(), voice))
                 .with("scraps", JsonValue.of(nearest.isScraps()))
                 .with(
                         "bends",

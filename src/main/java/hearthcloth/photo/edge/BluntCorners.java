@@ -2,6 +2,7 @@ package hearthcloth.photo.edge;
 
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
+import hearthcloth.photo.parameter.EdgeParameters;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,24 +12,17 @@ import java.util.List;
  */
 final class BluntCorners {
 
-    /** A side shorter than this many reaches may be the blunt end of a corner. */
-    private static final double SHORT = 1.5;
-
-    /** The corner lies no farther from the short side's ends than this many of its lengths. */
-    private static final double LEASH = 2.5;
-
-    /** The mean probability of cloth where the corner is. */
-    private static final double CLOTH = 0.5;
-
     /** The corner's triangle is looked at in rows of so many places. */
     private static final int ROWS = 6;
 
     private final PieceColourClassifier telling;
     private final double shortest;
+    private final EdgeParameters.Blunt parameters;
 
-    BluntCorners(PieceColourClassifier telling, int reach) {
+    BluntCorners(PieceColourClassifier telling, int reach, EdgeParameters.Blunt parameters) {
         this.telling = telling;
-        this.shortest = SHORT * reach;
+        this.parameters = parameters;
+        this.shortest = parameters.shortest() * reach;
     }
 
     List<Point> sharpened(List<Point> corners) {
@@ -39,8 +33,8 @@ final class BluntCorners {
             Point to = out.get(next);
             Point meet = meeting(out, i);
             double length = from.to(to);
-            boolean near = length < shortest && Math.max(meet.to(from), meet.to(to)) < LEASH * length;
-            if (near && isBeyond(out, i, meet) && cloth(from, meet, to) > CLOTH) {
+            boolean near = length < shortest && Math.max(meet.to(from), meet.to(to)) < parameters.leash() * length;
+            if (near && isBeyond(out, i, meet) && cloth(from, meet, to) > parameters.cloth()) {
                 out.set(i, meet);
                 out.remove(next);
                 i = -1;

@@ -3,6 +3,7 @@ package hearthcloth.photo.edge;
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.parameter.EdgeParameters;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,20 +14,6 @@ import java.util.List;
  */
 final class EdgeBand {
 
-    /** No place says more than this for or against a line, in levels of cloth. */
-    private static final double CLIP = 0.4;
-    /** The most places read along a side. */
-    private static final int MOST_PLACES = 160;
-    /** The fewest places read along a side. */
-    private static final double LEAST_PLACES = 8;
-    /** Threads reach as far out as the mean level of cloth stays above this. */
-    private static final double THREADS = 0.1;
-    /** The picture's own softness covers this much beyond a line, in pixels. */
-    private static final double SOFT = 1.2;
-
-    /** So many pixels on each side of a line are looked at to see whether it parts cloth from ground. */
-    private static final int BESIDE = 4;
-
     private static final int[][] MOVES = {{-1, -1}, {-1, 0}, {-1, 1}, {0, -1}, {0, 1}, {1, -1}, {1, 0}, {1, 1}};
 
     private final int reach;
@@ -34,6 +21,7 @@ final class EdgeBand {
     private final Point a;
     private final Point b;
     private final LensModel lens;
+    private final EdgeParameters parameters;
     private final double nx;
     private final double ny;
     private final double length;
@@ -51,11 +39,12 @@ final class EdgeBand {
      *
      * @param outwards the sign that {@link Line#off} has outside the piece
      */
-    EdgeBand(PieceColourClassifier telling, Point a, Point b, int outwards, LensModel lens, int reach) {
+    EdgeBand(PieceColourClassifier telling, Point a, Point b, int outwards, LensModel lens, int reach, EdgeParameters parameters) {
         this.a = a;
         this.b = b;
         this.lens = lens;
         this.reach = reach;
+        this.parameters = parameters;
         length = Math.max(1, a.to(b));
         nx = -(b.y() - a.y()) / length * outwards;
         ny = (b.x() - a.x()) / length * outwards;
@@ -65,7 +54,7 @@ final class EdgeBand {
 
     private void read(PieceColourClassifier telling) {
         double skip = Math.min(length / 4, Math.max(3, Math.max(reach * 0.5, length * 0.06)));
-        int count = (int) Math.max(LEAST_PLACES, Math.min(MOST_PLACES, length - 2 * skip));
+        int count = (int) Math.max(parameters.band().leastPlaces(), Math.min(parameters.band().mostPlaces(), length - 2 * skip));
         double[] colour = new double[3];
         double[] held = new double[count];
         for (int i = 0; i < count; i++) {
@@ -130,7 +119,7 @@ final class EdgeBand {
         gains = new double[levels.size()][n + 1];
         for (int s = 0; s < gains.length; s++) {
             for (int t = 0; t < n; t++) {
-                double says = Math.max(-CLIP, Math.min(CLIP, levels.get(s)[t] - solid));
+                double says = Math.max(-parameters.band().clip(), Math.min(parameters.band().clip(), levels.get(s)[t] - solid));
                 gains[s][t + 1] = gains[s][t] + says;
             }
         }
@@ -207,7 +196,7 @@ final class EdgeBand {
         double q = outwards(other, b, with);
         double bow = outwards(other, a.towards(b, 0.5), with) - (p + q) / 2;
         double gain = gain(p, q, bow, 1);
-        return (most - gain) / CLIP / Math.max(1, levels.size());
+        return (most - gain) / parameters.band().clip() / Math.max(1, levels.size());
     }
 
     /** How far outwards of a place on this strip's middle line another line runs, in pixels. */
@@ -223,7 +212,7 @@ final class EdgeBand {
         int clear = 0;
         for (int s = 0; s < levels.size(); s++) {
             int at = reach + (int) Math.round(placed[0] + (placed[1] - placed[0]) * shares[s]);
-            clear += beside(s, at - BESIDE, at) > 0.5 && beside(s, at + 2, at + 2 + BESIDE) < 0.5 ? 1 : 0;
+            clear += beside(s, at - parameters.band().beside(), at) > 0.5 && beside(s, at + 2, at + 2 + parameters.band().beside()) < 0.5 ? 1 : 0;
         }
         return clear / Math.max(1.0, levels.size());
     }
@@ -243,11 +232,11 @@ final class EdgeBand {
         Point two = lens.straight(lens.bent(b).plus(ends[1] * nx, ends[1] * ny));
         double[] mean = aligned(ends);
         int last = reach + 1;
-        for (int t = reach + 1; t < mean.length && mean[t] > THREADS; t++) {
+        for (int t = reach + 1; t < mean.length && mean[t] > parameters.band().threads(); t++) {
             last = t;
         }
-        double soft = Math.max(0, last - reach - SOFT);
-        EdgeFringe beyond = new EdgeFringe(reach, levels, colours, shares);
+        double soft = Math.max(0, last - reach - parameters.band().soft());
+        EdgeFringe beyond = new EdgeFringe(reach, levels, colours, shares, parameters.placing().threads());
         double threads = beyond.threads(ends);
         double fringe = soft > threads && beyond.isThreaded(ends, last) ? soft : threads;
         return new EdgeLocaliser.Rim(Line.through(one, two), fringe, Math.max(soft, fringe), this);

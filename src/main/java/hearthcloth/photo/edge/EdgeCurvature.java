@@ -3,6 +3,7 @@ package hearthcloth.photo.edge;
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.parameter.EdgeParameters;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -19,21 +20,8 @@ import java.util.Optional;
  */
 record EdgeCurvature(double sagitta, double answer, double deviation, double waver, double length) {
 
-    /** Sides shorter than this many pixels, or with fewer than {@link #FEWEST} places, are not used. */
-    private static final double SHORTEST = 60;
-
-    private static final int FEWEST = 20;
-    /** Places farther from the straight line than this belong to another edge, in multiples of {@code near}. */
-    private static final double FARTHEST = 2.5;
-    /** Places farther from the parabola than this many deviations get no weight. */
-    private static final double CUT = 5;
-
     /** Rounds of reweighting. */
     private static final int ROUNDS = 6;
-    /** The least scatter assumed, in pixels, so that a perfect side does not count without limit. */
-    private static final double LEAST_SCATTER = 0.04;
-    /** At least this share of all places must agree. */
-    private static final double LEAST_SHARE = 0.5;
     /** Neighbouring places share pixels: this many together count as one independent place. */
     private static final double ALIKE = 3;
     /**
@@ -47,9 +35,9 @@ record EdgeCurvature(double sagitta, double answer, double deviation, double wav
      *
      * @param near how far a place may be off a side and still belong to it, in pixels
      */
-    static Optional<EdgeCurvature> of(EdgeFit side, LensModel lens, double near) {
+    static Optional<EdgeCurvature> of(EdgeFit side, LensModel lens, double near, EdgeParameters.Side parameters) {
         int n = side.places().size();
-        if (n < FEWEST || side.places().get(0).to(side.places().get(n - 1)) < SHORTEST) {
+        if (n < parameters.fewest() || side.places().get(0).to(side.places().get(n - 1)) < parameters.shortest()) {
             return Optional.empty();
         }
         Line line = side.fit(lens, near).line();
@@ -58,29 +46,34 @@ record EdgeCurvature(double sagitta, double answer, double deviation, double wav
         double[] off = line.offs(spots);
         double[] weight = new double[n];
         for (int i = 0; i < n; i++) {
-            weight[i] = Math.abs(off[i]) < FARTHEST * near ? 1 : 0;
+            weight[i] = Math.abs(off[i]) < parameters.farthest() * near ? 1 : 0;
         }
         double[] left = off;
         for (int round = 0; round < ROUNDS; round++) {
             left = parabola.left(off, weight);
-            double scatter = Math.max(LEAST_SCATTER, scatter(left, weight));
+            double scatter = Math.max(parameters.leastScatter(), scatter(left, weight));
             for (int i = 0; i < n; i++) {
-                double t = left[i] / (CUT * scatter);
+                double t = left[i] / (parameters.cut() * scatter);
                 weight[i] = Math.abs(t) >= 1 ? 0 : (1 - t * t) * (1 - t * t);
             }
         }
-        return bow(side, lens, parabola, off, weight);
+        return bow(side, lens, parabola, off, weight, parameters);
     }
 
     private static Optional<EdgeCurvature> bow(
-            EdgeFit side, LensModel lens, Parabola parabola, double[] off, double[] weight) {
+            EdgeFit side,
+            LensModel lens,
+            Parabola parabola,
+            double[] off,
+            double[] weight,
+            EdgeParameters.Side parameters) {
         double[] left = parabola.left(off, weight);
         double[] other = parabola.line.offs(side.straight(lens.with(lens.kappa() + TRIAL, 0)));
         double sagitta = parabola.sagitta(off, weight);
         double answer = (parabola.sagitta(other, weight) - sagitta) / TRIAL;
         double deviation =
-                Math.max(LEAST_SCATTER, scatter(left, weight)) * Math.sqrt(ALIKE / parabola.strength(weight));
-        return sum(weight) < LEAST_SHARE * weight.length
+                Math.max(parameters.leastScatter(), scatter(left, weight)) * Math.sqrt(ALIKE / parabola.strength(weight));
+        return sum(weight) < parameters.leastShare() * weight.length
                 ? Optional.empty()
                 : Optional.of(
                         new EdgeCurvature(sagitta, answer, deviation, EdgeFit.waver(left, weight), parabola.length));

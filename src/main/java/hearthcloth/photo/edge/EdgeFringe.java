@@ -1,28 +1,16 @@
 package hearthcloth.photo.edge;
 
+import hearthcloth.photo.parameter.EdgeParameters;
 import java.util.List;
 
 /** Tells the threads of a frayed side from the shade beside a clean one and from a soft lens. */
 final class EdgeFringe {
 
-    /**
-     * Colours change this many times more among threads than on the ground, and by at least {@link #LEAST_UNREST} steps
-     * of 255.
-     */
-    private static final double RESTLESS = 1.6;
-
-    private static final double LEAST_UNREST = 6;
-
-    /** Threads lie closer than this many places along a side. */
-    private static final int FEW = 2;
-
-    /** Among threads the level of cloth differs so much from place to place, beyond what the ground's does. */
-    private static final double THREADED = 0.16;
-
     private final int reach;
     private final List<double[]> levels;
     private final List<float[]> colours;
     private final double[] shares;
+    private final EdgeParameters.Threads parameters;
 
     /**
      * What is seen along a side.
@@ -32,11 +20,17 @@ final class EdgeFringe {
      * @param colours of the same places, in steps of 255
      * @param shares the position of each place along the side, from 0 to 1
      */
-    EdgeFringe(int reach, List<double[]> levels, List<float[]> colours, double[] shares) {
+    EdgeFringe(
+            int reach,
+            List<double[]> levels,
+            List<float[]> colours,
+            double[] shares,
+            EdgeParameters.Threads parameters) {
         this.reach = reach;
         this.levels = levels;
         this.colours = colours;
         this.shares = shares;
+        this.parameters = parameters;
     }
 
     /**
@@ -49,7 +43,7 @@ final class EdgeFringe {
             sum += flicker(t, ends);
         }
         double calm = flicker(Math.min(2 * reach - 2, last + reach / 2), ends);
-        return sum / Math.max(1, last - reach - 1) > THREADED + calm;
+        return sum / Math.max(1, last - reach - 1) > parameters.threaded() + calm;
     }
 
     /** Root mean square difference of cloth's level between neighbouring places, at one distance outwards. */
@@ -80,7 +74,7 @@ final class EdgeFringe {
             calm = Math.min(calm, unrest(t, ends));
         }
         int t = reach + 2;
-        while (t < 2 * reach && unrest(t, ends) > RESTLESS * calm + LEAST_UNREST) {
+        while (t < 2 * reach && unrest(t, ends) > parameters.restless() * calm + parameters.leastUnrest()) {
             t++;
         }
         return t - reach - 2;
@@ -93,12 +87,12 @@ final class EdgeFringe {
     private double unrest(int t, double[] ends) {
         double squares = 0;
         int count = 0;
-        for (int s = 0; s + FEW < levels.size(); s++) {
+        for (int s = 0; s + parameters.few() < levels.size(); s++) {
             int at = at(s, t, ends);
-            int other = at(s + FEW, t, ends);
-            if (isSeen(s, at) && isSeen(s + FEW, other)) {
+            int other = at(s + parameters.few(), t, ends);
+            if (isSeen(s, at) && isSeen(s + parameters.few(), other)) {
                 for (int c = 0; c < 3; c++) {
-                    double off = colours.get(s)[3 * at + c] - colours.get(s + FEW)[3 * other + c];
+                    double off = colours.get(s)[3 * at + c] - colours.get(s + parameters.few())[3 * other + c];
                     squares += off * off / 2;
                 }
                 count++;

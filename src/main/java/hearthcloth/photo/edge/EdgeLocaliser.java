@@ -5,6 +5,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.parameter.EdgeParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.OccupancyMap;
@@ -20,32 +21,22 @@ import java.util.Optional;
  */
 public final class EdgeLocaliser {
 
-    /** Where less than this share looks like cloth, the cloth has ended: threads cover less, a figured rim more. */
-    private static final double SOLID = 0.62;
-    /** The same for a side with threads sticking out, since they are dense at their roots. */
-    private static final double FRAYED = 0.7;
-    /** A fringe shorter than this is not counted as one, in pixels. */
-    private static final double FRINGE = 1.5;
-
-    /**
-     * When a side has moved by more than this share of the reach, the colours were learnt in the wrong place and are
-     * learnt again.
-     */
-    private static final double FAR = 0.12;
-
     private final IlluminationCorrection light;
     private final OccupancyMap occupied;
     private final int reach;
+    private final EdgeParameters parameters;
 
     /**
      * Prepares the search.
      *
      * @param reach how far a side may be from its first place, in pixels
      */
-    public EdgeLocaliser(IlluminationCorrection light, OccupancyMap occupied, int reach) {
+    public EdgeLocaliser(
+            IlluminationCorrection light, OccupancyMap occupied, int reach, EdgeParameters parameters) {
         this.light = light;
         this.occupied = occupied;
         this.reach = reach;
+        this.parameters = parameters;
     }
 
     /**
@@ -103,15 +94,15 @@ public final class EdgeLocaliser {
      * moved far.
      */
     public Laid of(List<Point> rough, int own, LensModel lens) {
-        PieceColourClassifier telling = PieceColourClassifier.of(light, occupied, rough, own, reach);
+        PieceColourClassifier telling = PieceColourClassifier.of(light, occupied, rough, own, reach, parameters.colours());
         Laid laid = once(rough, telling, lens);
         for (int round = 0; round < 3 && laid.moved() > 1.5; round++) {
-            telling = laid.moved() > FAR * reach
-                    ? PieceColourClassifier.of(light, occupied, laid.corners(), own, reach)
+            telling = laid.moved() > parameters.placing().far() * reach
+                    ? PieceColourClassifier.of(light, occupied, laid.corners(), own, reach, parameters.colours())
                     : telling;
             laid = once(laid.corners(), telling, lens);
         }
-        List<Point> whole = new BluntCorners(telling, reach).sharpened(laid.corners());
+        List<Point> whole = new BluntCorners(telling, reach, parameters.placing().blunt()).sharpened(laid.corners());
         return whole.size() == laid.corners().size() ? laid : once(whole, telling, lens);
     }
 
@@ -122,11 +113,11 @@ public final class EdgeLocaliser {
         for (int i = 0; i < corners.size(); i++) {
             Point a = lens.straight(corners.get(i));
             Point b = lens.straight(corners.get((i + 1) % corners.size()));
-            EdgeBand strip = new EdgeBand(telling, a, b, outwards, lens, reach);
-            double[] ends = strip.best(SOLID);
+            EdgeBand strip = new EdgeBand(telling, a, b, outwards, lens, reach, parameters);
+            double[] ends = strip.best(parameters.placing().solid());
             moved = Math.max(moved, Math.max(Math.abs(ends[0]), Math.abs(ends[1])));
             Rim rim = strip.rim(ends);
-            rims.add(rim.fringe() < FRINGE ? rim : strip.rim(strip.best(FRAYED)));
+            rims.add(rim.fringe() < parameters.placing().fringe() ? rim : strip.rim(strip.best(parameters.placing().frayed())));
         }
         List<Line> lines = rims.stream().map(Rim::line).toList();
         return new Laid(FittedPolygon.crossings(corners, lines, lens, 3 * reach), rims, moved, false);

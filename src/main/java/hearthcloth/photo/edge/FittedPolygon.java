@@ -4,6 +4,7 @@ import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.parameter.EdgeParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -16,38 +17,8 @@ import java.util.stream.IntStream;
  */
 public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeFit.Fit> fits) {
 
-    /** What each corner adds to {@link #misfit}. */
-    private static final double CORNER_COST = 0.02;
-    /** How far a place may be off its side and still belong to it, in pixels. */
-    private static final double NEAR = 1.2;
-    /** What a side counts as seen that is told by colours all along and by no sharp edge. */
-    private static final double BY_COLOUR = 0.45;
-    /** The deviation of a side that is not seen sharply, in pixels. */
-    private static final double BLUNT = 0.7;
-
-    /** A side of which less than this share was seen stays where it was placed. */
-    private static final double LEAST_SHARE = 0.3;
-    /** A sharp edge farther off than this belongs to something else, in pixels. */
-    private static final double MOST_OFF = 2.5;
-    /**
-     * A sharp edge that is worse by this many pixels of cloth or ground belongs to a figure, see {@link EdgeBand#loss}.
-     */
-    private static final double MOST_LOSS = 1.2;
-    /** The same as {@link #MOST_OFF} for a frayed side, whose threads end sharply too. */
-    private static final double FRAYED_OFF = 1.2;
     /** Where a parabola crosses the line that fits it best, as a share of its length: (1 − 1/√3)/2. */
     private static final double BOWED = 0.2113;
-    /**
-     * Pixels by which a side may really lie farther in than it was seen, for each pixel of scatter and for all that it
-     * lacks in sharpness. With this value, of 995 drawn pieces seen without doubt none was taken more than 0.25 mm too
-     * large (docs/reading.md).
-     */
-    private static final double FIRM = 2.3;
-    /** The inset is at most this share of what would leave nothing of a strip. */
-    private static final double MOST_INSET = 0.8;
-    /** Threads longer than this are a fringe, in pixels. */
-    private static final double FRINGE = 2.4;
-
     public FittedPolygon {
         corners = List.copyOf(corners);
         sides = List.copyOf(sides);
@@ -86,27 +57,31 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
      * @param sides as read in the picture
      */
     public static FittedPolygon close(
-            List<Point> corners, List<EdgeLocaliser.Rim> rims, List<EdgeFit> sides, LensModel lens) {
+            List<Point> corners,
+            List<EdgeLocaliser.Rim> rims,
+            List<EdgeFit> sides,
+            LensModel lens,
+            EdgeParameters.Following parameters) {
         List<EdgeFit.Fit> fits = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
             Point a = lens.straight(corners.get(i));
             Point b = lens.straight(corners.get((i + 1) % corners.size()));
             EdgeFit.Fit fit = sides.get(i).isUsable()
-                    ? sides.get(i).fit(lens, NEAR)
-                    : EdgeFit.Fit.unseen(Line.through(a, b), NEAR, BLUNT, 0);
+                    ? sides.get(i).fit(lens, parameters.near())
+                    : EdgeFit.Fit.unseen(Line.through(a, b), parameters.near(), parameters.unsharp().deviation(), 0);
             double off = off(fit.line(), corners.get(i), corners.get((i + 1) % corners.size()), lens);
             EdgeLocaliser.Rim rim = rims.get(i);
-            if (fit.share() < LEAST_SHARE
-                    || off > (rim.fringe() >= FRINGE ? FRAYED_OFF : MOST_OFF)
-                    || rim.strip().loss(fit.line(), lens) > MOST_LOSS) {
+            if (fit.share() < parameters.leastShare()
+                    || off > (rim.fringe() >= parameters.unsharp().fringe() ? parameters.frayedOff() : parameters.mostOff())
+                    || rim.strip().loss(fit.line(), lens) > parameters.mostLoss()) {
                 fit = EdgeFit.Fit.unseen(
-                        Line.through(a, b), NEAR, BLUNT, Math.max(fit.share() / 2, BY_COLOUR * rim.clear()));
+                        Line.through(a, b), parameters.near(), parameters.unsharp().deviation(), Math.max(fit.share() / 2, parameters.unsharp().byColour() * rim.clear()));
             } else {
                 fit = fit.moved(sides.get(i).shift());
             }
             fits.add(fit.faded(rim.soft(), rim.fringe()));
         }
-        return new FittedPolygon(crossings(corners, lines(fits), lens, 4 * MOST_OFF), sides, fits);
+        return new FittedPolygon(crossings(corners, lines(fits), lens, 4 * parameters.mostOff()), sides, fits);
     }
 
     /**
@@ -143,12 +118,12 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
      *
      * @param sharpest sharpness of the sheet's sides
      */
-    public List<Double> insets(double sharpest) {
-        double most = MOST_INSET * Math.abs(Polygons.signedArea(corners)) / Polygons.perimeter(corners);
+    public List<Double> insets(double sharpest, EdgeParameters.Unsharp parameters) {
+        double most = parameters.mostInset() * Math.abs(Polygons.signedArea(corners)) / Polygons.perimeter(corners);
         return IntStream.range(0, corners.size())
                 .mapToObj(i -> {
                     double softer = Math.max(0, sharpest - sides.get(i).sharpness());
-                    return Math.min(most, FIRM * (fits.get(i).scatter() + softer));
+                    return Math.min(most, parameters.firm() * (fits.get(i).scatter() + softer));
                 })
                 .toList();
     }
@@ -177,8 +152,10 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     /**
      * How badly the picture supports this polygon: the share of its rim where nothing was found, plus a little for
      * every corner, so that of two polygons the simpler one wins unless the other explains more.
+     *
+     * @param cornerCost what a corner adds, as a share of the rim
      */
-    public double misfit() {
+    public double misfit(double cornerCost) {
         double all = 0;
         double bare = 0;
         for (int i = 0; i < corners.size(); i++) {
@@ -186,7 +163,7 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
             all += length;
             bare += length * (1 - Math.min(1, fits.get(i).share() / 0.8));
         }
-        return bare / all + CORNER_COST * corners.size();
+        return bare / all + cornerCost * corners.size();
     }
 
     /** The sine of the angle at corner i, at least 0.05. */

@@ -1,6 +1,7 @@
 package hearthcloth.photo.edge;
 
 import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.parameter.EdgeParameters;
 import java.util.List;
 
 /**
@@ -14,23 +15,6 @@ import java.util.List;
  */
 public final class LensEstimator {
 
-    /** The deviation of the prior of kappa about zero. */
-    private static final double PRIOR_DEVIATION = 0.08;
-    /** The sagitta of a cloth edge as a share of its length; edges cut with a wheel have less, with shears more. */
-    private static final double CLOTH_BOW = 1.0 / 2000;
-
-    /** Multiples of {@link #CLOTH_BOW} that are tried. */
-    private static final double[] SPREADS = {0.25, 0.35, 0.5, 0.7, 1, 1.4, 2, 2.8, 4};
-    /** The sagitta of the edge of paper, cards and mats as a share of its length. */
-    private static final double SHEET_BOW = 1.0 / 5000;
-    /** A side that sways may have a sagitta of this many times its waver. */
-    private static final double WAVER_BOW = 2;
-    /**
-     * The deviation from the noise of the places is multiplied by this, since a soft edge beside shade bows without
-     * noise.
-     */
-    private static final double NOISE = 2;
-
     /** Rounds of straightening and measuring again. */
     private static final int ROUNDS = 3;
     /** Rounds of reweighting within one estimate. */
@@ -43,19 +27,21 @@ public final class LensEstimator {
      *
      * @param sheet sides of the sheet, which are trusted more; empty when it is not known yet
      */
-    public static LensModel estimated(LensModel start, List<EdgeFit> sides, List<EdgeFit> sheet, double near) {
+    public static LensModel estimated(
+            LensModel start, List<EdgeFit> sides, List<EdgeFit> sheet, double near, EdgeParameters.Lens parameters) {
         LensModel lens = start;
         for (int round = 0; round < ROUNDS; round++) {
-            lens = improved(lens, sides, sheet, round == 0 ? near * 2 : near);
+            lens = improved(lens, sides, sheet, round == 0 ? near * 2 : near, parameters);
         }
         return lens;
     }
 
-    private static LensModel improved(LensModel lens, List<EdgeFit> sides, List<EdgeFit> sheet, double near) {
-        List<Ask> asks = asks(lens, sides, sheet, near);
-        Answer best = answer(asks, lens.kappa(), SPREADS[0]);
-        for (double spread : SPREADS) {
-            Answer answer = answer(asks, lens.kappa(), spread);
+    private static LensModel improved(
+            LensModel lens, List<EdgeFit> sides, List<EdgeFit> sheet, double near, EdgeParameters.Lens parameters) {
+        List<Ask> asks = asks(lens, sides, sheet, near, parameters);
+        Answer best = answer(asks, lens.kappa(), parameters.spreads().get(0), parameters);
+        for (double spread : parameters.spreads()) {
+            Answer answer = answer(asks, lens.kappa(), spread, parameters);
             best = answer.likelihood > best.likelihood ? answer : best;
         }
         return lens.with(lens.kappa() + best.change, 1 / Math.sqrt(best.precision));
@@ -67,8 +53,8 @@ public final class LensEstimator {
      */
     private record Answer(double change, double precision, double likelihood) {}
 
-    private static Answer answer(List<Ask> asks, double kappa, double spread) {
-        double prior = 1 / (PRIOR_DEVIATION * PRIOR_DEVIATION);
+    private static Answer answer(List<Ask> asks, double kappa, double spread, EdgeParameters.Lens parameters) {
+        double prior = 1 / (parameters.priorDeviation() * parameters.priorDeviation());
         double change = 0;
         double precision = prior;
         for (int round = 0; round < WEIGHINGS; round++) {
@@ -109,17 +95,19 @@ public final class LensEstimator {
         }
     }
 
-    private static List<Ask> asks(LensModel lens, List<EdgeFit> sides, List<EdgeFit> sheet, double near) {
+    private static List<Ask> asks(
+            LensModel lens, List<EdgeFit> sides, List<EdgeFit> sheet, double near, EdgeParameters.Lens parameters) {
         return sides.stream()
                 .parallel()
-                .flatMap(side -> EdgeCurvature.of(side, lens, near).map(bow -> ask(bow, sheet.contains(side))).stream())
+                .flatMap(side -> EdgeCurvature.of(side, lens, near, parameters.side())
+                        .map(bow -> ask(bow, sheet.contains(side), parameters)).stream())
                 .toList();
     }
 
-    private static Ask ask(EdgeCurvature bow, boolean sheet) {
-        double noise = NOISE * bow.deviation();
+    private static Ask ask(EdgeCurvature bow, boolean sheet, EdgeParameters.Lens parameters) {
+        double noise = parameters.side().noise() * bow.deviation();
         return sheet
-                ? new Ask(bow, Math.hypot(noise, bow.length() * SHEET_BOW), 0)
-                : new Ask(bow, Math.hypot(noise, WAVER_BOW * bow.waver()), bow.length() * CLOTH_BOW);
+                ? new Ask(bow, Math.hypot(noise, bow.length() * parameters.sheetBow()), 0)
+                : new Ask(bow, Math.hypot(noise, parameters.waverBow() * bow.waver()), bow.length() * parameters.clothBow());
     }
 }

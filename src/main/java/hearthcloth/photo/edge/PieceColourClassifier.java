@@ -3,6 +3,7 @@ package hearthcloth.photo.edge;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.IlluminationCorrection;
+import hearthcloth.photo.parameter.EdgeParameters;
 import hearthcloth.photo.segment.OccupancyMap;
 import java.util.List;
 
@@ -17,19 +18,6 @@ final class PieceColourClassifier {
     private static final int BINS = 44;
     /** The width of a bin, in steps of 255; they reach to 288, since even light may brighten a colour beyond 255. */
     private static final double BIN = 288.0 / BINS;
-    /** The share of the ground's places that may lie in shade of each depth. */
-    private static final float IN_SHADE = 0.12f;
-
-    /** The depths of shade, as the share of light that is left. */
-    private static final double[] SHADES = {0.92, 0.84, 0.76, 0.68, 0.6};
-    /** The frequency given to colours that were seen nowhere, so that they say nothing either way. */
-    private static final double UNSEEN = 4e-6;
-
-    /** The fewest places well inside a piece from which its colours are learnt. */
-    private static final int ENOUGH = 150;
-    /** About this many places are read. */
-    private static final int MOST = 5000;
-
     private final IlluminationCorrection light;
     private final OccupancyMap occupied;
     private final int own;
@@ -51,32 +39,34 @@ final class PieceColourClassifier {
      *     wide enough
      */
     static PieceColourClassifier of(
-            IlluminationCorrection light, OccupancyMap occupied, List<Point> corners, int own, double near) {
+            IlluminationCorrection light, OccupancyMap occupied, List<Point> corners, int own, double near,
+            EdgeParameters.Colours parameters) {
         float[] in = new float[BINS * BINS * BINS];
         float[] out = new float[BINS * BINS * BINS];
         double inset = near;
-        double inside = learnInside(light, corners, inset, in);
-        while (inside < ENOUGH && inset > 1) {
+        double inside = learnInside(light, corners, inset, in, parameters);
+        while (inside < parameters.enough() && inset > 1) {
             inset *= 0.6;
-            inside = learnInside(light, corners, inset, in);
+            inside = learnInside(light, corners, inset, in, parameters);
         }
-        double outside = learnOutside(light, occupied, corners, own, near, out);
+        double outside = learnOutside(light, occupied, corners, own, near, out, parameters);
         float[] p = blurred(in);
         float[] q = blurred(out);
         for (int i = 0; i < p.length; i++) {
-            double one = p[i] / Math.max(1, inside) + UNSEEN;
-            double other = q[i] / Math.max(1, outside) + UNSEEN;
+            double one = p[i] / Math.max(1, inside) + parameters.unseen();
+            double other = q[i] / Math.max(1, outside) + parameters.unseen();
             p[i] = (float) (one / (one + other));
         }
         return new PieceColourClassifier(light, occupied, own, p);
     }
 
-    private static double learnInside(IlluminationCorrection light, List<Point> corners, double inset, float[] to) {
+    private static double learnInside(IlluminationCorrection light, List<Point> corners, double inset, float[] to,
+            EdgeParameters.Colours parameters) {
         double left = corners.stream().mapToDouble(Point::x).min().orElse(0);
         double right = corners.stream().mapToDouble(Point::x).max().orElse(0);
         double top = corners.stream().mapToDouble(Point::y).min().orElse(0);
         double low = corners.stream().mapToDouble(Point::y).max().orElse(0);
-        double stride = Math.max(1, Math.sqrt((right - left) * (low - top) / MOST));
+        double stride = Math.max(1, Math.sqrt((right - left) * (low - top) / parameters.most()));
         double[] colour = new double[3];
         double count = 0;
         for (double y = top + 0.5; y < low; y += stride) {
@@ -97,9 +87,10 @@ final class PieceColourClassifier {
             List<Point> corners,
             int own,
             double near,
-            float[] to) {
+            float[] to,
+            EdgeParameters.Colours parameters) {
         int outwards = Polygons.signedArea(corners) > 0 ? -1 : 1;
-        double stride = Math.max(1, Math.sqrt(1.6 * near * Polygons.perimeter(corners) / MOST));
+        double stride = Math.max(1, Math.sqrt(1.6 * near * Polygons.perimeter(corners) / parameters.most()));
         double[] colour = new double[3];
         double count = 0;
         for (int i = 0; i < corners.size(); i++) {
@@ -114,10 +105,10 @@ final class PieceColourClassifier {
                     if (!occupied.byOther(at.x(), at.y(), own) && !Polygons.inside(corners, at.x(), at.y())) {
                         light.at(at.x(), at.y(), colour);
                         put(to, colour, 1, 1);
-                        for (double shade : SHADES) {
-                            put(to, colour, shade, IN_SHADE);
+                        for (double shade : parameters.shades()) {
+                            put(to, colour, shade, parameters.inShade());
                         }
-                        count += 1 + IN_SHADE * SHADES.length;
+                        count += 1 + parameters.inShade() * parameters.shades().size();
                     }
                 }
             }

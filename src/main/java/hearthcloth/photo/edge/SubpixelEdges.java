@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.image.SrgbLinear;
+import hearthcloth.photo.parameter.EdgeParameters;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,32 +15,11 @@ import java.util.List;
  */
 public final class SubpixelEdges {
 
-    /** A profile whose colour changes by less than this, in steps of 255, is not used. */
-    private static final double LEAST_CHANGE = 9;
-
-    /**
-     * The distance from a step within which its fall is weighed, in pixels; this is repeated up to {@link #CENTRINGS}
-     * times from where it was found.
-     */
-    private static final double WINDOW = 3;
-
-    private static final int CENTRINGS = 4;
-    /** The step is found when it moves by less than this, in pixels. */
-    private static final double SETTLED = 0.005;
     /**
      * A sharp step seems nearer to the middle between two samples than it is. So that this does not bend a side, each
      * place is sampled at another fraction of a pixel; the golden ratio spreads the fractions evenly.
      */
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-
-    /**
-     * An edge is moved by this share of the way from where the colour values have their step to where the light has it,
-     * since cameras also sharpen and bend their tones. No source: of three kinds of drawn pictures one has its edges
-     * nearer 0 and two nearer 1.
-     */
-    private static final double TONED = 0.5;
-    /** The light is examined at one place in this many, since blur is much the same all along a side. */
-    private static final int LIT = 5;
 
     private final PixelImage picture;
     /** How far to either side of its expected place a side is looked for, in pixels. */
@@ -53,16 +33,18 @@ public final class SubpixelEdges {
     private final double[] lit;
 
     private final boolean byLight;
+    private final EdgeParameters.Steps parameters;
 
     /**
      * Prepares the reading of profiles.
      *
      * @param byLight whether to find how far the light moves each side
      */
-    public SubpixelEdges(PixelImage picture, int reach, boolean byLight) {
+    public SubpixelEdges(PixelImage picture, int reach, boolean byLight, EdgeParameters.Steps parameters) {
         this.picture = picture;
         this.reach = reach;
         this.byLight = byLight;
+        this.parameters = parameters;
         profile = new double[2 * reach + 1][3];
         level = new double[2 * reach + 1];
         light = new double[2 * reach + 1][3];
@@ -100,11 +82,11 @@ public final class SubpixelEdges {
             }
             read(at, dx, dy, nx, ny);
             Step step = step();
-            if (step.size > LEAST_CHANGE) {
+            if (step.size > parameters.leastChange()) {
                 places.add(at.plus(step.at * nx, step.at * ny));
                 weights.add(Math.min(1, step.size * step.size / 900));
                 sharp += step.sharp;
-                if (byLight && places.size() % LIT == 1) {
+                if (byLight && places.size() % parameters.lit() == 1) {
                     further.add(further(step.at + reach));
                 }
             }
@@ -126,12 +108,12 @@ public final class SubpixelEdges {
      * How far outwards of its steps in colour a side lies. A soft side moves less, since shade and threads are soft
      * too, but not because of a lens.
      */
-    private static double shift(List<Double> further, double sharpness) {
+    private double shift(List<Double> further, double sharpness) {
         if (further.isEmpty()) {
             return 0;
         }
         further.sort(null);
-        return TONED * Math.max(0, 2 * sharpness - 1) * further.get(further.size() / 2);
+        return parameters.toned() * Math.max(0, 2 * sharpness - 1) * further.get(further.size() / 2);
     }
 
     private void read(Point at, double dx, double dy, double nx, double ny) {
@@ -152,7 +134,7 @@ public final class SubpixelEdges {
         int cut = bestCut(level);
         double at = cut - 0.5;
         double before = Double.MAX_VALUE;
-        for (int round = 0; round < CENTRINGS && Math.abs(at - before) > SETTLED; round++) {
+        for (int round = 0; round < parameters.centrings() && Math.abs(at - before) > parameters.settled(); round++) {
             before = at;
             at = centred(level, at);
         }
@@ -178,11 +160,11 @@ public final class SubpixelEdges {
     private double centred(double[] level, double at) {
         double weight = 1e-12;
         double moment = 1e-12 * at;
-        int from = (int) Math.max(1, Math.ceil(at + 0.5 - WINDOW));
-        int to = (int) Math.min(level.length - 1, Math.floor(at + 0.5 + WINDOW));
+        int from = (int) Math.max(1, Math.ceil(at + 0.5 - parameters.window()));
+        int to = (int) Math.min(level.length - 1, Math.floor(at + 0.5 + parameters.window()));
         for (int i = from; i <= to; i++) {
             double fall = Math.max(0, level[i - 1] - level[i]);
-            double t = (i - 0.5 - at) / WINDOW;
+            double t = (i - 0.5 - at) / parameters.window();
             double w = fall * fall * (1 - t * t) * (1 - t * t);
             weight += w;
             moment += w * (i - 0.5);

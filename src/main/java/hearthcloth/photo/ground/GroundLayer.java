@@ -1,6 +1,7 @@
 package hearthcloth.photo.ground;
 
 import hearthcloth.photo.image.LabTiles;
+import hearthcloth.photo.parameter.GroundParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -16,15 +17,8 @@ import java.util.PriorityQueue;
 public final class GroundLayer {
 
     private static final int TILE = LabTiles.TILE;
-    /**
-     * The ground is looked for this many tiles beyond what stopped it, and must there differ by less than {@link #LIKE}
-     * of the reach.
-     */
-    private static final int ACROSS = 3;
-
-    private static final double LIKE = 0.5;
-
     private final LabTiles tiles;
+    private final GroundParameters parameters;
     private final int across;
     private final int down;
     /** The ground's own colour in each tile, in three planes. */
@@ -41,8 +35,9 @@ public final class GroundLayer {
      *
      * @param closed tiles that belong to another layer
      */
-    GroundLayer(LabTiles tiles, boolean[] closed) {
+    GroundLayer(LabTiles tiles, boolean[] closed, GroundParameters parameters) {
         this.tiles = tiles;
+        this.parameters = parameters;
         this.closed = closed.clone();
         across = tiles.across;
         down = tiles.down;
@@ -86,7 +81,7 @@ public final class GroundLayer {
 
     /** What this layer and another one found, together, as one ground in two lights. */
     GroundLayer and(GroundLayer other) {
-        GroundLayer both = new GroundLayer(tiles, closed);
+        GroundLayer both = new GroundLayer(tiles, closed, parameters);
         both.reach = Math.max(reach, other.reach);
         for (int t = 0; t < known.length; t++) {
             both.known[t] = known[t] || other.known[t];
@@ -110,20 +105,21 @@ public final class GroundLayer {
         List<Float> spreads = new ArrayList<>();
         PriorityQueue<Offer> offers = new PriorityQueue<>((a, b) -> Double.compare(a.gap, b.gap));
         for (int t = 0; t < known.length; t++) {
-            if (!closed[t] && tiles.apart(t, seed) < 6) {
+            if (!closed[t] && tiles.apart(t, seed) < parameters.spreading().alike()) {
                 spreads.add(tiles.spread[t]);
             }
         }
         spreads.sort(null);
         double texture = spreads.get(spreads.size() / 2);
-        reach = Math.max(5, Math.min(11, 3 + 1.6 * texture));
+        GroundParameters.Reach far = parameters.reach();
+        reach = Math.max(far.least(), Math.min(far.most(), far.base() + far.perTexture() * texture));
         accept(seed, offers);
         for (int t = 0; t < known.length; t++) {
             if (!closed[t]
                     && !known[t]
                     && tiles.isAtRim(t)
                     && tiles.apart(t, seed) < reach
-                    && tiles.spread[t] < 1.5 * texture + 0.5) {
+                    && tiles.spread[t] < parameters.spreading().restless() * texture + 0.5) {
                 accept(t, offers);
             }
         }
@@ -148,9 +144,9 @@ public final class GroundLayer {
     private boolean crossed(double texture, PriorityQueue<Offer> offers) {
         boolean any = false;
         for (int t = 0; t < known.length; t++) {
-            if (!known[t] && !closed[t] && tiles.spread[t] < 1.5 * texture + 0.5) {
-                float[] guess = expected(t, ACROSS);
-                if (guess.length > 0 && tiles.apart(t, guess) < LIKE * reach && settle(t)) {
+            if (!known[t] && !closed[t] && tiles.spread[t] < parameters.spreading().restless() * texture + 0.5) {
+                float[] guess = expected(t, parameters.spreading().across());
+                if (guess.length > 0 && tiles.apart(t, guess) < parameters.spreading().like() * reach && settle(t)) {
                     offer(t, offers);
                     any = true;
                 }
@@ -185,14 +181,14 @@ public final class GroundLayer {
      * too few pixels are near it.
      */
     private boolean settle(int tile) {
-        float[] guess = expected(tile, ACROSS);
+        float[] guess = expected(tile, parameters.spreading().across());
         if (guess.length == 0) {
             return false;
         }
         int count = 0;
         for (int round = 0; round < 2; round++) {
             count = recentre(tile, guess);
-            if (count < TILE * TILE * 0.4) {
+            if (count < TILE * TILE * parameters.spreading().settled()) {
                 return false;
             }
         }

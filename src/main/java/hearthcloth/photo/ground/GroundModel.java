@@ -3,6 +3,7 @@ package hearthcloth.photo.ground;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LabTiles;
+import hearthcloth.photo.parameter.GroundParameters;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,22 +16,6 @@ import java.util.stream.Stream;
 public final class GroundModel {
 
     private static final int TILE = LabTiles.TILE;
-    /**
-     * Within this many tiles of the edge of a mat either kind may lie; within {@link #SOFT_EDGE} of the softer edge of
-     * a shadow.
-     */
-    private static final int EDGE = 1;
-
-    private static final int SOFT_EDGE = 3;
-
-    /**
-     * A layer that spreads over a smaller share of the picture is no ground; another start is then tried, up to {@link
-     * #SEEDS} times.
-     */
-    private static final double LEAST = 0.02;
-
-    private static final int SEEDS = 4;
-
     /** The colour as if all were of the first kind; where the second kind is the first in shade, as it really is. */
     private final GroundLayer lit;
 
@@ -51,8 +36,8 @@ public final class GroundModel {
         down = tiles.down;
     }
 
-    public static GroundModel of(LabThumbnail coarse) {
-        return without(List.of(), coarse);
+    public static GroundModel of(LabThumbnail coarse, GroundParameters parameters) {
+        return without(List.of(), coarse, parameters);
     }
 
     /**
@@ -60,31 +45,31 @@ public final class GroundModel {
      *
      * @param sheets corners, in raw pixels, of what does not belong to the ground
      */
-    public static GroundModel without(List<List<Point>> sheets, LabThumbnail coarse) {
+    public static GroundModel without(List<List<Point>> sheets, LabThumbnail coarse, GroundParameters parameters) {
         LabTiles tiles = new LabTiles(coarse);
         boolean[] closed = tiles.touching(sheets);
-        GroundLayer first = first(tiles, closed);
-        return SecondGround.beside(first, tiles)
-                .map(second -> both(first, second, tiles))
+        GroundLayer first = first(tiles, closed, parameters);
+        return SecondGround.beside(first, tiles, parameters)
+                .map(second -> both(first, second, tiles, parameters))
                 .orElseGet(() -> only(first, tiles));
     }
 
     /** Floor and a mat that lies wholly inside the picture; empty where there is no such mat. */
-    public static Optional<GroundModel> withMat(LabThumbnail coarse) {
+    public static Optional<GroundModel> withMat(LabThumbnail coarse, GroundParameters parameters) {
         LabTiles tiles = new LabTiles(coarse);
-        GroundLayer first = first(tiles, new boolean[tiles.spread.length]);
-        return SecondGround.within(first, tiles).map(mat -> both(first, mat, tiles));
+        GroundLayer first = first(tiles, new boolean[tiles.spread.length], parameters);
+        return SecondGround.within(first, tiles, parameters).map(mat -> both(first, mat, tiles, parameters));
     }
 
     /**
      * The layer of what is commonest along the rim. A tile there that is crossed by the edge of a mat resembles many
      * others and spreads nowhere, so several starts are tried.
      */
-    private static GroundLayer first(LabTiles tiles, boolean[] closed) {
+    private static GroundLayer first(LabTiles tiles, boolean[] closed, GroundParameters parameters) {
         boolean[] tried = closed.clone();
         GroundLayer first = null;
-        for (int round = 0; round < SEEDS && (first == null || first.share() < LEAST); round++) {
-            first = new GroundLayer(tiles, closed);
+        for (int round = 0; round < parameters.layers().seeds() && (first == null || first.share() < parameters.layers().least()); round++) {
+            first = new GroundLayer(tiles, closed, parameters);
             first.grow(tiles.commonest(tried));
             first.addTo(tried);
         }
@@ -96,12 +81,13 @@ public final class GroundModel {
         return new GroundModel(tiles, first, List.of(first), false, new byte[0]);
     }
 
-    private static GroundModel both(GroundLayer first, GroundLayer second, LabTiles tiles) {
+    private static GroundModel both(
+            GroundLayer first, GroundLayer second, LabTiles tiles, GroundParameters parameters) {
         GroundLayer both = first.and(second);
-        byte[] edge = SecondGround.which(first, second, tiles, EDGE);
-        byte[] softEdge = SecondGround.which(first, second, tiles, SOFT_EDGE);
+        byte[] edge = SecondGround.which(first, second, tiles, parameters.layers().edge());
+        byte[] softEdge = SecondGround.which(first, second, tiles, parameters.layers().softEdge());
         Stream.of(first, second, both).forEach(GroundLayer::complete);
-        boolean shaded = SecondGround.isShade(first, second, edge);
+        boolean shaded = SecondGround.isShade(first, second, edge, parameters.second());
         return new GroundModel(tiles, shaded ? both : first, List.of(first, second), shaded, shaded ? softEdge : edge);
     }
 

@@ -1,6 +1,7 @@
 package hearthcloth.photo.ground;
 
 import hearthcloth.photo.image.LabTiles;
+import hearthcloth.photo.parameter.GroundParameters;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -10,54 +11,37 @@ import java.util.Optional;
  */
 final class SecondGround {
 
-    /** The least share of the picture's rim that a second ground takes up. */
-    private static final double LEAST = 0.2;
-    /** The least share of the picture that shows of a mat with scraps on it; no scrap has as much. */
-    private static final double LEAST_MAT = 0.15;
-
-    /**
-     * In another corner of the picture the same ground may differ by this many points of L*, and by {@link #HUE} in a*
-     * and b*.
-     */
-    private static final double LIGHTNESS = 22;
-
-    private static final double HUE = 7;
-    /** Shade leaves at least this share of the light. */
-    private static final double DARKEST = 0.3;
-    /** Shade reduces X, Y and Z alike, except that the sky may make it bluer by this factor. */
-    private static final double BLUER = 1.35;
-
     private SecondGround() {}
 
     /** The second ground along the rim; empty where there is none, which is found out first and quickly. */
-    static Optional<GroundLayer> beside(GroundLayer first, LabTiles tiles) {
+    static Optional<GroundLayer> beside(GroundLayer first, LabTiles tiles, GroundParameters parameters) {
         boolean[] closed = taken(first, tiles);
-        if (rimShare(inverse(closed), tiles) < LEAST) {
+        if (rimShare(inverse(closed), tiles) < parameters.second().least()) {
             return Optional.empty();
         }
         int seed = tiles.commonest(closed);
-        GroundLayer second = new GroundLayer(tiles, closed);
+        GroundLayer second = new GroundLayer(tiles, closed, parameters);
         second.grow(seed);
         for (int t = 0; t < closed.length; t++) {
             if (tiles.isAtRim(t)
                     && second.isOpen(t)
-                    && isAlike(tiles, t, seed)
+                    && isAlike(tiles, t, seed, parameters)
                     && tiles.spread[t] < second.reach() / 2) {
                 second.grow(t);
             }
         }
-        return Optional.of(second).filter(s -> rimShare(s.known(), tiles) >= LEAST);
+        return Optional.of(second).filter(s -> rimShare(s.known(), tiles) >= parameters.second().least());
     }
 
     /** A mat that lies wholly inside the picture with the scraps on it; empty where nothing so large has one colour. */
-    static Optional<GroundLayer> within(GroundLayer first, LabTiles tiles) {
+    static Optional<GroundLayer> within(GroundLayer first, LabTiles tiles, GroundParameters parameters) {
         boolean[] closed = taken(first, tiles);
-        if (LabTiles.share(inverse(closed)) < LEAST_MAT) {
+        if (LabTiles.share(inverse(closed)) < parameters.second().leastMat()) {
             return Optional.empty();
         }
-        GroundLayer mat = new GroundLayer(tiles, closed);
+        GroundLayer mat = new GroundLayer(tiles, closed, parameters);
         mat.grow(tiles.commonestAnywhere(closed));
-        return Optional.of(mat).filter(m -> m.share() >= LEAST_MAT);
+        return Optional.of(mat).filter(m -> m.share() >= parameters.second().leastMat());
     }
 
     private static boolean[] taken(GroundLayer first, LabTiles tiles) {
@@ -68,10 +52,10 @@ final class SecondGround {
         return out;
     }
 
-    private static boolean isAlike(LabTiles tiles, int tile, int seed) {
-        return Math.abs(tiles.mean[0][tile] - tiles.mean[0][seed]) < LIGHTNESS
+    private static boolean isAlike(LabTiles tiles, int tile, int seed, GroundParameters parameters) {
+        return Math.abs(tiles.mean[0][tile] - tiles.mean[0][seed]) < parameters.second().lightness()
                 && Math.hypot(tiles.mean[1][tile] - tiles.mean[1][seed], tiles.mean[2][tile] - tiles.mean[2][seed])
-                        < HUE;
+                        < parameters.second().hue();
     }
 
     private static boolean[] inverse(boolean[] of) {
@@ -137,7 +121,7 @@ final class SecondGround {
     }
 
     /** Whether one is the other in shade: the same cloth or wood with less light of every colour. */
-    static boolean isShade(GroundLayer first, GroundLayer second, byte[] which) {
+    static boolean isShade(GroundLayer first, GroundLayer second, byte[] which, GroundParameters.Second shade) {
         double[] one = new double[3];
         double[] two = new double[3];
         for (int t = 0; t < which.length; t++) {
@@ -153,7 +137,7 @@ final class SecondGround {
             most = Math.max(most, ratio);
             least = Math.min(least, ratio);
         }
-        return most < BLUER * least && least > DARKEST && most < 1 / DARKEST;
+        return most < shade.bluer() * least && least > shade.darkest() && most < 1 / shade.darkest();
     }
 
     /**

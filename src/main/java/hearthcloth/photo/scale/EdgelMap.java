@@ -1,6 +1,7 @@
 package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Point;
+import hearthcloth.photo.parameter.SheetParameters;
 import java.util.Arrays;
 import java.util.List;
 
@@ -9,28 +10,15 @@ final class EdgelMap {
 
     /** The angle at a place without an edgel. */
     private static final double NONE = -1;
-    /**
-     * An edgel belongs to a line when it is no farther from it than this, in coarse pixels, and turned by less than
-     * {@link #TURNED}.
-     */
-    private static final double NEAR = 2;
-
-    private static final double TURNED = Math.toRadians(15);
-    /**
-     * The length of the stretch beyond a corner that is tested, as a share of the side; it begins {@link #PAST} coarse
-     * pixels past the corner.
-     */
-    private static final double BEYOND = 0.12;
-
-    private static final double PAST = 5;
-
     private final int width;
     private final int height;
     private final double[] angles;
+    private final SheetParameters.Edgel parameters;
 
-    EdgelMap(List<Edgels.Edgel> edgels, int width, int height) {
+    EdgelMap(List<Edgels.Edgel> edgels, int width, int height, SheetParameters.Edgel parameters) {
         this.width = width;
         this.height = height;
+        this.parameters = parameters;
         angles = new double[width * height];
         Arrays.fill(angles, NONE);
         for (Edgels.Edgel e : edgels) {
@@ -66,12 +54,12 @@ final class EdgelMap {
 
     private boolean shows(Point at, double nx, double ny) {
         double normal = Math.atan2(ny, nx);
-        for (double t = -NEAR; t <= NEAR; t += 0.5) {
+        for (double t = -parameters.near(); t <= parameters.near(); t += 0.5) {
             double x = at.x() + t * nx;
             double y = at.y() + t * ny;
             if (holds(x, y)) {
                 double angle = angles[at(x, y)];
-                if (angle != NONE && Math.abs(Math.sin(angle - normal)) < Math.sin(TURNED)) {
+                if (angle != NONE && Math.abs(Math.sin(angle - normal)) < Math.sin(Math.toRadians(parameters.turnedDegrees()))) {
                     return true;
                 }
             }
@@ -82,6 +70,6 @@ final class EdgelMap {
     /** The share that shows an edge of the side's continuation past {@code to}. */
     double beyond(Point from, Point to) {
         double length = from.to(to);
-        return shown(from.towards(to, 1 + PAST / length), from.towards(to, 1 + Math.max(BEYOND, 3 * PAST / length)));
+        return shown(from.towards(to, 1 + parameters.past() / length), from.towards(to, 1 + Math.max(parameters.beyond(), 3 * parameters.past() / length)));
     }
 }

@@ -3,6 +3,7 @@ package hearthcloth.photo.scale;
 import boofcv.struct.image.GrayF32;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.SheetParameters;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiPredicate;
@@ -22,11 +23,6 @@ final class Edgels {
     private static final int NEAR = 2;
 
     private static final int FAR = 6;
-    /** The least step beyond the slope, in CIELAB units: a third of 4, which is a small difference. */
-    private static final double LEAST_STEP = 1.3;
-    /** A step must also be this many times the median step, which is noise. */
-    private static final double OVER_NOISE = 2.5;
-
     /** One pixel in this many is enough to find the median. */
     private static final int SOME = 37;
 
@@ -66,10 +62,11 @@ final class Edgels {
      * @param coarse the smoothed picture
      * @param free whether a pixel may be an edgel
      */
-    static List<Edgel> in(LabThumbnail coarse, BiPredicate<Integer, Integer> free) {
+    static List<Edgel> in(
+            LabThumbnail coarse, BiPredicate<Integer, Integer> free, SheetParameters.Edgel parameters) {
         Edgels edgels = new Edgels(coarse);
         IntStream.range(FAR, coarse.height - FAR).parallel().forEach(edgels::row);
-        edgels.least = Math.max(LEAST_STEP, OVER_NOISE * edgels.usual());
+        edgels.least = Math.max(parameters.leastStep(), parameters.overNoise() * edgels.usual());
         return IntStream.range(FAR, coarse.height - FAR)
                 .parallel()
                 .boxed()

@@ -9,6 +9,9 @@ import hearthcloth.photo.edge.SubpixelEdges;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.parameter.EdgeParameters;
+import hearthcloth.photo.parameter.ReadingParameters;
+import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.Hulls;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.OccupancyMap;
@@ -28,40 +31,12 @@ import java.util.stream.Stream;
  */
 public final class FaintSheetFinder {
 
-    /**
-     * Opposite sides are within this sine of parallel, and neighbouring sides are farther from parallel than {@link
-     * #NEIGHBOURING}.
-     */
-    private static final double OPPOSITE = Math.sin(Math.toRadians(25));
-
-    private static final double NEIGHBOURING = Math.sin(Math.toRadians(50));
-    /** No side is shorter than this, in coarse pixels; {@link SheetFinder} takes no smaller sheet. */
-    private static final double SHORTEST = 70;
-    /** At least this share of each side must show an edge, and {@link #LEAST_ROUND} of all four together. */
-    private static final double LEAST_SIDE = 0.4;
-
-    private static final double LEAST_ROUND = 0.55;
-    /**
-     * At most this share of the stretch beyond a corner may show an edge: paper ends there, and the joints of a floor
-     * do not.
-     */
-    private static final double MOST_BEYOND = 0.4;
-    /** Corners nearer than this are the same, in coarse pixels, since the edge of paper's shade lies beside its own. */
-    private static final double SAME = 6;
-    /** The weighted share of places on a side that must agree with its line; on a fold fewer agree. */
-    private static final double LEAST_SHARE = 0.5;
-    /** How far a place may be off its side and still belong to it, in raw pixels. */
-    private static final double NEAR = 1.5;
-
-    /**
-     * The sigma of the further smoothing, in coarse pixels, for edges that differ little more than the camera's noise.
-     */
-    private static final double MORE = 1.2;
-
     private final PixelImage picture;
     private final LabThumbnail smooth;
     private final LensModel lens;
     private final OccupancyMap occupied;
+    private final SheetParameters.Faint parameters;
+    private final EdgeParameters.Steps steps;
     private final EdgelMap map;
     private final List<Line> lines;
 
@@ -70,16 +45,23 @@ public final class FaintSheetFinder {
      *
      * @param smooth the smoothed coarse picture
      */
-    public FaintSheetFinder(PixelImage picture, LabThumbnail smooth, LensModel lens, OccupancyMap occupied) {
+    public FaintSheetFinder(
+            PixelImage picture,
+            LabThumbnail smooth,
+            LensModel lens,
+            OccupancyMap occupied,
+            ReadingParameters parameters) {
+        this.parameters = parameters.sheet().faint();
+        this.steps = parameters.edge().steps();
         this.picture = picture;
         this.smooth = smooth;
         this.lens = lens;
         this.occupied = occupied;
-        List<Edgels.Edgel> edgels = Edgels.in(smooth.smoothed(MORE), occupied::isFree).stream()
+        List<Edgels.Edgel> edgels = Edgels.in(smooth.smoothed(this.parameters.paper().smoothing()), occupied::isFree, this.parameters.edgels()).stream()
                 .map(this::straightened)
                 .toList();
-        map = new EdgelMap(edgels, smooth.width, smooth.height);
-        lines = HoughSegments.of(edgels);
+        map = new EdgelMap(edgels, smooth.width, smooth.height, this.parameters.edgels());
+        lines = HoughSegments.of(edgels, this.parameters.rows());
     }
 
     private Edgels.Edgel straightened(Edgels.Edgel e) {
@@ -93,7 +75,7 @@ public final class FaintSheetFinder {
      */
     public List<List<Point>> like(ReferenceSheet sheet, SheetFinder finder) {
         List<List<Point>> found = new ArrayList<>();
-        rounds().filter(round -> round.shown() >= LEAST_ROUND)
+        rounds().filter(round -> round.shown() >= parameters.round().leastRound())
                 .map(round -> traced(round.corners()))
                 .filter(shape -> isSheet(shape, sheet, finder))
                 .sorted(Comparator.comparingDouble(FaintSheetFinder::scatter))
@@ -114,9 +96,10 @@ public final class FaintSheetFinder {
 
     private Stream<Round> rounds() {
         List<int[]> pairs = new ArrayList<>();
+        double opposite = Math.sin(Math.toRadians(parameters.round().oppositeDegrees()));
         for (int i = 0; i < lines.size(); i++) {
             for (int j = i + 1; j < lines.size(); j++) {
-                if (Math.abs(lines.get(i).sine(lines.get(j))) < OPPOSITE) {
+                if (Math.abs(lines.get(i).sine(lines.get(j))) < opposite) {
                     pairs.add(new int[] {i, j});
                 }
             }
@@ -131,7 +114,8 @@ public final class FaintSheetFinder {
         Line b = lines.get(two[0]);
         Line c = lines.get(one[1]);
         Line d = lines.get(two[1]);
-        if (Math.abs(a.sine(b)) < NEIGHBOURING || Math.abs(c.sine(d)) < NEIGHBOURING) {
+        double neighbouring = Math.sin(Math.toRadians(parameters.round().neighbouringDegrees()));
+        if (Math.abs(a.sine(b)) < neighbouring || Math.abs(c.sine(d)) < neighbouring) {
             return Stream.empty();
         }
         List<Point> corners = List.of(d.crossing(a), a.crossing(b), b.crossing(c), c.crossing(d));
@@ -142,7 +126,7 @@ public final class FaintSheetFinder {
             Point from = corners.get(i);
             Point to = corners.get((i + 1) % 4);
             double length = from.to(to);
-            if (length < SHORTEST || !isInside(from)) {
+            if (length < parameters.round().shortest() || !isInside(from)) {
                 return Stream.empty();
             }
             double shown = map.shown(from, to);
@@ -150,7 +134,7 @@ public final class FaintSheetFinder {
             sum += shown * length;
             all += length;
         }
-        return least < LEAST_SIDE || goesOn(corners) ? Stream.empty() : Stream.of(new Round(corners, sum / all));
+        return least < parameters.round().leastSide() || goesOn(corners) ? Stream.empty() : Stream.of(new Round(corners, sum / all));
     }
 
     private boolean isInside(Point at) {
@@ -161,7 +145,7 @@ public final class FaintSheetFinder {
         for (int i = 0; i < 4; i++) {
             Point from = corners.get(i);
             Point to = corners.get((i + 1) % 4);
-            if (map.beyond(from, to) > MOST_BEYOND || map.beyond(to, from) > MOST_BEYOND) {
+            if (map.beyond(from, to) > parameters.round().mostBeyond() || map.beyond(to, from) > parameters.round().mostBeyond()) {
                 return true;
             }
         }
@@ -177,12 +161,12 @@ public final class FaintSheetFinder {
 
     private FittedPolygon followed(List<Point> corners, int reach, double leash) {
         return FittedPolygon.of(
-                corners, new SubpixelEdges(picture, reach, false).of(corners), lens, NEAR, leash * smooth.step);
+                corners, new SubpixelEdges(picture, reach, false, steps).of(corners), lens, parameters.paper().near(), leash * smooth.step);
     }
 
     private boolean isSheet(FittedPolygon shape, ReferenceSheet sheet, SheetFinder finder) {
-        return shape.fits().stream().allMatch(fit -> fit.share() > LEAST_SHARE)
-                && finder.among(List.of(shape), sheet).stream().anyMatch(found -> found.skew() <= found.usualSkew())
+        return shape.fits().stream().allMatch(fit -> fit.share() > parameters.paper().leastShare())
+                && finder.among(List.of(shape), sheet).stream().anyMatch(found -> found.skew() <= finder.usualSkew(found))
                 && RimColourProfile.of(shape.corners(), smooth, occupied).isOfOneKind();
     }
 
@@ -191,7 +175,7 @@ public final class FaintSheetFinder {
     }
 
     private boolean isSame(List<Point> one, List<Point> other) {
-        double near = SAME * smooth.step;
+        double near = parameters.paper().same() * smooth.step;
         return one.stream().allMatch(a -> other.stream().anyMatch(b -> a.to(b) < near));
     }
 

@@ -2,6 +2,7 @@ package hearthcloth.photo.scale;
 
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
+import hearthcloth.photo.parameter.SheetParameters;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -16,33 +17,21 @@ final class HoughSegments {
     private static final int TURNS = 120;
 
     private static final double TURN = Math.PI / TURNS;
-    /** How far a line's direction may be from an edgel's, in steps of {@link #TURN}. */
-    private static final int SWAY = 5;
     /** The width of a bin of distances, in coarse pixels. */
     private static final double BIN = 2;
 
     /** How far from a line an edgel may be, in coarse pixels. */
     private static final double NEAR = 2;
-    /** Shorter rows are passed over, in coarse pixels; the shorter side of the smallest sheet accepted is longer. */
-    private static final int SHORTEST = 50;
-
-    /** A longer gap ends a row, in coarse pixels. */
-    private static final int LONGEST_GAP = 25;
-    /** The least number of edgels for each pixel of a row's length. */
-    private static final double LEAST_DENSE = 0.45;
-    /** The most rows returned. */
-    private static final int MOST = 40;
-    /** The most peaks examined. */
-    private static final int MOST_ROUNDS = 160;
-
     private final List<Edgels.Edgel> edgels;
+    private final SheetParameters.Rows parameters;
     private final int middle;
     private final int bins;
     private final int[] votes;
     private final BitSet gone = new BitSet();
 
-    private HoughSegments(List<Edgels.Edgel> edgels) {
+    private HoughSegments(List<Edgels.Edgel> edgels, SheetParameters.Rows parameters) {
         this.edgels = edgels;
+        this.parameters = parameters;
         double far =
                 edgels.stream().mapToDouble(e -> Math.hypot(e.x(), e.y())).max().orElse(1);
         middle = (int) (far / BIN) + 2;
@@ -52,12 +41,12 @@ final class HoughSegments {
     }
 
     /** Lines in coarse pixels along each of which the colour steps for a long way. */
-    static List<Line> of(List<Edgels.Edgel> edgels) {
-        HoughSegments stretches = new HoughSegments(edgels);
+    static List<Line> of(List<Edgels.Edgel> edgels, SheetParameters.Rows parameters) {
+        HoughSegments stretches = new HoughSegments(edgels, parameters);
         List<Line> out = new ArrayList<>();
-        for (int round = 0; round < MOST_ROUNDS && out.size() < MOST; round++) {
+        for (int round = 0; round < parameters.rounds() && out.size() < parameters.most(); round++) {
             int peak = stretches.peak();
-            if (stretches.votes[peak] < SHORTEST * LEAST_DENSE) {
+            if (stretches.votes[peak] < parameters.shortest() * parameters.dense()) {
                 break;
             }
             stretches.take(peak, out);
@@ -67,7 +56,7 @@ final class HoughSegments {
 
     private void vote(Edgels.Edgel e, int by) {
         int at = (int) Math.round(e.angle() / TURN);
-        for (int k = -SWAY; k <= SWAY; k++) {
+        for (int k = -parameters.sway(); k <= parameters.sway(); k++) {
             int turn = Math.floorMod(at + k, TURNS);
             double off = e.x() * Math.cos(turn * TURN) + e.y() * Math.sin(turn * TURN);
             votes[turn * bins + middle + (int) Math.floor(off / BIN)] += by;
@@ -95,7 +84,7 @@ final class HoughSegments {
             run = longestRun(near(line, angle, NEAR), line);
         }
         double length = run.isEmpty() ? 0 : along(line, run.get(run.size() - 1)) - along(line, run.get(0));
-        if (length >= SHORTEST && run.size() > LEAST_DENSE * length) {
+        if (length >= parameters.shortest() && run.size() > parameters.dense() * length) {
             out.add(line);
         }
         for (int i : run.isEmpty() ? near : run) {
@@ -108,7 +97,7 @@ final class HoughSegments {
         List<Integer> near = new ArrayList<>();
         for (int i = 0; i < edgels.size(); i++) {
             Edgels.Edgel e = edgels.get(i);
-            if (!gone.get(i) && e.turned(angle) <= (SWAY + 1) * TURN && Math.abs(line.off(e.spot())) < far) {
+            if (!gone.get(i) && e.turned(angle) <= (parameters.sway() + 1) * TURN && Math.abs(line.off(e.spot())) < far) {
                 near.add(i);
             }
         }
@@ -126,7 +115,7 @@ final class HoughSegments {
         List<Integer> best = List.of();
         int from = 0;
         for (int k = 1; k <= sorted.size(); k++) {
-            if (k == sorted.size() || along(line, sorted.get(k)) - along(line, sorted.get(k - 1)) > LONGEST_GAP) {
+            if (k == sorted.size() || along(line, sorted.get(k)) - along(line, sorted.get(k - 1)) > parameters.longestGap()) {
                 best = k - from > best.size() ? List.copyOf(sorted.subList(from, k)) : best;
                 from = k;
             }

@@ -7,6 +7,7 @@ import hearthcloth.photo.edge.SubpixelEdges;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.parameter.EdgeParameters;
 import hearthcloth.photo.plane.Homography;
 import hearthcloth.photo.plane.MeasuringSheet;
 import java.util.ArrayList;
@@ -46,10 +47,12 @@ public final class MeasuringSheetFinder {
 
     private final PixelImage picture;
     private final LensModel lens;
+    private final EdgeParameters.Steps steps;
 
-    private MeasuringSheetFinder(PixelImage picture) {
+    private MeasuringSheetFinder(PixelImage picture, EdgeParameters.Steps steps) {
         this.picture = picture;
         this.lens = LensModel.unknown(picture);
+        this.steps = steps;
     }
 
     /**
@@ -57,8 +60,9 @@ public final class MeasuringSheetFinder {
      *
      * @param thorough whether to look in the finer picture too where the reduced one shows too little
      */
-    public static List<MarkedSheet> in(PixelImage picture, LabThumbnail coarse, boolean thorough) {
-        MeasuringSheetFinder finder = new MeasuringSheetFinder(picture);
+    public static List<MarkedSheet> in(
+            PixelImage picture, LabThumbnail coarse, boolean thorough, EdgeParameters.Steps steps) {
+        MeasuringSheetFinder finder = new MeasuringSheetFinder(picture, steps);
         List<CodedMarks.Seen> seen = CodedMarks.in(coarse);
         List<MarkedSheet> found = finder.sheets(seen);
         if (found.isEmpty() && (thorough || !seen.isEmpty()) && coarse.step > 1) {
@@ -240,7 +244,7 @@ public final class MeasuringSheetFinder {
         if (!inside || cell < 2) {
             return Optional.empty();
         }
-        List<EdgeFit> sides = new SubpixelEdges(picture, reach, false).of(rough);
+        List<EdgeFit> sides = new SubpixelEdges(picture, reach, false, steps).of(rough);
         FittedPolygon at = FittedPolygon.of(rough, sides, lens, 1.2, LEASH * cell);
         boolean shows = at.fits().stream().allMatch(fit -> fit.share() > LEAST_SHARE);
         boolean moved = rough.equals(at.corners());

@@ -83,7 +83,7 @@ record SheetAbsence(ReferenceSheet sheet, SheetFinder finder, LabThumbnail coars
                     + sheet.name() + " flat, touching nothing, and take the picture again.";
         }
         double skew = finder.said(shape, sheet).skew();
-        if (skew > SheetFinder.MOST_SKEW) {
+        if (skew > finder.parameters().proportions().most()) {
             return String.format(
                     Locale.ROOT,
                     "%s, but its sides are %.0f %% off the proportions of the %s. If it is that, it is bent or partly"

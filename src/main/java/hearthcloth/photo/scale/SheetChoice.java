@@ -8,6 +8,7 @@ import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.SheetUnseenException;
 import hearthcloth.photo.image.WhiteBalance;
+import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.InteriorColour;
@@ -25,34 +26,18 @@ import java.util.stream.Stream;
  */
 public final class SheetChoice {
 
-    /** A shape with less than this share of the sheet's area is no rival to it. */
-    private static final double RIVAL_AREA = 0.25;
-    /**
-     * A rival's skew is at most this many times the sheet's, or {@link #RIVAL_LEAST} of what is usual for the rival.
-     */
-    private static final double RIVAL_SKEW = 2;
-
-    private static final double RIVAL_LEAST = 0.4;
-    /** A rival of white paper scores at most this many points worse. */
-    private static final double RIVAL_DULLER = 1.2;
-    /** Two sheets of one size agree to this share. */
-    static final double SAME_SIZE = 0.03;
-    /** When the other kind of sheet explains what is seen this many times better, the wrong kind was named. */
-    private static final double EXPLAINS = 3;
-
-    /** Paper in shadow is no duller than other paper by more than this, once that is allowed for, in CIELAB units. */
-    private static final double DULLER = 3;
-
     private final SheetFinder finder;
     private final ReferenceSheet sheet;
     private final LabThumbnail coarse;
     private final GroundModel ground;
+    private final SheetParameters.Rival rival;
 
     public SheetChoice(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse, GroundModel ground) {
         this.finder = finder;
         this.sheet = sheet;
         this.coarse = coarse;
         this.ground = ground;
+        this.rival = finder.parameters().rival();
     }
 
     /**
@@ -69,7 +54,7 @@ public final class SheetChoice {
 
     /** Whether one of the shapes is the sheet with nothing wrong about it. */
     public boolean isAnyRight(List<FittedPolygon> uncut) {
-        return finder.among(uncut, sheet).stream().anyMatch(found -> found.skew() <= found.usualSkew());
+        return finder.among(uncut, sheet).stream().anyMatch(found -> found.skew() <= finder.usualSkew(found));
     }
 
     /**
@@ -108,11 +93,11 @@ public final class SheetChoice {
                     + " picture again.");
         }
         double skew = found.skew();
-        twin().filter(twin -> skew > found.usualSkew() / 2 && finder.skew(found, twin) * EXPLAINS < skew)
+        twin().filter(twin -> skew > finder.usualSkew(found) / 2 && finder.skew(found, twin) * rival.explains() < skew)
                 .ifPresent(twin -> {
                     throw new PhotoRefusedException(named(twin));
                 });
-        if (!isTold() && skew > found.usualSkew()) {
+        if (!isTold() && skew > finder.usualSkew(found)) {
             throw none(all, uncut);
         }
         return new Chosen(found, doubts(found));
@@ -120,7 +105,7 @@ public final class SheetChoice {
 
     private List<Doubt> doubts(SheetFinder.Found found) {
         List<Doubt> doubts = new ArrayList<>();
-        if (found.skew() > found.usualSkew()) {
+        if (found.skew() > finder.usualSkew(found)) {
             doubts.add(new Doubt(
                     Doubt.Kind.SHEET,
                     String.format(
@@ -130,7 +115,7 @@ public final class SheetChoice {
                                     + " the picture again from nearer by.",
                             sheet.name(),
                             100 * found.skew())));
-        } else if (twin().filter(twin -> finder.skew(found, twin) < found.usualSkew())
+        } else if (twin().filter(twin -> finder.skew(found, twin) < finder.usualSkew(found))
                 .isPresent()) {
             doubts.add(new Doubt(
                     Doubt.Kind.SHEET,
@@ -142,17 +127,17 @@ public final class SheetChoice {
 
     /** Whether another shape could be the sheet just as well and would make everything larger or smaller. */
     private boolean isRival(SheetFinder.Found other, SheetFinder.Found found) {
-        boolean asGood = other.skew() <= Math.max(RIVAL_SKEW * found.skew(), RIVAL_LEAST * other.usualSkew());
-        boolean asWhite = !sheet.white() || other.score() < found.score() + RIVAL_DULLER;
+        boolean asGood = other.skew() <= Math.max(rival.skew() * found.skew(), rival.least() * finder.usualSkew(other));
+        boolean asWhite = !sheet.white() || other.score() < found.score() + rival.duller();
         return other.index() != found.index()
                 && asGood
                 && asWhite
-                && other.area() > RIVAL_AREA * found.area()
+                && other.area() > rival.area() * found.area()
                 && !isOfOneSize(other, found);
     }
 
     private boolean isOfOneSize(SheetFinder.Found other, SheetFinder.Found found) {
-        return Math.abs(Math.log(finder.times(found, other.corners()))) < 2 * SAME_SIZE;
+        return Math.abs(Math.log(finder.times(found, other.corners()))) < 2 * finder.parameters().whiter().sameSize();
     }
 
     /** False when a larger shape is as white: then that one is the sheet, but something touches it or it is cut off. */
@@ -182,11 +167,11 @@ public final class SheetChoice {
      * Whether a shape is as colourless as the one chosen, and as light once less light is allowed for where the ground is darker
      * there.
      */
-    private static boolean isPaperInShadow(InteriorColour shape, InteriorColour chosen) {
+    private boolean isPaperInShadow(InteriorColour shape, InteriorColour chosen) {
         Lab lit = new WhiteBalance(chosen.colour(), chosen.ground()).of(shape.colour(), shape.ground());
         return !shape.figured()
                 && shape.colour().chroma() < chosen.colour().chroma() + 2
-                && lit.lightness() > WhiteBalance.PAPER.lightness() - DULLER;
+                && lit.lightness() > WhiteBalance.PAPER.lightness() - rival.shade();
     }
 
     /** Letter for A4 and A4 for Letter; empty for a sheet that resembles no other. */
@@ -198,7 +183,7 @@ public final class SheetChoice {
 
     private PhotoRefusedException none(List<FittedPolygon> all, List<FittedPolygon> uncut) {
         Optional<ReferenceSheet> other = twin().filter(twin -> finder.among(uncut, twin).stream()
-                .anyMatch(found -> found.score() < 3 && found.skew() < found.usualSkew()));
+                .anyMatch(found -> found.score() < 3 && found.skew() < finder.usualSkew(found)));
         return other.map(twin -> new PhotoRefusedException(named(twin)))
                 .orElseGet(() ->
                         new SheetUnseenException(new SheetAbsence(sheet, finder, coarse, ground).sentence(all, uncut)));

@@ -8,6 +8,7 @@ import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.Homography;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.ArrayList;
@@ -22,26 +23,6 @@ import java.util.stream.DoubleStream;
  */
 public final class SheetFinder {
 
-    /** The most that proportions and right angles may be off, as a share; A4 and Letter differ by 0.09. */
-    static final double MOST_SKEW = 0.045;
-
-    /**
-     * The most that they are off when nothing is wrong, to which {@link #SKEW_PIXELS} pixels at an end of the shortest
-     * side are added.
-     */
-    private static final double USUAL_SKEW = 0.015;
-
-    private static final double SKEW_PIXELS = 1.5;
-    /** A shape whose corners are less than half as round as a card's is no card. */
-    private static final double LEAST_ROUND = 0.5;
-    /** With fewer pixels to a millimetre than this the roundness cannot be judged. */
-    private static final double ROUND_PIXELS = 1;
-    /**
-     * The most of the floor, in millimetres, that the longer side of a picture shows when somebody stands and holds the
-     * camera.
-     */
-    private static final double MOST_SEEN_MM = 3000;
-
     /**
      * The focal length of a telephone's main lens as a multiple of the picture's longer side
      * (docs/sources.md#focal-length). Another focal length explains a slanted A4 as a Letter and the other way round,
@@ -49,29 +30,24 @@ public final class SheetFinder {
      */
     static final double USUAL_FOCAL = 0.74;
 
-    /** The logarithm of the focal length may be off by this without cost. */
-    private static final double USUAL_RANGE = 0.18;
-    /** The cost, as a skew, of a focal length farther off, for each unit of its logarithm. */
-    private static final double UNUSUAL_COST = 0.15;
-
-    /** Shapes with a higher score are not candidates. */
-    private static final double MOST_SCORE = 6;
-    /** How much more the logarithm of the area counts when the reference may be any rectangle. */
-    private static final double LARGER = 3;
-    /** How much less being plain counts for cards, which are printed. */
-    private static final double PRINTED = 0.25;
-
     private final PixelImage picture;
     private final LabThumbnail coarse;
     private final LensModel lens;
+    private final SheetParameters parameters;
     private final double[] focals;
     /** The cost, as a skew, of each focal length because telephones seldom have it. */
     private final double[] unusual;
 
-    public SheetFinder(PixelImage picture, LabThumbnail coarse, LensModel lens, Optional<Double> focalShare) {
+    public SheetFinder(
+            PixelImage picture,
+            LabThumbnail coarse,
+            LensModel lens,
+            Optional<Double> focalShare,
+            SheetParameters parameters) {
         this.picture = picture;
         this.coarse = coarse;
         this.lens = lens;
+        this.parameters = parameters;
         double side = 2 * Math.max(lens.middle().x(), lens.middle().y());
         this.focals = focalShare
                 .map(f -> DoubleStream.of(0.96, 1, 1.04).map(s -> s * f * side))
@@ -80,8 +56,8 @@ public final class SheetFinder {
                 .toArray();
         this.unusual = focals.clone();
         for (int i = 0; i < focals.length; i++) {
-            double off = Math.abs(Math.log(focals[i] / side / USUAL_FOCAL)) - USUAL_RANGE;
-            unusual[i] = focalShare.isPresent() ? 0 : UNUSUAL_COST * Math.max(0, off);
+            double off = Math.abs(Math.log(focals[i] / side / USUAL_FOCAL)) - parameters.score().range();
+            unusual[i] = focalShare.isPresent() ? 0 : parameters.score().unusual() * Math.max(0, off);
         }
     }
 
@@ -98,14 +74,6 @@ public final class SheetFinder {
         /** The area in square pixels. */
         double area() {
             return Math.abs(Polygons.signedArea(corners));
-        }
-
-        /**
-         * The most that {@link #skew} is when nothing is wrong; it grows as the shortest side gets shorter, since its
-         * ends are then known less well.
-         */
-        double usualSkew() {
-            return USUAL_SKEW + SKEW_PIXELS / shortest();
         }
 
         /** The shortest side in pixels. */
@@ -129,12 +97,25 @@ public final class SheetFinder {
             FittedPolygon shape = shapes.get(i);
             if (shape.corners().size() == 4 && convex(shape.corners())) {
                 Found candidate = candidate(i, shape, sheet);
-                if (candidate.skew <= MOST_SKEW && candidate.score < MOST_SCORE && isPlausible(candidate, sheet)) {
+                if (candidate.skew <= parameters.proportions().most() && candidate.score < parameters.score().most() && isPlausible(candidate, sheet)) {
                     found.add(candidate);
                 }
             }
         }
         return found;
+    }
+
+    /**
+     * The most that a shape's skew is when nothing is wrong; it grows as the shortest side gets shorter, since its ends are
+     * then known less well.
+     */
+    double usualSkew(Found found) {
+        return parameters.proportions().usual() + parameters.proportions().pixels() / found.shortest();
+    }
+
+    /** By which it decides. */
+    SheetParameters parameters() {
+        return parameters;
     }
 
     /** Whether a shape may be the sheet. */
@@ -176,13 +157,13 @@ public final class SheetFinder {
 
     private boolean isPlausible(Found found, ReferenceSheet sheet) {
         double pixels = Math.sqrt(found.area() / (found.size.width() * found.size.height()));
-        if (Math.max(picture.width, picture.height) > MOST_SEEN_MM * pixels) {
+        if (Math.max(picture.width, picture.height) > parameters.proportions().mostSeenMm() * pixels) {
             return false;
         }
         double radius = sheet.cornerRadius().in(Unit.MILLIMETRE);
         return radius == 0
-                || (pixels >= ROUND_PIXELS
-                        && RoundedCorners.roundness(picture, plane(found), found.size, radius) >= LEAST_ROUND);
+                || (pixels >= parameters.proportions().roundPixels()
+                        && RoundedCorners.roundness(picture, plane(found), found.size, radius) >= parameters.proportions().round());
     }
 
     static boolean convex(List<Point> corners) {
@@ -222,9 +203,9 @@ public final class SheetFinder {
                 .orElse(9);
         Found found = new Found(index, corners, size, Math.min(one, two), 0, shape.worstDeviation());
         double share = found.area() / (lens.unit() * lens.unit());
-        double plain = plainness(corners, sheet.white()) * (sheet.cornerRadius().isPositive() ? PRINTED : 1);
-        double score = 2 * found.skew / found.usualSkew() + scatter / 3 + plain;
-        score -= (sheet.white() ? 1 : LARGER) * (Math.log10(share) + 2);
+        double plain = plainness(corners, sheet.white()) * (sheet.cornerRadius().isPositive() ? parameters.score().printed() : 1);
+        double score = 2 * found.skew / usualSkew(found) + scatter / 3 + plain;
+        score -= (sheet.white() ? 1 : parameters.score().larger()) * (Math.log10(share) + 2);
         return new Found(index, corners, size, found.skew, score, found.deviation);
     }
 

@@ -62,7 +62,7 @@ public record TappedSheet(SheetFinder.Found sheet, List<Doubt> doubts) {
                     "%s of the %s cannot be seen, so it was taken to lie where you tapped, and all sizes hang on it.",
                     hidden == 1 ? "A side" : "More than one side",
                     sheet.name())));
-        } else if (found.skew() > found.usualSkew()) {
+        } else if (found.skew() > finder.usualSkew(found)) {
             doubts.add(doubt(String.format(
                     Locale.ROOT,
                     "The %s that you tapped looks %.0f %% too long or too short: a corner may be beside it, or it may not lie"

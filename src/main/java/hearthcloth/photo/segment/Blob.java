@@ -16,10 +16,6 @@ import java.util.List;
  */
 public record Blob(List<Point> rim, boolean cutOff, Point inner, Box box) {
 
-    /**
-     * A shape that fills this share of its convex hull is compact: one piece, or neighbours whose edges are in line.
-     */
-    static final double COMPACT = 0.93;
     /** Only every third place of the rim is tested, for speed. */
     private static final int EVERY = 3;
 

@@ -4,6 +4,7 @@ import boofcv.struct.image.GrayU8;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.SegmentParameters;
 import java.util.List;
 
 /** What is of one colour round a place. */
@@ -23,7 +24,7 @@ public final class ColourRegion {
      * @param at in raw pixels
      * @param like the most that its colour differs from that at the place, in CIELAB units
      */
-    public static List<Point> rim(Point at, double like, LabThumbnail smooth) {
+    public static List<Point> rim(Point at, double like, LabThumbnail smooth, SegmentParameters parameters) {
         double[] own = mean(at, smooth);
         GrayU8 mask = new GrayU8(smooth.width, smooth.height);
         for (int i = 0; i < mask.data.length; i++) {
@@ -33,7 +34,7 @@ public final class ColourRegion {
             }
             mask.data[i] = (byte) (off < like * like ? 1 : 0);
         }
-        GrayU8 solid = ForegroundMask.opened(BinaryMorphology.filled(BinaryMorphology.closed(mask, CLOSING)));
+        GrayU8 solid = ForegroundMask.opened(BinaryMorphology.filled(BinaryMorphology.closed(mask, CLOSING)), parameters.foreground().opening());
         return MaskContours.of(solid, smooth, 0, 0).stream()
                 .filter(blob -> !blob.cutOff() && blob.holds(at))
                 .map(Blob::rim)

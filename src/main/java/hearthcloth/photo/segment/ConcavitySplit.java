@@ -5,6 +5,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.SegmentParameters;
 import hearthcloth.photo.plane.Hulls;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,23 +18,14 @@ import java.util.Optional;
  */
 public final class ConcavitySplit {
 
-    /** A corner is hollow when its sides turn back by more than this sine. */
-    private static final double HOLLOW = 0.2;
-    /** The longest chord, as a multiple of the square root of the smaller part's area. */
-    private static final double LONGEST = 0.6;
-    /** A chord shorter than this, in the same measure, is a bridge, whatever the colours. */
-    private static final double BRIDGE = 0.12;
-    /** Two mean colours farther apart than this are of two fabrics. */
-    private static final double TWO_COLOURS = 12;
-    /** The least area of a part, in square coarse pixels. */
-    private static final double LEAST_AREA = 300;
-
     private final LabThumbnail coarse;
     private final GroundModel ground;
+    private final SegmentParameters.Parting parameters;
 
-    public ConcavitySplit(LabThumbnail coarse, GroundModel ground) {
+    public ConcavitySplit(LabThumbnail coarse, GroundModel ground, SegmentParameters.Parting parameters) {
         this.coarse = coarse;
         this.ground = ground;
+        this.parameters = parameters;
     }
 
     /** The two parts on either side of a chord, and the chord's length in pixels. */
@@ -45,7 +37,7 @@ public final class ConcavitySplit {
      * @param corners in raw pixels
      */
     public List<List<Point>> of(List<Point> corners) {
-        boolean compact = Math.abs(Polygons.signedArea(corners)) > Blob.COMPACT * Hulls.hullArea(corners);
+        boolean compact = Math.abs(Polygons.signedArea(corners)) > parameters.compact() * Hulls.hullArea(corners);
         Optional<Cut> cut = compact ? Optional.empty() : best(corners);
         if (cut.isEmpty()) {
             return List.of(corners);
@@ -75,11 +67,11 @@ public final class ConcavitySplit {
         return Optional.ofNullable(best);
     }
 
-    private static boolean isHollow(List<Point> corners, int i, double sign) {
+    private boolean isHollow(List<Point> corners, int i, double sign) {
         int n = corners.size();
         Line in = Line.through(corners.get(Math.floorMod(i - 1, n)), corners.get(i));
         Line out = Line.through(corners.get(i), corners.get((i + 1) % n));
-        return sign * in.sine(out) < -HOLLOW || in.dx() * out.dx() + in.dy() * out.dy() < -0.9;
+        return sign * in.sine(out) < -parameters.chords().hollow() || in.dx() * out.dx() + in.dy() * out.dy() < -0.9;
     }
 
     private static List<Point> part(List<Point> corners, int from, int to) {
@@ -94,18 +86,18 @@ public final class ConcavitySplit {
         double one = Math.abs(Polygons.signedArea(cut.one));
         double two = Math.abs(Polygons.signedArea(cut.two));
         double root = Math.sqrt(Math.min(one, two));
-        double least = LEAST_AREA * coarse.step * coarse.step;
+        double least = parameters.chords().leastArea() * coarse.step * coarse.step;
         double all = Math.abs(Polygons.signedArea(whole));
-        if (Math.min(one, two) < least || cut.length > LONGEST * root || Math.abs(one + two - all) > 0.02 * all) {
+        if (Math.min(one, two) < least || cut.length > parameters.chords().longest() * root || Math.abs(one + two - all) > 0.02 * all) {
             return false;
         }
-        return cut.length < BRIDGE * root || isOfTwoColours(cut);
+        return cut.length < parameters.chords().bridge() * root || isOfTwoColours(cut);
     }
 
     private boolean isOfTwoColours(Cut cut) {
         InteriorColour one = InteriorColour.of(cut.one, coarse, ground);
         InteriorColour two = InteriorColour.of(cut.two, coarse, ground);
-        return one.colour().apart(two.colour()) > TWO_COLOURS;
+        return one.colour().apart(two.colour()) > parameters.chords().twoColours();
     }
 
     /** A part as a shape of its own, with its rim in steps of a coarse pixel. */

@@ -8,6 +8,7 @@ import boofcv.struct.image.GrayU8;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.SegmentParameters;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -26,82 +27,30 @@ import java.util.Set;
  */
 final class FloorLineFilter {
 
-    /** Half the width of a line, in coarse pixels; it must be longer than {@link #LENGTH} to be no part of a piece. */
-    private static final int LINE = 5;
-
-    private static final double LENGTH = 80;
-    /**
-     * The most that half the width of a line may be once the lines' colour is known, in coarse pixels; it must then be
-     * longer than {@link #WIDE_LENGTH}.
-     */
-    private static final int WIDE = 9;
-
-    private static final double WIDE_LENGTH = 30;
-    /** A joint may be this many times wider than the mean where it lies nearer to the camera or where two cross. */
-    private static final double WIDER = 2.2;
-    /** How far a line may be from the common colour, in CIELAB units, measured as a difference from the ground. */
-    private static final double SCATTER = 7;
-    /**
-     * The soft edges of a joint lie between its colour and the ground's. From this share of its difference from the
-     * ground up to {@link #MOST_SHARE} a colour counts as the joint's.
-     */
-    private static final double LEAST_SHARE = 0.25;
-
-    private static final double MOST_SHARE = 2.2;
-
-    /**
-     * Joints continue under the pieces and off the picture, so that they reach this many of its rims; lines of a
-     * patterned cloth do not.
-     */
-    private static final int LEAST_RIMS = 2;
-
-    /** A place nearer to a rim of the picture than this has reached it, in coarse pixels. */
-    private static final int AT_RIM = 3;
-    /** Lines are joints only where more than this share of them is of one colour. */
-    private static final double MOST = 2.0 / 3;
-
-    /** Lines no farther apart than twice this are close together, in coarse pixels. */
-    private static final int CLOSE = 5;
-    /**
-     * Close lines belong to a cloth where they cover a patch that is nowhere narrower than twice this, in coarse
-     * pixels.
-     */
-    private static final int PATCH = 12;
-
-    /**
-     * Two colours of a cloth may have this much of the ground's colour between them where one blends into the other, in
-     * coarse pixels.
-     */
-    private static final int BESIDE = 2;
-
-    /** Whatever is thinner than twice this may be the rim of a joint, in coarse pixels. */
-    private static final int THIN = 2;
-
-    /** Close lines that run from rim to rim are a grid when they cover more than this share of the picture. */
-    private static final double GRID = 0.02;
-
     private final LabThumbnail coarse;
     private final GroundModel ground;
     private final GrayU8 mask;
+    private final SegmentParameters parameters;
 
-    private FloorLineFilter(LabThumbnail coarse, GroundModel ground, GrayU8 mask) {
+    private FloorLineFilter(LabThumbnail coarse, GroundModel ground, GrayU8 mask, SegmentParameters parameters) {
         this.coarse = coarse;
         this.ground = ground;
         this.mask = mask;
+        this.parameters = parameters;
     }
 
     /** Clears the ground's lines in {@code mask}. */
-    static void clear(GrayU8 mask, LabThumbnail coarse, GroundModel ground) {
-        FloorLineFilter joints = new FloorLineFilter(coarse, ground, mask);
+    static void clear(GrayU8 mask, LabThumbnail coarse, GroundModel ground, SegmentParameters parameters) {
+        FloorLineFilter joints = new FloorLineFilter(coarse, ground, mask, parameters);
         GrayU8 whole = mask.clone();
-        Lines lines = joints.lines(joints.narrow(mask, LINE), LENGTH);
+        Lines lines = joints.lines(joints.narrow(mask, parameters.lines().straight().half()), parameters.lines().straight().length());
         joints.clear(lines);
-        int wide = (int) Math.min(WIDE, Math.round(WIDER * lines.halfWidth()));
-        if (wide > LINE && lines.rims() >= LEAST_RIMS) {
+        int wide = (int) Math.min(parameters.lines().straight().wide(), Math.round(parameters.lines().straight().wider() * lines.halfWidth()));
+        if (wide > parameters.lines().straight().half() && lines.rims() >= parameters.lines().rims()) {
             joints.colour(lines).ifPresent(grout -> {
                 GrayU8 narrow = joints.narrow(whole, wide);
                 joints.keep(narrow, grout);
-                joints.clear(joints.lines(narrow, WIDE_LENGTH));
+                joints.clear(joints.lines(narrow, parameters.lines().straight().wideLength()));
             });
         }
     }
@@ -138,7 +87,7 @@ final class FloorLineFilter {
                 line.external.forEach(p -> reached.addAll(rims(p.x, p.y)));
                 which.add(label);
                 rims.addAll(reached);
-                if (reached.size() >= LEAST_RIMS) {
+                if (reached.size() >= parameters.lines().rims()) {
                     across.add(label);
                 }
                 around += line.external.size()
@@ -154,11 +103,11 @@ final class FloorLineFilter {
 
     private List<Integer> rims(int x, int y) {
         List<Integer> rims = new ArrayList<>();
-        if (x < AT_RIM || x >= mask.width - AT_RIM) {
-            rims.add(x < AT_RIM ? 0 : 1);
+        if (x < parameters.patches().atRim() || x >= mask.width - parameters.patches().atRim()) {
+            rims.add(x < parameters.patches().atRim() ? 0 : 1);
         }
-        if (y < AT_RIM || y >= mask.height - AT_RIM) {
-            rims.add(y < AT_RIM ? 2 : 3);
+        if (y < parameters.patches().atRim() || y >= mask.height - parameters.patches().atRim()) {
+            rims.add(y < parameters.patches().atRim() ? 2 : 3);
         }
         return rims;
     }
@@ -194,15 +143,15 @@ final class FloorLineFilter {
                 rest.data[i] = 0;
             }
         }
-        GrayU8 closed = BinaryMorphology.closed(joints, CLOSE);
-        GrayU8 core = BinaryMorphology.worn(closed, PATCH);
+        GrayU8 closed = BinaryMorphology.closed(joints, parameters.patches().close());
+        GrayU8 core = BinaryMorphology.worn(closed, parameters.patches().patch());
         if (isGrid(core, lines)) {
             core = new GrayU8(mask.width, mask.height);
         }
-        GrayU8 cloth = BinaryMorphology.grown(core, PATCH + 2 * CLOSE);
+        GrayU8 cloth = BinaryMorphology.grown(core, parameters.patches().patch() + 2 * parameters.patches().close());
         Set<Integer> figures = mostlyIn(cloth, joints, labels);
-        GrayU8 stripes = BinaryMorphology.opened(rest, THIN);
-        figures.addAll(mostlyIn(BinaryMorphology.grown(stripes, LINE + BESIDE), joints, labels));
+        GrayU8 stripes = BinaryMorphology.opened(rest, parameters.patches().thin());
+        figures.addAll(mostlyIn(BinaryMorphology.grown(stripes, parameters.lines().straight().half() + parameters.patches().beside()), joints, labels));
         for (int i = 0; i < labels.length; i++) {
             if (cloth.data[i] != 0) {
                 mask.data[i] |= closed.data[i];
@@ -228,16 +177,16 @@ final class FloorLineFilter {
      * Whether close lines are the ground's own, such as the grid of a mat: then those that run from rim to rim cover
      * much of the picture.
      */
-    private static boolean isGrid(GrayU8 core, Lines lines) {
+    private boolean isGrid(GrayU8 core, Lines lines) {
         int count = 0;
         for (int i = 0; i < core.data.length; i++) {
             count += core.data[i] != 0 && lines.across().contains(lines.labels().data[i]) ? 1 : 0;
         }
-        return count > GRID * core.data.length;
+        return count > parameters.patches().grid() * core.data.length;
     }
 
     /**
-     * The lines' common difference from the ground, as the median of each plane; empty when fewer than {@link #MOST} of
+     * The lines' common difference from the ground, as the median of each plane; empty when too few of
      * them agree.
      */
     private Optional<float[]> colour(Lines lines) {
@@ -256,7 +205,7 @@ final class FloorLineFilter {
                     (float) seen.stream().mapToDouble(d -> d[plane]).sorted().toArray()[seen.size() / 2];
         }
         long alike = seen.stream().filter(d -> isAlike(d, middle)).count();
-        return alike > MOST * seen.size() ? Optional.of(middle) : Optional.empty();
+        return alike > parameters.lines().agreeing() * seen.size() ? Optional.of(middle) : Optional.empty();
     }
 
     private float[] difference(int i, float[] at) {
@@ -268,7 +217,7 @@ final class FloorLineFilter {
         return out;
     }
 
-    private static boolean isAlike(float[] seen, float[] grout) {
+    private boolean isAlike(float[] seen, float[] grout) {
         double along = 0;
         double squares = 1e-6;
         for (int c = 0; c < 3; c++) {
@@ -280,7 +229,7 @@ final class FloorLineFilter {
         for (int c = 0; c < 3; c++) {
             off += (seen[c] - share * grout[c]) * (seen[c] - share * grout[c]);
         }
-        return share > LEAST_SHARE && share < MOST_SHARE && off < SCATTER * SCATTER;
+        return share > parameters.lines().leastShare() && share < parameters.lines().mostShare() && off < parameters.lines().scatter() * parameters.lines().scatter();
     }
 
     private void keep(GrayU8 narrow, float[] grout) {

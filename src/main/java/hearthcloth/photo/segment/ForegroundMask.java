@@ -8,6 +8,7 @@ import hearthcloth.photo.ground.GroundLayer;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.SegmentParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -19,27 +20,15 @@ import java.util.stream.IntStream;
  */
 public final class ForegroundMask {
 
-    /** A pixel stands out from this many standard deviations of the ground's texture. */
-    private static final double DEVIATIONS = 3.3;
-    /** A smaller difference than this never stands out, however even the ground is, in CIELAB units. */
-    private static final double LEAST_DIFFERENCE = 4.5;
-    /** Variance added in every direction for the camera's noise and quantisation, in squared CIELAB units. */
-    private static final double NOISE = 1.2;
-
-    /** Half the width of lines that the opening removes, in coarse pixels. */
-    private static final int OPENING = 3;
-    /** Half the width of what may join neighbours, such as a joint of the floor between them, in coarse pixels. */
-    private static final int APART = 5;
-    /** Half the width of a shade between two cloths that nearly touch, in coarse pixels. */
-    private static final int SHADE = 10;
-
     private final LabThumbnail coarse;
     private final GroundModel ground;
     private final GrayU8 mask;
+    private final SegmentParameters parameters;
 
-    private ForegroundMask(LabThumbnail coarse, GroundModel ground) {
+    private ForegroundMask(LabThumbnail coarse, GroundModel ground, SegmentParameters parameters) {
         this.coarse = coarse;
         this.ground = ground;
+        this.parameters = parameters;
         this.mask = new GrayU8(coarse.width, coarse.height);
     }
 
@@ -48,8 +37,9 @@ public final class ForegroundMask {
      *
      * @param known outlines in raw pixels; what lies in them does not stand out
      */
-    public static List<Blob> beside(List<List<Point>> known, LabThumbnail coarse, GroundModel ground) {
-        ForegroundMask standouts = new ForegroundMask(coarse, ground);
+    public static List<Blob> beside(
+            List<List<Point>> known, LabThumbnail coarse, GroundModel ground, SegmentParameters parameters) {
+        ForegroundMask standouts = new ForegroundMask(coarse, ground, parameters);
         List<double[]> inverses = ground.kinds().stream()
                 .map(kind -> inverse3(standouts.covariance(kind)))
                 .toList();
@@ -95,7 +85,7 @@ public final class ForegroundMask {
             }
         }
         for (int i = 0; i < 6; i++) {
-            sums[i] = sums[i] / Math.max(1, count) + (i == 0 || i == 3 || i == 5 ? NOISE : 0);
+            sums[i] = sums[i] / Math.max(1, count) + (i == 0 || i == 3 || i == 5 ? parameters.foreground().noise() : 0);
         }
         return sums;
     }
@@ -146,7 +136,7 @@ public final class ForegroundMask {
                 + inverse[3] * a * a
                 + inverse[5] * b * b
                 + 2 * (inverse[1] * l * a + inverse[2] * l * b + inverse[4] * a * b);
-        return odd > DEVIATIONS * DEVIATIONS && l * l + a * a + b * b > LEAST_DIFFERENCE * LEAST_DIFFERENCE;
+        return odd > parameters.foreground().deviations() * parameters.foreground().deviations() && l * l + a * a + b * b > parameters.foreground().leastDifference() * parameters.foreground().leastDifference();
     }
 
     /** The colour between two that is nearest to a pixel's; the soft edge of a shadow has such colours. */
@@ -172,17 +162,17 @@ public final class ForegroundMask {
      * into one compact shape, unless {@link FragmentGrouping} finds pieces that lie close together.
      */
     private List<Blob> blobs() {
-        FloorLineFilter.clear(mask, coarse, ground);
-        RugFigureFilter.clear(mask, coarse, ground);
+        FloorLineFilter.clear(mask, coarse, ground, parameters);
+        RugFigureFilter.clear(mask, coarse, ground, parameters);
         List<GrayU8> shapes = IntStream.of(1, 3)
                 .parallel()
-                .mapToObj(radius -> BinaryMorphology.filled(opened(BinaryMorphology.closed(mask, radius))))
+                .mapToObj(radius -> BinaryMorphology.filled(opened(BinaryMorphology.closed(mask, radius), parameters.foreground().opening())))
                 .toList();
         List<List<Blob>> found = shapes.stream()
                 .parallel()
                 .map(of -> MaskContours.of(of, coarse, 0, 0))
                 .toList();
-        FragmentGrouping neighbours = new FragmentGrouping(coarse, ground);
+        FragmentGrouping neighbours = new FragmentGrouping(coarse, ground, parameters.parting());
         List<Blob> out = new ArrayList<>(found.get(0).stream()
                 .parallel()
                 .flatMap(whole -> parted(whole, shapes.get(0), neighbours).stream())
@@ -191,7 +181,7 @@ public final class ForegroundMask {
             List<Blob> parts = partsOf(whole, out);
             if (parts.isEmpty()
                     || (parts.size() > 1
-                            && whole.filled() > Blob.COMPACT
+                            && whole.filled() > parameters.parting().compact()
                             && neighbours.within(whole, parts).isEmpty())) {
                 out.removeAll(parts);
                 out.add(whole);
@@ -202,9 +192,9 @@ public final class ForegroundMask {
 
     /** The pieces of one shape. A figure of the ground's colour makes no waist in the mask that is {@code solid}. */
     private List<Blob> parted(Blob whole, GrayU8 solid, FragmentGrouping neighbours) {
-        List<Blob> parts = neighbours.within(whole, cores(whole, mask, APART));
+        List<Blob> parts = neighbours.within(whole, cores(whole, mask, parameters.foreground().apart()));
         if (parts.isEmpty()) {
-            parts = neighbours.ofTwoCloths(whole, cores(whole, solid, SHADE));
+            parts = neighbours.ofTwoCloths(whole, cores(whole, solid, parameters.foreground().shade()));
         }
         return parts.isEmpty() ? List.of(whole) : parts;
     }
@@ -227,8 +217,8 @@ public final class ForegroundMask {
     }
 
     /** Removes lines and spurs up to six pixels wide, then lets what is left grow back into its own sharp corners. */
-    static GrayU8 opened(GrayU8 filled) {
-        GrayU8 core = BinaryMorphology.opened(filled, OPENING);
+    static GrayU8 opened(GrayU8 filled, int half) {
+        GrayU8 core = BinaryMorphology.opened(filled, half);
         for (int round = 0; round < 2; round++) {
             GrayU8 grown = BinaryImageOps.dilate4(core, 1, null);
             for (int i = 0; i < grown.data.length; i++) {

@@ -4,6 +4,7 @@ import hearthcloth.colour.Lab;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.SegmentParameters;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -14,32 +15,24 @@ import java.util.stream.IntStream;
  */
 final class FragmentGrouping {
 
-    /** Parts smaller than this share of the whole are fragments of it. */
-    private static final double LEAST_SHARE = 0.08;
-    /** The parts must make up at least this share of the whole; otherwise it fell apart too far to judge. */
-    private static final double COVERED = 0.75;
-    /** Even a bent piece fills this share of its convex hull. */
-    private static final double SOLID = 0.66;
-    /** At least one of the parts fills this share of its convex hull. */
-    private static final double CONVEX = 0.9;
-    /** Mean colours farther apart than this are of two cloths. */
-    private static final double TWO_COLOURS = 12;
     /** Every sixth place of the rim is enough to judge the inside. */
     private static final int EVERY = 6;
 
     private final LabThumbnail coarse;
     private final GroundModel ground;
+    private final SegmentParameters.Parting parameters;
 
-    FragmentGrouping(LabThumbnail coarse, GroundModel ground) {
+    FragmentGrouping(LabThumbnail coarse, GroundModel ground, SegmentParameters.Parting parameters) {
         this.coarse = coarse;
         this.ground = ground;
+        this.parameters = parameters;
     }
 
     /** The parts that are large enough to be pieces, when they lie side by side; empty when the whole is one piece. */
     List<Blob> within(Blob whole, List<Blob> parts) {
         List<Blob> large = sideBySide(whole, parts);
-        boolean bent = whole.filled() < Blob.COMPACT;
-        boolean two = large.size() == 2 && large.stream().allMatch(p -> p.filled() > Blob.COMPACT);
+        boolean bent = whole.filled() < parameters.compact();
+        boolean two = large.size() == 2 && large.stream().allMatch(p -> p.filled() > parameters.compact());
         return bent || two || areOfTwoColours(large) ? large : List.of();
     }
 
@@ -49,20 +42,20 @@ final class FragmentGrouping {
         return large.size() == 2 && areOfTwoColours(large) ? large : List.of();
     }
 
-    private static List<Blob> sideBySide(Blob whole, List<Blob> parts) {
+    private List<Blob> sideBySide(Blob whole, List<Blob> parts) {
         List<Blob> large = parts.stream()
-                .filter(p -> p.area() > LEAST_SHARE * whole.area())
+                .filter(p -> p.area() > parameters.fragments().least() * whole.area())
                 .toList();
         double covered = large.stream().mapToDouble(Blob::area).sum();
-        boolean solid = large.stream().allMatch(p -> p.filled() > SOLID);
-        boolean sharp = large.stream().anyMatch(p -> p.filled() > CONVEX);
-        boolean whollyApart = large.size() > 1 && covered >= COVERED * whole.area();
+        boolean solid = large.stream().allMatch(p -> p.filled() > parameters.fragments().solid());
+        boolean sharp = large.stream().anyMatch(p -> p.filled() > parameters.fragments().convex());
+        boolean whollyApart = large.size() > 1 && covered >= parameters.fragments().covered() * whole.area();
         return whollyApart && solid && sharp ? large : List.of();
     }
 
     private boolean areOfTwoColours(List<Blob> parts) {
         List<Lab> colours = parts.stream().map(this::colour).toList();
-        return colours.stream().anyMatch(c -> c.apart(colours.get(0)) > TWO_COLOURS);
+        return colours.stream().anyMatch(c -> c.apart(colours.get(0)) > parameters.fragments().twoColours());
     }
 
     private Lab colour(Blob blob) {

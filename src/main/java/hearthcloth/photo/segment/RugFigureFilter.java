@@ -6,6 +6,7 @@ import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.BinaryMorphology;
 import hearthcloth.photo.image.ConnectedComponents;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.SegmentParameters;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -20,45 +21,8 @@ import java.util.stream.IntStream;
  */
 final class RugFigureFilter {
 
-    /** The span of the largest figure, as a share of the picture's longer side. */
-    private static final double LARGEST = 0.07;
-    /** Shapes narrower than this on average are the rest of a joint, a thread or lint, in coarse pixels. */
-    private static final double NARROW = 5;
-
-    /** A rug shows at least this many separate figures. */
-    private static final int LEAST_FIGURES = 20;
-    /** The picture's rim cuts off at least this many figures, on at least {@link #LEAST_SIDES} of its sides. */
-    private static final int LEAST_CUT = 4;
-
-    private static final int LEAST_SIDES = 3;
-    /** The picture is divided into this many by this many parts. */
-    private static final int PARTS = 5;
-    /** This share of the parts holds figures, and {@link #COLOUR_SPREAD} of them holds each of the figures' colours. */
-    private static final double SPREAD = 0.6;
-
-    private static final double COLOUR_SPREAD = 0.35;
-    /** A colour belongs to the rug when it occurs in this share of the figures. */
-    private static final double COMMON = 0.08;
-    /**
-     * A figure may be this many times as large as nine in ten of them, because of the camera's slant and where two
-     * figures meet.
-     */
-    private static final double LARGER = 1.3;
-    /** A shape is a figure when this share of it has the rug's colours. */
-    private static final double MOST = 0.5;
-    /**
-     * Whatever is at least twice this thick belongs to a piece's body, in coarse pixels; its edge is soft for {@link
-     * #SOFT} more.
-     */
-    private static final int BODY = 3;
-
-    private static final int SOFT = 2;
-    /** A piece's own colours are those that hold at least this share of its core. */
-    private static final double OWN = 0.01;
-    /** A piece is judged by its core when the core is this share of it. */
-    private static final double THICK = 0.25;
-
     private final GrayU8 mask;
+    private final SegmentParameters parameters;
     private final ConnectedComponents islands;
     private final List<ConnectedComponents.Island> small;
     /** Small shapes, and parts of them, that the picture's rim cuts off. */
@@ -66,22 +30,23 @@ final class RugFigureFilter {
 
     private final ColourHistogram differences;
 
-    private RugFigureFilter(GrayU8 mask, LabThumbnail coarse, GroundModel ground) {
+    private RugFigureFilter(GrayU8 mask, LabThumbnail coarse, GroundModel ground, SegmentParameters parameters) {
         this.mask = mask;
+        this.parameters = parameters;
         islands = new ConnectedComponents(mask);
-        double largest = LARGEST * Math.max(mask.width, mask.height);
+        double largest = parameters.figures().size().largest() * Math.max(mask.width, mask.height);
         small = islands.all().stream()
-                .filter(s -> s.area() >= NARROW * s.span() && s.span() <= largest)
+                .filter(s -> s.area() >= parameters.figures().size().narrow() * s.span() && s.span() <= largest)
                 .toList();
         cut = islands.all().stream()
-                .filter(s -> s.sides() != 0 && s.area() >= NARROW * NARROW && s.span() <= largest)
+                .filter(s -> s.sides() != 0 && s.area() >= parameters.figures().size().narrow() * parameters.figures().size().narrow() && s.span() <= largest)
                 .toList();
         differences = new ColourHistogram(coarse, ground);
     }
 
     /** Clears the figures in {@code mask}, if the ground has any. */
-    static void clear(GrayU8 mask, LabThumbnail coarse, GroundModel ground) {
-        RugFigureFilter figures = new RugFigureFilter(mask, coarse, ground);
+    static void clear(GrayU8 mask, LabThumbnail coarse, GroundModel ground, SegmentParameters parameters) {
+        RugFigureFilter figures = new RugFigureFilter(mask, coarse, ground, parameters);
         if (figures.areScattered()) {
             figures.clear();
         }
@@ -89,14 +54,14 @@ final class RugFigureFilter {
 
     private boolean areScattered() {
         int sides = cut.stream().mapToInt(ConnectedComponents.Island::sides).reduce(0, (a, b) -> a | b);
-        return small.size() >= LEAST_FIGURES
-                && cut.size() >= LEAST_CUT
-                && Integer.bitCount(sides) >= LEAST_SIDES
-                && small.stream().mapToInt(this::part).distinct().count() >= SPREAD * PARTS * PARTS;
+        return small.size() >= parameters.rug().figures()
+                && cut.size() >= parameters.rug().cut()
+                && Integer.bitCount(sides) >= parameters.rug().sides()
+                && small.stream().mapToInt(this::part).distinct().count() >= parameters.rug().spread() * parameters.rug().parts() * parameters.rug().parts();
     }
 
     private int part(ConnectedComponents.Island shape) {
-        return shape.middleX() * PARTS / mask.width + shape.middleY() * PARTS / mask.height * PARTS;
+        return shape.middleX() * parameters.rug().parts() / mask.width + shape.middleY() * parameters.rug().parts() / mask.height * parameters.rug().parts();
     }
 
     private void clear() {
@@ -106,25 +71,25 @@ final class RugFigureFilter {
             coloured.data[i] = (byte) (mask.data[i] != 0 && common[differences.bin(i)] ? 1 : 0);
         }
         int[] spans = small.stream()
-                .filter(s -> share(s, coloured) > MOST)
+                .filter(s -> share(s, coloured) > parameters.figures().most())
                 .mapToInt(ConnectedComponents.Island::span)
                 .sorted()
                 .toArray();
-        if (spans.length < LEAST_FIGURES) {
+        if (spans.length < parameters.rug().figures()) {
             return;
         }
         int[] areas = small.stream()
-                .filter(s -> share(s, coloured) > MOST)
+                .filter(s -> share(s, coloured) > parameters.figures().most())
                 .mapToInt(ConnectedComponents.Island::area)
                 .sorted()
                 .toArray();
-        double largest = LARGER * spans[spans.length * 9 / 10];
+        double largest = parameters.figures().size().larger() * spans[spans.length * 9 / 10];
         small.stream()
-                .filter(s -> s.span() <= largest && share(s, coloured) > MOST)
+                .filter(s -> s.span() <= largest && share(s, coloured) > parameters.figures().most())
                 .forEach(s -> clear(islands, s));
         ConnectedComponents patches = new ConnectedComponents(apart(coloured));
         patches.all().stream()
-                .filter(s -> s.span() <= largest && s.area() >= NARROW * NARROW)
+                .filter(s -> s.span() <= largest && s.area() >= parameters.figures().size().narrow() * parameters.figures().size().narrow())
                 .forEach(s -> clear(patches, s));
         cutFromPieces(coloured, areas[areas.length * 9 / 10]);
     }
@@ -144,8 +109,8 @@ final class RugFigureFilter {
                     .map(pieces::pixel)
                     .filter(i -> core.data[i] != 0)
                     .toArray();
-            if (inCore.length > THICK * piece.area()) {
-                boolean[] own = differences.among(inCore, OWN);
+            if (inCore.length > parameters.figures().body().thick() * piece.area()) {
+                boolean[] own = differences.among(inCore, parameters.figures().body().own());
                 for (int i = piece.from(); i < piece.to(); i++) {
                     int p = pieces.pixel(i);
                     if (core.data[p] == 0 && coloured.data[p] != 0 && !own[differences.bin(p)]) {
@@ -165,7 +130,7 @@ final class RugFigureFilter {
         for (int i = 0; i < odd.data.length; i++) {
             odd.data[i] = (byte) (mask.data[i] & ~coloured.data[i] & 1);
         }
-        GrayU8 body = BinaryMorphology.grown(BinaryMorphology.worn(odd, BODY), BODY + SOFT);
+        GrayU8 body = BinaryMorphology.grown(BinaryMorphology.worn(odd, parameters.figures().body().half()), parameters.figures().body().half() + parameters.figures().body().soft());
         for (int i = 0; i < odd.data.length; i++) {
             odd.data[i] = (byte) (coloured.data[i] & ~body.data[i] & 1);
         }
@@ -206,8 +171,8 @@ final class RugFigureFilter {
         }
         boolean[] common = new boolean[ColourHistogram.BINS];
         for (int bin = 0; bin < common.length; bin++) {
-            common[bin] = times[bin] >= COMMON * small.size()
-                    && Integer.bitCount(parts[bin]) >= COLOUR_SPREAD * PARTS * PARTS;
+            common[bin] = times[bin] >= parameters.figures().common() * small.size()
+                    && Integer.bitCount(parts[bin]) >= parameters.rug().colourSpread() * parameters.rug().parts() * parameters.rug().parts();
         }
         return common;
     }

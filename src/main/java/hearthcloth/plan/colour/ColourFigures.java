@@ -8,10 +8,13 @@ import hearthcloth.colour.Colour;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.sentence.Argument.Joined;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -134,40 +137,40 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
         return 1000 * Math.max(0, offCentre - 0.03);
     }
 
-    /** The figures in a sentence for the maker, only what is worth telling. */
-    public String sentence() {
-        List<String> said = new ArrayList<>();
+    /** The figures in a sentence for the maker, only what is worth telling; nothing where nothing is. */
+    public Sentence sentence() {
+        List<Sentence> said = parts();
+        return said.isEmpty()
+                ? Sentence.none()
+                : Planning.colour(Argument.capital(Argument.row(Joined.SEMICOLONS, said)));
+    }
+
+    /** What is worth telling, each by itself. */
+    List<Sentence> parts() {
+        List<Sentence> said = new ArrayList<>();
         hearthWords().ifPresent(said::add);
         long same = Math.round(100 * neighbours.same());
         if (neighbours.edgeMm > 0) {
             said.add(
                     same == 0
-                            ? "no fabric meets itself"
-                            : same == 100
-                                    ? "the bars are one field of fabric"
-                                    : "a fabric meets itself along " + same + " % of the seams between bars");
+                            ? Planning.colourApart()
+                            : same == 100 ? Planning.colourField() : Planning.colourSame(Argument.percent(same)));
         }
         if (mixedBars > 0) {
-            said.add(mixedBars == 1 ? "one bar is of several fabrics" : mixedBars + " bars are of several fabrics");
+            said.add(Planning.colourMixed(mixedBars));
         }
-        if (said.isEmpty()) {
-            return "";
-        }
-        String words = String.join("; ", said);
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+        return said;
     }
 
-    private Optional<String> hearthWords() {
+    private Optional<Sentence> hearthWords() {
         if (hearth.edgeMm == 0) {
             return Optional.empty();
         }
         long share = (long) Math.floor(100 * hearth.standsOut() + 1e-9);
         if (share == 100) {
-            return Optional.of("the hearth stands out on every side");
+            return Optional.of(Planning.colourHearthAll());
         }
         return Optional.of(
-                share == 0
-                        ? "the hearth is quiet, close to what lies round it"
-                        : "the hearth stands out along " + share + " % of its edge");
+                share == 0 ? Planning.colourHearthNone() : Planning.colourHearthSome(Argument.percent(share)));
     }
 }

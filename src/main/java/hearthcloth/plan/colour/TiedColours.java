@@ -6,9 +6,12 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.sentence.Argument.Joined;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.fold.Visible;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What the eye makes of a tied cloth: the figures of {@link ColourFigures} over the edges that show on the standing gift.
@@ -25,13 +28,13 @@ public final class TiedColours {
     private TiedColours() {}
 
     /** What its colours do where they show, in a sentence; empty where hardly an edge shows. */
-    public static String sentence(Cloth cloth, List<Fabric> fabrics, Visible visible) {
+    public static Sentence sentence(Cloth cloth, List<Fabric> fabrics, Visible visible) {
         ColourFigures figures = figures(cloth, new FabricDifferences(fabrics), visible);
-        String words = figures.sentence();
+        List<Sentence> parts = figures.parts();
         boolean isLittle = figures.hearth().edgeMm() + figures.neighbours().edgeMm() < WORTH;
-        return words.isEmpty() || isLittle
-                ? ""
-                : "Of the edges that show tied: " + words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+        return parts.isEmpty() || isLittle
+                ? Sentence.none()
+                : Planning.colourTied(Argument.row(Joined.SEMICOLONS, parts));
     }
 
     static ColourFigures figures(Cloth cloth, FabricDifferences differences, Visible visible) {

@@ -14,11 +14,14 @@ import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument.Joined;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -181,22 +184,21 @@ public final class CutJob {
     }
 
     /** What the search found short, in sentences for the maker. */
-    public List<String> sentences(List<Shortage> shortages, boolean proven, Ruler ruler) {
-        List<String> sentences = new ArrayList<>();
-        for (Shortage shortage : shortages) {
-            String what = String.join(
-                    ", ", shortage.demands().stream().map(this::label).toList());
-            List<String> names =
-                    shortage.fabrics().stream().mapToObj(this::fabric).toList();
-            String from = names.size() <= 3
-                    ? String.join(" or ", names)
-                    : "Any of " + names.size() + " fabrics, such as " + names.get(0) + ",";
-            String length = ruler.write(mark.times(Math.max(1, shortage.missingLength())), Rounding.UP);
-            String width = ruler.write(mark.times(shortage.width()), Rounding.UP);
-            sentences.add(from + " is " + (proven ? "at least " : "about ") + length + " short at " + width
-                    + " wide, for " + what + ".");
-        }
-        return sentences;
+    public List<Sentence> sentences(List<Shortage> shortages, boolean proven) {
+        return shortages.stream().map(shortage -> sentence(shortage, proven)).toList();
+    }
+
+    private Sentence sentence(Shortage shortage, boolean proven) {
+        Argument what =
+                Argument.row(Joined.COMMAS, shortage.demands().stream().map(this::label).toList());
+        List<String> names = shortage.fabrics().stream().mapToObj(this::fabric).toList();
+        Argument length = Argument.of(mark.times(Math.max(1, shortage.missingLength())), Rounding.UP);
+        Argument width = Argument.of(mark.times(shortage.width()), Rounding.UP);
+        String sure = proven ? "proven" : "about";
+        return names.size() <= 3
+                ? Planning.shortOf(Argument.names(Joined.OR, names), length, sure, what, width)
+                : Planning.shortAny(
+                        Argument.text(names.get(0)), length, Argument.number(names.size()), sure, what, width);
     }
 
     /** Pieces of fabric that would make up for what is short, one for each shortage. */
@@ -214,8 +216,10 @@ public final class CutJob {
         return filling;
     }
 
-    private String label(int demand) {
-        return demand == 0 ? "the hearth" : slots.get(demand - 1).place().label();
+    private Argument label(int demand) {
+        return demand == 0
+                ? Planning.hearth()
+                : Argument.text(slots.get(demand - 1).place().label());
     }
 
     private String fabric(int number) {

@@ -4,6 +4,7 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -13,14 +14,14 @@ import java.util.OptionalDouble;
  * @param chosen what was chosen where the wish was silent
  * @param ease where the widths were taken from strips of the stash, about how many joins these strips leave
  */
-public record LayoutCandidate(Order order, int rounds, Layout layout, List<String> chosen, OptionalDouble ease) {
+public record LayoutCandidate(Order order, int rounds, Layout layout, List<Sentence> chosen, OptionalDouble ease) {
 
     public LayoutCandidate {
         chosen = List.copyOf(chosen);
     }
 
     /** A layout whose widths were not taken from the stash. */
-    public LayoutCandidate(Order order, int rounds, Layout layout, List<String> chosen) {
+    public LayoutCandidate(Order order, int rounds, Layout layout, List<Sentence> chosen) {
         this(order, rounds, layout, chosen, OptionalDouble.empty());
     }
 

@@ -61,32 +61,20 @@ public record Patchwork(Optional<Blocks> blocks, boolean scraps, ScrapRule cutti
      */
     public enum Setting {
         /** All alike: each block lies as the first. */
-        ALIKE("all alike", "every block lies the same way"),
+        ALIKE("all alike"),
         /** Straight furrow: light and dark run in diagonal bands. */
-        STRAIGHT_FURROW("straight furrow", "light and dark run in bands from corner to corner"),
+        STRAIGHT_FURROW("straight furrow"),
         /** Barn raising: light and dark lie in squares on their points round the middle. */
-        BARN_RAISING("barn raising", "light and dark go out from the middle in squares on their points"),
+        BARN_RAISING("barn raising"),
         /** Sunshine and shadow: light halves of four blocks meet, and so do the dark ones. */
-        SUNSHINE_AND_SHADOW("sunshine and shadow", "the light halves of four blocks meet, and the dark ones"),
+        SUNSHINE_AND_SHADOW("sunshine and shadow"),
         /** Each block is turned as chance will have it. */
-        TURNED_AT_WILL("turned at will", "each block is turned as chance had it");
+        TURNED_AT_WILL("turned at will");
 
         private final String words;
-        private final String idea;
 
-        Setting(String words, String idea) {
+        Setting(String words) {
             this.words = words;
-            this.idea = idea;
-        }
-
-        /** Its name, as a maker says and types it. */
-        public String words() {
-            return words;
-        }
-
-        /** What it looks like, to end a sentence. */
-        public String idea() {
-            return idea;
         }
 
         /** The setting of this name. */

@@ -3,6 +3,7 @@ package hearthcloth.plan.model;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,32 +18,37 @@ import java.util.Map;
 public record Plan(Story story, Cloth cloth, PiecingRules rules, List<PieceCut> cuts, Bound bound) {
 
     /**
-     * The words that go with a proposal.
+     * The sentences that go with a proposal.
      *
      * @param title a short title, such as "Two halves"
      * @param goodAt one sentence on what it is good at
      * @param chosen what the planner chose where the wish was silent, one sentence each
      * @param cautions such as washed and unwashed cloth together
      */
-    public record Story(String title, String goodAt, List<String> chosen, List<String> cautions) {
+    public record Story(Sentence title, Sentence goodAt, List<Sentence> chosen, List<Sentence> cautions) {
         public Story {
             chosen = List.copyOf(chosen);
             cautions = List.copyOf(cautions);
         }
 
-        public Story goodAt(String sentence) {
+        public Story goodAt(Sentence sentence) {
             return new Story(title, sentence, chosen, cautions);
         }
 
+        /** With one more sentence on what it is good at. */
+        public Story alsoGoodAt(Sentence sentence) {
+            return goodAt(goodAt.then(sentence));
+        }
+
         /** With one more sentence on what was chosen, at the end. */
-        public Story chosenLast(String sentence) {
-            List<String> more = new ArrayList<>(chosen);
+        public Story chosenLast(Sentence sentence) {
+            List<Sentence> more = new ArrayList<>(chosen);
             more.add(sentence);
             return new Story(title, goodAt, more, cautions);
         }
 
-        public Story chosenFirst(String sentence) {
-            List<String> more = new ArrayList<>(List.of(sentence));
+        public Story chosenFirst(Sentence sentence) {
+            List<Sentence> more = new ArrayList<>(List.of(sentence));
             more.addAll(chosen);
             return new Story(title, goodAt, more, cautions);
         }

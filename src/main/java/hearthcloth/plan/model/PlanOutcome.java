@@ -1,5 +1,6 @@
 package hearthcloth.plan.model;
 
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 
 /** The result of planning. */
@@ -22,7 +23,7 @@ public sealed interface PlanOutcome {
      * @param why what is short and by how much, in sentences for the maker
      * @param nearest the nearest cloths that this stash makes, best first; may be empty
      */
-    record CannotMake(boolean proven, List<String> why, List<Plan> nearest) implements PlanOutcome {
+    record CannotMake(boolean proven, List<Sentence> why, List<Plan> nearest) implements PlanOutcome {
         public CannotMake {
             why = List.copyOf(why);
             nearest = List.copyOf(nearest);

@@ -6,11 +6,14 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Patchwork.Blocks;
 import hearthcloth.plan.model.Patchwork.Setting;
+import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -44,7 +47,7 @@ final class BlockPlanning {
     PlanOutcome outcome() {
         Optional<Size> wished = heap.wish().target().size();
         if (wished.isPresent()) {
-            List<Plan> plans = plans(wished.get(), "");
+            List<Plan> plans = plans(wished.get(), List.of());
             return plans.isEmpty() ? lacking(wished.get()) : new PlanOutcome.Proposals(plans);
         }
         return largest(Size.square(heap.finished((long) (FIRST * Math.sqrt((double) heap.netArea())))))
@@ -66,8 +69,7 @@ final class BlockPlanning {
             if (heap.netMarks(width) < leastNet(blocks.across()) || heap.netMarks(height) < leastNet(blocks.down())) {
                 return Optional.empty();
             }
-            List<Plan> plans = plans(
-                    new Size(width, height), "The size: the largest that was found, in steps of about a fourteenth.");
+            List<Plan> plans = plans(new Size(width, height), List.of(Planning.chosenSizeSteps()));
             if (!plans.isEmpty()) {
                 return Optional.of(plans);
             }
@@ -83,7 +85,7 @@ final class BlockPlanning {
         return (bars + 1) * least * count;
     }
 
-    private List<Plan> plans(Size size, String aboutSize) {
+    private List<Plan> plans(Size size, List<Sentence> aboutSize) {
         List<Plan> plans = new ArrayList<>();
         List<Setting> settings = settings();
         int most = Math.max(1, heap.wish().preferences().proposals());
@@ -115,7 +117,7 @@ final class BlockPlanning {
                         Setting.ALIKE));
     }
 
-    private Optional<Plan> plan(Size size, Setting setting, int number, String aboutSize) {
+    private Optional<Plan> plan(Size size, Setting setting, int number, List<Sentence> aboutSize) {
         long seed = heap.wish().preferences().seed() + number;
         long width = heap.netMarks(size.width());
         long height = heap.netMarks(size.height());
@@ -159,44 +161,52 @@ final class BlockPlanning {
             List<Set<Integer>> numbers,
             BlockCloths.SetTogether set,
             Setting setting,
-            String aboutSize) {
-        List<String> chosen = new ArrayList<>();
-        if (!aboutSize.isEmpty()) {
-            chosen.add(aboutSize);
-        }
-        int count = blocks.across() * blocks.down();
-        chosen.add((count == 1 ? "One log cabin" : count + " log cabins, " + blocks.across() + " × " + blocks.down())
-                + ", "
-                + (blocks.rounds() == 1 ? "one round" : blocks.rounds() + " rounds") + " in each, "
-                + blocks.order().phrase() + ".");
+            List<Sentence> aboutSize) {
+        List<Sentence> chosen = new ArrayList<>(aboutSize);
+        chosen.add(about());
         if (!set.toned()) {
-            chosen.add("Light and dark are mixed: there was no way to keep them apart.");
+            chosen.add(Planning.chosenMixed());
         }
         Plan plan = PatchworkPlans.of(
                 tree, size, heap, numbers, new Plan.Story(title(setting), idea(setting), chosen, List.of()));
         return plan.told(plan.story().chosenLast(Meetings.sentence(plan.cloth())));
     }
 
-    private String title(Setting setting) {
-        String blocksAlone = blocks.across() * blocks.down() == 1
-                ? "A log cabin"
-                : setting.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-                        + setting.words().substring(1) + ", " + blocks.across() + " × " + blocks.down() + " log cabins";
-        return patchwork.scraps() ? blocksAlone + " among scraps" : blocksAlone;
+    /** How many blocks, of how many rounds, laid how. */
+    private Sentence about() {
+        int count = blocks.across() * blocks.down();
+        Sentence order = Planning.order(blocks.order().name());
+        return count == 1
+                ? Planning.chosenCabin(order, blocks.rounds())
+                : Planning.chosenCabins(
+                        Argument.number(blocks.across()),
+                        Argument.number(count),
+                        Argument.number(blocks.down()),
+                        order,
+                        blocks.rounds());
     }
 
-    private String idea(Setting setting) {
-        if (blocks.across() * blocks.down() == 1) {
-            return "";
-        }
-        return setting.idea().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-                + setting.idea().substring(1) + ". ";
+    private Sentence title(Setting setting) {
+        String scraps = patchwork.scraps() ? "yes" : "no";
+        return blocks.across() * blocks.down() == 1
+                ? Planning.cabinTitle(scraps)
+                : Planning.cabinsTitle(
+                        Argument.number(blocks.across()),
+                        Argument.number(blocks.down()),
+                        scraps,
+                        Planning.setting(setting.name()));
+    }
+
+    private Sentence idea(Setting setting) {
+        return blocks.across() * blocks.down() == 1 ? Sentence.none() : Planning.settingIdea(setting.name());
     }
 
     private PlanOutcome lacking(Size size) {
-        List<String> why = List.of("These scraps were not enough for " + blocks.across() + " × " + blocks.down()
-                + " log cabins of " + blocks.rounds() + (blocks.rounds() == 1 ? " round" : " rounds") + " at "
-                + ruler.write(size, Rounding.NEAREST) + "; fewer blocks or rounds need less.");
+        List<Sentence> why = List.of(Planning.cabinsFew(
+                Argument.number(blocks.across()),
+                Argument.number(blocks.down()),
+                blocks.rounds(),
+                Argument.of(size, Rounding.NEAREST)));
         List<Plan> nearest = heap.wish().target().size().isPresent()
                 ? largest(new Size(scaled(size.width()), scaled(size.height())))
                         .map(plans -> plans.subList(0, 1))

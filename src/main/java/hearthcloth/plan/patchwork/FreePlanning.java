@@ -11,6 +11,9 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -48,7 +51,7 @@ final class FreePlanning {
         if (size.isEmpty()) {
             return new PlanOutcome.CannotMake(
                     false,
-                    List.of("No cloth could be made of these scraps; more of them, or larger ones, are needed."),
+                    List.of(Planning.scrapsNone()),
                     List.of());
         }
         List<Plan> plans = arrangements(size.get(), wished.isEmpty());
@@ -123,22 +126,18 @@ final class FreePlanning {
     }
 
     private Plan.Story told(ScrapChoice choice, @org.jspecify.annotations.Nullable Size largest) {
-        List<String> chosen = new ArrayList<>();
+        List<Sentence> chosen = new ArrayList<>();
         if (largest != null) {
-            chosen.add("The size: the largest square that was found, "
-                    + ruler.write(largest.width(), Rounding.NEAREST)
-                    + "; all these scraps together could not make one above "
-                    + ruler.write(heap.finished((long) Math.ceil(Math.sqrt((double) heap.netArea()))), Rounding.UP)
-                    + ".");
+            Length limit = heap.finished((long) Math.ceil(Math.sqrt((double) heap.netArea())));
+            chosen.add(Planning.chosenSizeScraps(
+                    Argument.of(limit, Rounding.UP), Argument.of(largest.width(), Rounding.NEAREST)));
         }
-        return new Plan.Story(choice.title(), "", chosen, List.of());
+        return new Plan.Story(choice.title(), Sentence.none(), chosen, List.of());
     }
 
     private Plan plan(MarkedHeap some, FreeCloths.Found found, Composed composed, Plan.Story story) {
-        List<String> chosen = new ArrayList<>(story.chosen());
-        chosen.add(Meetings.sentence(composed, some, ruler));
-        return PatchworkPlans.of(
-                composed.tree(), found.made(), some, List.of(), new Plan.Story(story.title(), "", chosen, List.of()));
+        Plan.Story told = story.chosenLast(Meetings.sentence(composed, some));
+        return PatchworkPlans.of(composed.tree(), found.made(), some, List.of(), told);
     }
 
     /** Whether no scrap leaves an offcut that could be used again; where the maker asks for that alone, it is only told. */
@@ -174,16 +173,14 @@ final class FreePlanning {
         FreeCloths cloths = new FreeCloths(heap, seed());
         PiecingJob job = cloths.job(size, offcuts());
         PiecingBounds bounds = PiecingBounds.of(job);
-        List<String> why = new ArrayList<>();
+        List<Sentence> why = new ArrayList<>();
         double square = mm2();
         if (bounds.missing() > 0) {
-            why.add("However these scraps are laid, they are " + ruler.area(bounds.missing() * square, Rounding.DOWN)
-                    + " short once the seams are taken off.");
+            why.add(Planning.scrapsShort(Argument.area(bounds.missing() * square, Rounding.DOWN)));
         }
         MoreFabric.enough(job, 0, work.fabric()::spent, seed())
-                .ifPresent(more -> why.add("With one more piece of "
-                        + ruler.write(size(more.piece().width(), more.piece().height()), Rounding.UP)
-                        + " it was found to be possible."));
+                .ifPresent(more -> why.add(Planning.scrapsMore(
+                        Argument.of(size(more.piece().width(), more.piece().height()), Rounding.UP))));
         List<Plan> nearest = nearest(cloths, size).stream()
                 .map(found -> plan(heap, found, cloths.arranged(found.tree()), told(ScrapChoice.ANY, null)))
                 .toList();

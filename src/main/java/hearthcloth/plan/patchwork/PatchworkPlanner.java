@@ -1,11 +1,15 @@
 package hearthcloth.plan.patchwork;
 
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -40,11 +44,9 @@ public final class PatchworkPlanner {
                 .orElseGet(() -> new FreePlanning(heap, patchwork, work).outcome());
     }
 
-    private static String none(Stash stash, Wish wish) {
+    private static Sentence none(Stash stash, Wish wish) {
         return stash.pieces().isEmpty()
-                ? "The stash is empty; add at least one piece."
-                : "No piece is large enough for a patch that shows "
-                        + wish.preferences().ruler().write(wish.rules().leastPiece(), hearthcloth.measure.Rounding.UP)
-                        + " each way; wish a smaller --least-piece.";
+                ? Planning.stashEmpty()
+                : Planning.scrapsTooSmall(Argument.of(wish.rules().leastPiece(), Rounding.UP));
     }
 }

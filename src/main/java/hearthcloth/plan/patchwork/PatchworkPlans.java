@@ -11,6 +11,9 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -38,11 +41,11 @@ final class PatchworkPlans {
                 used.washingCaution().stream().toList());
         Bound none = new Bound(0, 0);
         Plan plan = new Plan(told, cloth, heap.wish().rules(), cuts, none).checked();
-        return plan.told(plan.story().goodAt(told.goodAt() + sentence(plan)));
+        return plan.told(plan.story().alsoGoodAt(sentence(plan)));
     }
 
     /** How its scraps are used: as they are, trimmed, cut in two; and what is lost. */
-    private static String sentence(Plan plan) {
+    private static Sentence sentence(Plan plan) {
         int whole = 0;
         int parted = 0;
         for (PieceCut cut : plan.cuts()) {
@@ -55,11 +58,11 @@ final class PatchworkPlans {
         int trimmed = plan.cuts().size() - whole - parted;
         PlanFigures.Areas areas = plan.figures().areas();
         String lost = String.format(Locale.ROOT, "%.1f", 100 * areas.lost() / areas.used());
-        return count(plan.cuts().size(), "scrap") + ": " + whole + " just as they are, " + trimmed + " trimmed, "
-                + parted + " cut in two; " + lost + " % of what is sewn is trimmed off and lost.";
-    }
-
-    private static String count(int number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
+        return Planning.scrapsUsed(
+                new Argument.Percent(lost),
+                plan.cuts().size(),
+                Argument.number(parted),
+                Argument.number(trimmed),
+                Argument.number(whole));
     }
 }

@@ -2,6 +2,8 @@ package hearthcloth.plan.patchwork;
 
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,19 +12,19 @@ import java.util.stream.IntStream;
 /** Which scraps of a heap a cloth may be made of, so that arrangements differ to the eye. */
 enum ScrapChoice {
     /** All, cut where it helps. */
-    ANY("Scraps as they come", true),
+    ANY(true),
     /** All, but none is cut in two. */
-    WHOLE("No scrap cut in two", false),
+    WHOLE(false),
     /** The small ones first: many patches. */
-    SMALL("Many small scraps", true),
+    SMALL(true),
     /** The large ones first: few seams. */
-    LARGE("Few large scraps", true),
+    LARGE(true),
     /** Two or three patches out of each large one: sizes more alike. */
-    EVEN("Sizes more alike", true),
+    EVEN(true),
     /** Those whose colours lie nearest together. */
-    CALM("Colours near each other", true),
+    CALM(true),
     /** The darkest and the lightest. */
-    LIVELY("Light against dark", true);
+    LIVELY(true);
 
     /** So much more than the cloth's net area is left to choose among; ours. */
     private static final double TO_CHOOSE = 1.45;
@@ -30,16 +32,14 @@ enum ScrapChoice {
     /** About so many patches a cloth has at least where sizes are to be alike; ours. */
     private static final double FEWEST = 9;
 
-    private final String title;
     private final boolean offcuts;
 
-    ScrapChoice(String title, boolean offcuts) {
-        this.title = title;
+    ScrapChoice(boolean offcuts) {
         this.offcuts = offcuts;
     }
 
-    String title() {
-        return title;
+    Sentence title() {
+        return Planning.scrapsTitle(name());
     }
 
     /** Whether a scrap may be cut in two where its offcut goes back. */

@@ -10,6 +10,7 @@ import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -71,9 +72,8 @@ public final class SeveralFreeCloths {
 
     private static Plan plan(MarkedHeap heap, PiecedCloth cloth, Size size, long seed) {
         var composed = new FreeCloths(heap, seed).arranged(cloth.tree());
-        List<String> chosen = List.of(
-                Meetings.sentence(composed, heap, heap.wish().preferences().ruler()));
-        Plan.Story story = new Plan.Story(ScrapChoice.ANY.title(), "", chosen, List.of());
+        List<Sentence> chosen = List.of(Meetings.sentence(composed, heap));
+        Plan.Story story = new Plan.Story(ScrapChoice.ANY.title(), Sentence.none(), chosen, List.of());
         return PatchworkPlans.of(composed.tree(), size, heap, List.of(), story);
     }
 }

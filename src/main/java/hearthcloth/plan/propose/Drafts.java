@@ -1,7 +1,6 @@
 package hearthcloth.plan.propose;
 
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
@@ -11,6 +10,9 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -60,18 +62,18 @@ final class Drafts {
     }
 
     /** What the thriftiest layout takes, compared with what there is, for a wish without a draft worth trying. */
-    String thrift(Optional<Size> size) {
-        Ruler ruler = wish.preferences().ruler();
+    Sentence thrift(Optional<Size> size) {
         double has = supply.area(supply.fabrics());
         double takes = shapes.forSize(size).stream()
                 .mapToDouble(judgement::areaMm2)
                 .min()
                 .orElse(0);
         return takes > has
-                ? "The layout that needs least fabric takes " + ruler.area(takes, Rounding.UP)
-                        + " with its seams and hem. All your fabric together is " + ruler.area(has, Rounding.DOWN)
-                        + ", so you need about " + ruler.area(takes - has, Rounding.UP) + " more."
-                : "You don't have enough of these fabrics for any colour plan that was tried.";
+                ? Planning.needMore(
+                        Argument.area(has, Rounding.DOWN),
+                        Argument.area(takes - has, Rounding.UP),
+                        Argument.area(takes, Rounding.UP))
+                : Planning.needFabrics();
     }
 
     /**

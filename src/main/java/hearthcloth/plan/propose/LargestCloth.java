@@ -2,11 +2,13 @@ package hearthcloth.plan.propose;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -75,15 +77,13 @@ final class LargestCloth {
     }
 
     /** Whether a larger square is ruled out, and if not, from which side on it is. */
-    static String howSure(Stash stash, Wish wish, Length side) {
-        Ruler ruler = wish.preferences().ruler();
+    static Sentence howSure(Stash stash, Wish wish, Length side) {
+        Length step = Planner.step(wish.preferences().ruler());
         Length hem = wish.making().hem().allowance();
         Length least = hem.min(wish.making().seam().narrow()).times(2);
         Length limit = limit(stash, hem, least);
-        return side.plus(Planner.step(ruler)).isMoreThan(limit)
-                ? "The size: in steps of " + ruler.write(Planner.step(ruler), Rounding.NEAREST)
-                        + " no larger square is possible."
-                : "The size: the largest square found; all the fabric together could not make one above "
-                        + ruler.write(limit, Rounding.UP) + ".";
+        return side.plus(step).isMoreThan(limit)
+                ? Planning.chosenSizeSure(Argument.of(step, Rounding.NEAREST))
+                : Planning.chosenSizeFound(Argument.of(limit, Rounding.UP));
     }
 }

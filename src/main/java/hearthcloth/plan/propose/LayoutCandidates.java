@@ -13,6 +13,9 @@ import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.ready.ReadyLayouts;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -137,15 +140,15 @@ final class LayoutCandidates {
                         .anyMatch(course -> course.width().isLessThan(leastBar().min(narrowest(bars))))) {
             return List.of();
         }
-        List<String> chosen = new ArrayList<>();
+        List<Sentence> chosen = new ArrayList<>();
         if (wish.shape().order().isEmpty()) {
-            chosen.add("The order: " + order.phrase() + ".");
+            chosen.add(Planning.chosenOrder(Planning.order(order.name())));
         }
         if (wish.shape().bars().isEmpty()) {
-            chosen.add("Bars cut " + ruler.write(bars.get(0).measure(), Rounding.NEAREST) + " wide.");
+            chosen.add(Planning.chosenBars(Argument.of(bars.get(0).measure(), Rounding.NEAREST)));
         }
         if (wish.shape().rounds().isEmpty()) {
-            chosen.add(rounds == 1 ? "One round." : rounds + " rounds.");
+            chosen.add(Planning.chosenRounds(rounds));
         }
         return hearths(courses, size).stream()
                 .flatMap(hearth -> fitted(hearth, courses, size, rounds, chosen).stream()
@@ -169,7 +172,7 @@ final class LayoutCandidates {
         return Layout.finishedOfCut(cut, making);
     }
 
-    private record Fit(Layout layout, List<String> chosen) {}
+    private record Fit(Layout layout, List<Sentence> chosen) {}
 
     /** Finished hearths to try: as wished, what the size leaves, or what single pieces hold. */
     private List<Size> hearths(List<Layout.Course> courses, Optional<Size> size) {
@@ -193,11 +196,11 @@ final class LayoutCandidates {
 
     /** The layout fitted to the size: the outer round is cut wider or narrower where hearth and bars are both given. */
     private Optional<Fit> fitted(
-            Size hearth, List<Layout.Course> courses, Optional<Size> size, int rounds, List<String> chosen) {
+            Size hearth, List<Layout.Course> courses, Optional<Size> size, int rounds, List<Sentence> chosen) {
         if (!isHearth(hearth)) {
             return Optional.empty();
         }
-        List<String> words = new ArrayList<>(chosen);
+        List<Sentence> words = new ArrayList<>(chosen);
         List<Layout.Course> fitted = courses;
         if (size.isPresent() && wish.shape().hearth().isPresent()) {
             Size natural = new Layout(hearth, courses).finished();
@@ -212,13 +215,12 @@ final class LayoutCandidates {
                     return Optional.empty();
                 }
                 fitted = outer.get();
-                words.add("The outer round is cut to fit, so that the cloth comes out at "
-                        + ruler.write(size.get(), Rounding.DOWN) + ".");
+                words.add(Planning.chosenOuter(Argument.of(size.get(), Rounding.DOWN)));
             }
         }
         if (wish.shape().hearth().isEmpty()) {
             Size cut = Layout.hearthEdges(fitted, making).around(hearth);
-            words.add("The hearth is cut " + ruler.write(cut, Rounding.UP) + ".");
+            words.add(Planning.chosenHearth(Argument.of(cut, Rounding.UP)));
         }
         return Optional.of(new Fit(new Layout(hearth, fitted), words));
     }

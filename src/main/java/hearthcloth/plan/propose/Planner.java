@@ -13,6 +13,10 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument.Joined;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,11 +33,6 @@ import java.util.function.Consumer;
  * and "no way was found" means the same on a busy machine as on an idle one.
  */
 public final class Planner {
-
-    /** Drafts that are searched for a wished size. */
-    private static final int FIRST_TRIES = 96;
-    /** Drafts for each of two sizes. */
-    private static final int HALF_TRIES = FIRST_TRIES / 2;
 
     private final Wish wish;
     private final Stash stash;
@@ -78,7 +77,7 @@ public final class Planner {
         }
         shown.filter(fabric -> !named.isEmpty() && !named.contains(fabric)).ifPresent(named::add);
         if (stash.pieces().isEmpty()) {
-            return new PlanOutcome.CannotMake(true, List.of("The stash is empty; add at least one piece."), List.of());
+            return new PlanOutcome.CannotMake(true, List.of(Planning.stashEmpty()), List.of());
         }
         return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), idea(wish)).outcome();
     }
@@ -110,23 +109,23 @@ public final class Planner {
     }
 
     /** What is short for this wish, or for the smallest cloth its idea allows, in sentences; may be empty. */
-    public static List<String> shortfall(Stash stash, Wish wish, Idea idea) {
+    public static List<Sentence> shortfall(Stash stash, Wish wish, Idea idea) {
         Planner planner = held(stash, wish, idea, new SearchWork(1, Budget.steps(0), seen -> {}));
         Optional<Size> size = wish.target().size().or(() -> idea.sides().map(sides -> Size.square(sides.least())));
-        List<String> why = planner.reasons(size).why();
+        List<Sentence> why = planner.reasons(size).why();
         return why.isEmpty() && !planner.isOfAnySize() ? planner.closest(size) : why;
     }
 
     private static Planner held(Stash stash, Wish wish, Idea idea, SearchWork work) {
         List<Fabric> named = wish.preferences().fabrics().stream()
-                .map(name -> stash.fabric(name).orElseThrow(() -> new IllegalArgumentException(noFabric(name, stash))))
+                .map(name -> stash.fabric(name).orElseThrow(() -> new IllegalArgumentException(noFabric(name, stash).english())))
                 .toList();
         return new Planner(stash, wish, named, work, idea);
     }
 
-    private static String noFabric(String name, Stash stash) {
-        return "No fabric in the stash is called \"" + name + "\"; there are "
-                + String.join(", ", stash.fabrics().stream().map(Fabric::name).toList()) + ".";
+    private static Sentence noFabric(String name, Stash stash) {
+        List<String> names = stash.fabrics().stream().map(Fabric::name).toList();
+        return Planning.fabricUnknown(Argument.text(name), Argument.names(Joined.COMMAS, names));
     }
 
     private PlanOutcome outcome() {
@@ -145,7 +144,7 @@ public final class Planner {
         if (isOfAnySize()) {
             return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), List.of());
         }
-        List<String> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
+        List<Sentence> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
         return new PlanOutcome.CannotMake(reasons.proven(), why, nearest(size));
     }
 
@@ -155,8 +154,8 @@ public final class Planner {
         return other instanceof PlanOutcome.Proposals found
                 ? new PlanOutcome.CannotMake(
                         false,
-                        List.of("No cloth was found to which the name \"" + wished.title() + "\" is true; it needs "
-                                + wished.needs() + "."),
+                        List.of(Planning.schemeUntrue(
+                                Planning.schemeNeeds(wished.name()), Planning.scheme(wished.name()))),
                         found.plans())
                 : other;
     }
@@ -174,7 +173,7 @@ public final class Planner {
         if (isOfAnySize()) {
             return anySize();
         }
-        List<DraftTrial> trials = search.tryAt(wish.target().size(), FIRST_TRIES);
+        List<DraftTrial> trials = search.tryAt(wish.target().size(), work.parameters().tries());
         return trials.isEmpty() ? List.of() : proposals(trials);
     }
 
@@ -194,12 +193,12 @@ public final class Planner {
             Wish.Preferences wished = wish.preferences();
             return TrialColours.told(ProposalSelection.byEye(trials, wish, search.order()), trials).stream()
                     .map(plan -> TrialColours.proven(
-                            plan, search.supply(), wished.looks().contrast(), wished.ruler()))
+                            plan, search.supply(), wished.looks().contrast()))
                     .toList();
         }
         VisibleFabricSchemes seen = search.outwards().get();
         return ProposalSelection.of(trials.subList(0, 1), trials, wish, search.order()).stream()
-                .map(plan -> plan.told(plan.story().goodAt(plan.story().goodAt() + " " + seen.sentence(plan.cloth()))))
+                .map(plan -> plan.told(plan.story().alsoGoodAt(seen.sentence(plan.cloth()))))
                 .toList();
     }
 
@@ -219,7 +218,7 @@ public final class Planner {
         List<DraftTrial> largestFirst = trials.subList(0, 1);
         List<DraftTrial> both = new ArrayList<>();
         if (idea.sides().isEmpty() || !smaller.isLessThan(idea.sides().get().least())) {
-            both.addAll(search.tryAt(Optional.of(Size.square(smaller)), HALF_TRIES));
+            both.addAll(search.tryAt(Optional.of(Size.square(smaller)), work.parameters().tries() / 2));
         }
         both.addAll(trials);
         both.sort(search.order());
@@ -248,7 +247,7 @@ public final class Planner {
 
     /** What else can be made as large as {@code made}, which is at least that one, best first. */
     private List<DraftTrial> atLargest(DraftTrial made) {
-        List<DraftTrial> trials = search.tryAt(Optional.of(made.draft().shape().finished()), HALF_TRIES);
+        List<DraftTrial> trials = search.tryAt(Optional.of(made.draft().shape().finished()), work.parameters().tries() / 2);
         return trials.isEmpty() ? search.improved(List.of(made)) : trials;
     }
 
@@ -269,14 +268,13 @@ public final class Planner {
     }
 
     /** What the most promising draft still lacks. */
-    private List<String> closest(Optional<Size> size) {
+    private List<Sentence> closest(Optional<Size> size) {
         return search.drafts().of(size, 1).stream()
                 .findFirst()
                 .map(draft -> Remedy.of(
                         draft,
                         search.supply(),
                         work.laterSteps(),
-                        wish.preferences().ruler(),
                         work.once(false)))
                 .orElseGet(() -> List.of(search.drafts().thrift(size)));
     }

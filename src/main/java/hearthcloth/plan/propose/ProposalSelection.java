@@ -5,10 +5,11 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /** Chooses among what was found: the best first, then those that differ to the eye. */
 final class ProposalSelection {
@@ -51,9 +52,9 @@ final class ProposalSelection {
     public static Plan plan(DraftTrial trial) {
         Scheme.Kind kind = trial.draft().scheme().kind();
         Plan.Story story = new Plan.Story(
-                kind.title() + ", " + trial.draft().shape().order().phrase(),
-                kind.idea().substring(0, 1).toUpperCase(Locale.ROOT)
-                        + kind.idea().substring(1) + ".",
+                Planning.title(
+                        Planning.order(trial.draft().shape().order().name()), Planning.scheme(kind.name())),
+                Planning.goodAlone(Argument.capital(Planning.schemeIdea(kind.name()))),
                 trial.draft().shape().chosen(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());
         return trial.answer().plan(story, trial.bound());

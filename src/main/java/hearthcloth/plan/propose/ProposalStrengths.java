@@ -5,10 +5,13 @@ import hearthcloth.measure.Length;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.words.sentence.Argument.Joined;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -46,7 +49,7 @@ final class ProposalStrengths {
      * @param alone said when this proposal has less of it than every other
      * @param better said when it has less of it than the first
      */
-    private record Good(ToDoubleFunction<Offer> less, String alone, String better) {}
+    private record Good(ToDoubleFunction<Offer> less, Sentence alone, Sentence better) {}
 
     private ProposalStrengths(Offer mine, List<Offer> others, boolean isFirst) {
         this.mine = mine;
@@ -55,7 +58,7 @@ final class ProposalStrengths {
     }
 
     /** What plan {@code number} of these is good at. */
-    static String of(int number, List<DraftTrial> trials, List<Plan> plans) {
+    static Sentence of(int number, List<DraftTrial> trials, List<Plan> plans) {
         List<Offer> others = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++) {
             Plan plan = plans.get(i);
@@ -63,22 +66,24 @@ final class ProposalStrengths {
                     trials.get(i).draft().shape().layout(), plan.cuts().size(), plan.figures()));
         }
         Offer mine = others.remove(number);
-        String idea = trials.get(number).draft().scheme().kind().idea();
-        return idea.substring(0, 1).toUpperCase(Locale.ROOT) + idea.substring(1) + "; "
-                + String.join(", ", new ProposalStrengths(mine, others, number == 0).points()) + ".";
+        Sentence idea =
+                Planning.schemeIdea(trials.get(number).draft().scheme().kind().name());
+        return Planning.good(
+                Argument.capital(idea),
+                Argument.row(Joined.COMMAS, new ProposalStrengths(mine, others, number == 0).points()));
     }
 
-    private List<String> points() {
+    private List<Sentence> points() {
         int joins = mine.figures().joins();
-        List<String> points = new ArrayList<>();
+        List<Sentence> points = new ArrayList<>();
         for (Good good : goods()) {
             if (points.size() < MOST && isAlone(good.less())) {
                 points.add(good.alone());
             }
         }
-        boolean told = points.stream().anyMatch(point -> point.contains("join"));
+        boolean told = points.contains(fewestJoins(joins));
         if (points.size() < MOST && joins == 0 && !told) {
-            points.add("no bar needs a join");
+            points.add(Planning.pointNoJoin());
         }
         if (points.isEmpty()) {
             points.add(besideFirst().orElseGet(this::joined));
@@ -87,43 +92,54 @@ final class ProposalStrengths {
     }
 
     /** What it has more of than the first proposal, two things at most; empty for the first itself. */
-    private Optional<String> besideFirst() {
+    private Optional<Sentence> besideFirst() {
         if (isFirst) {
             return Optional.empty();
         }
         Offer first = others.get(0);
-        List<String> better = goods().stream()
+        List<Sentence> better = goods().stream()
                 .filter(good -> good.less().applyAsDouble(mine) < good.less().applyAsDouble(first))
                 .limit(MOST)
                 .map(Good::better)
                 .toList();
-        return better.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", better) + " than the first");
+        return better.isEmpty() ? Optional.empty() : Optional.of(Planning.pointThan(Argument.row(Joined.AND, better)));
+    }
+
+    private static Sentence fewestJoins(int joins) {
+        return joins == 0 ? Planning.pointOnlyWithoutJoin() : Planning.pointFewestJoins(Argument.number(joins));
     }
 
     private List<Good> goods() {
-        int joins = mine.figures().joins();
         int cuts = mine.figures().cuts();
+        Sentence fewestCuts =
+                cuts == 0 ? Planning.pointOnlyWithoutCut() : Planning.pointFewestCuts(Argument.number(cuts));
+        Argument bars = Argument.number(mine.bars());
         return List.of(
                 new Good(
                         offer -> offer.figures().joins(),
-                        joins == 0 ? "the only one without a join" : "the fewest joins, " + joins,
-                        "fewer joins"),
-                new Good(offer -> -offer.layout().finished().areaMm2(), "the largest of these", "a larger cloth"),
+                        fewestJoins(mine.figures().joins()),
+                        Planning.betterJoins()),
                 new Good(
-                        offer -> offer.figures().cuts(),
-                        cuts == 0 ? "the only one without a cut" : "the fewest cuts, " + cuts,
-                        "fewer cuts"),
-                new Good(offer -> offer.figures().areas().lost(), "the least fabric lost", "less fabric lost"),
-                new Good(Offer::bars, "the fewest bars to sew, " + mine.bars(), "fewer bars to sew"),
-                new Good(offer -> -offer.pieces(), "uses up most pieces, " + mine.pieces(), "more pieces used up"),
+                        offer -> -offer.layout().finished().areaMm2(), Planning.pointLargest(), Planning.betterSize()),
+                new Good(offer -> offer.figures().cuts(), fewestCuts, Planning.betterCuts()),
+                new Good(
+                        offer -> offer.figures().areas().lost(), Planning.pointLeastLost(), Planning.betterLost()),
+                new Good(Offer::bars, Planning.pointFewestBars(bars), Planning.betterFewerBars()),
+                new Good(
+                        offer -> -offer.pieces(),
+                        Planning.pointMostPieces(Argument.number(mine.pieces())),
+                        Planning.betterPieces()),
                 new Good(
                         offer -> offer.figures().areas().touched(),
-                        "leaves most of the stash whole",
-                        "less of the stash cut into"),
-                new Good(offer -> -offer.layout().hearth().areaMm2(), "the largest hearth", "a larger hearth"),
-                new Good(offer -> -offer.bars(), "the most bars to look at, " + mine.bars(), "more bars to look at"),
-                new Good(Offer::widest, "the narrowest bars", "narrower bars"),
-                new Good(offer -> -offer.widest(), "the widest bars", "wider bars"));
+                        Planning.pointLeavesMost(),
+                        Planning.betterTouched()),
+                new Good(
+                        offer -> -offer.layout().hearth().areaMm2(),
+                        Planning.pointLargestHearth(),
+                        Planning.betterHearth()),
+                new Good(offer -> -offer.bars(), Planning.pointMostBars(bars), Planning.betterMoreBars()),
+                new Good(Offer::widest, Planning.pointNarrowest(), Planning.betterNarrower()),
+                new Good(offer -> -offer.widest(), Planning.pointWidest(), Planning.betterWider()));
     }
 
     private boolean isAlone(ToDoubleFunction<Offer> less) {
@@ -132,10 +148,9 @@ final class ProposalStrengths {
     }
 
     /** For a plan that is not best at anything: how many joins it takes, and whether none of the others takes fewer. */
-    private String joined() {
+    private Sentence joined() {
         int joins = mine.figures().joins();
-        String count = joins == 1 ? "one join" : joins + " joins";
         boolean fewest = others.stream().allMatch(other -> other.figures().joins() >= joins);
-        return fewest && !others.isEmpty() ? count + ", as few as any" : count;
+        return fewest && !others.isEmpty() ? Planning.pointJoinsAsFew(joins) : Planning.pointJoins(joins);
     }
 }

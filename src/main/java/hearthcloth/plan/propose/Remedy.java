@@ -5,12 +5,15 @@ import hearthcloth.cutstock.job.CutOutcome;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.fit.CutJob;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument.Joined;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,21 +34,21 @@ public final class Remedy {
     private Remedy() {}
 
     /** What is short in a draft, and fabric that is enough, in sentences. */
-    public static List<String> of(Draft draft, Supply supply, long steps, Ruler ruler, Budget budget) {
+    public static List<Sentence> of(Draft draft, Supply supply, long steps, Budget budget) {
         CutJob job = Fitting.job(draft.design(), supply);
-        List<String> sentences = new ArrayList<>();
+        List<Sentence> sentences = new ArrayList<>();
         List<Piece> added = new ArrayList<>();
         for (int turn = 0; turn < MOST_TURNS; turn++) {
             Budget share = Budget.either(Budget.steps(steps), budget);
             CutOutcome outcome = new CutAndJoin(job.job()).search(share, 1, found -> {});
             Optional<List<Shortage>> shortages = shortages(outcome);
             if (shortages.isEmpty()) {
-                sentences.add(enough(added, ruler));
+                sentences.add(enough(added));
                 return sentences;
             }
             if (turn == 0) {
                 boolean proven = outcome instanceof CutOutcome.Impossible;
-                sentences.addAll(job.sentences(shortages.get(), proven, ruler).stream()
+                sentences.addAll(job.sentences(shortages.get(), proven).stream()
                         .limit(MOST_SAID)
                         .toList());
             }
@@ -64,17 +67,28 @@ public final class Remedy {
         return outcome instanceof CutOutcome.NotFound notFound ? Optional.of(notFound.leftOut()) : Optional.empty();
     }
 
-    private static String enough(List<Piece> added, Ruler ruler) {
+    private static Sentence enough(List<Piece> added) {
         if (added.isEmpty()) {
-            return "A plan needs more time; plan again with a longer time limit.";
+            return Planning.moreTime();
         }
-        Map<String, Integer> pieces = new LinkedHashMap<>();
+        Map<Sentence, Integer> pieces = new LinkedHashMap<>();
         for (Piece piece : added) {
-            String size = piece.fabric().name() + ", " + ruler.write(piece.size(), Rounding.UP);
-            pieces.merge(size, 1, Integer::sum);
+            pieces.merge(Planning.morePiece(named(piece), size(piece)), 1, Integer::sum);
         }
-        List<String> counted = new ArrayList<>();
-        pieces.forEach((piece, count) -> counted.add(count == 1 ? piece : count + " of " + piece));
-        return "It would work with this added: " + String.join("; ", counted) + ".";
+        List<Sentence> counted = new ArrayList<>();
+        pieces.forEach((piece, count) -> counted.add(
+                count == 1
+                        ? piece
+                        : Planning.morePieces(
+                                piece.with().get(0), Argument.number(count), piece.with().get(1))));
+        return Planning.moreAdded(Argument.row(Joined.SEMICOLONS, counted));
+    }
+
+    private static Argument named(Piece piece) {
+        return Argument.text(piece.fabric().name());
+    }
+
+    private static Argument size(Piece piece) {
+        return Argument.of(piece.size(), Rounding.UP);
     }
 }

@@ -6,13 +6,14 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** How hard to search, when to stop, and who receives the progress. */
-record SearchWork(int effort, Budget budget, Consumer<PlanProgress> seen) {
+record SearchWork(int effort, Budget budget, Consumer<PlanProgress> seen, PlannerParameters parameters) {
 
-    /** Steps of the longer search, for each unit of effort. */
-    private static final long LATER_STEPS = 150;
+    SearchWork(int effort, Budget budget, Consumer<PlanProgress> seen) {
+        this(effort, budget, seen, PlannerParameters.standard());
+    }
 
     long laterSteps() {
-        return LATER_STEPS * Math.max(1, effort);
+        return parameters.laterSteps() * Math.max(1, effort);
     }
 
     /** The budget once a cloth is found; before that, no limit but the steps of each draft. */
@@ -29,6 +30,7 @@ record SearchWork(int effort, Budget budget, Consumer<PlanProgress> seen) {
         return new SearchWork(
                 effort,
                 budget,
-                told -> seen.accept(new PlanProgress(told.tried(), told.of(), told.found(), Optional.empty())));
+                told -> seen.accept(new PlanProgress(told.tried(), told.of(), told.found(), Optional.empty())),
+                parameters);
     }
 }

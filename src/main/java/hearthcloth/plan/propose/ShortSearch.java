@@ -25,7 +25,7 @@ import java.util.Optional;
 public final class ShortSearch {
 
     /** Steps of the search for each draft, as {@link Planner} first takes. */
-    private static final long STEPS = 60;
+    private final long steps = PlannerParameters.standard().firstSteps();
 
     private final Wish wish;
     private final Supply supply;
@@ -94,7 +94,7 @@ public final class ShortSearch {
             if (!found.isEmpty() && (depth == Depth.PLAIN ? isCentred(found) : budget.spent())) {
                 break;
             }
-            Fitting.fit(draft, supply, STEPS, wish.preferences().seed(), Budget.steps(STEPS))
+            Fitting.fit(draft, supply, steps, wish.preferences().seed(), Budget.steps(steps))
                     .ifPresent(found::add);
         }
         found.sort(order);
@@ -130,7 +130,7 @@ public final class ShortSearch {
             return few.stream().min(order).orElseThrow();
         }
         if (contrast().isSeen()) {
-            few.addAll(new HearthSeen(supply, named, STEPS, seed).of(few.get(0), Budget.steps(4 * STEPS)));
+            few.addAll(new HearthSeen(supply, named, steps, seed).of(few.get(0), Budget.steps(4 * steps)));
         }
         few.sort(order);
         return TrialColours.bestFirst(few, contrast()).get(0);

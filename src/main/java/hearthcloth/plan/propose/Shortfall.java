@@ -4,13 +4,16 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument.Joined;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,19 +24,17 @@ final class Shortfall {
 
     private final Wish wish;
     private final Stash stash;
-    private final Ruler ruler;
 
     Shortfall(Wish wish, Stash stash) {
         this.wish = wish;
         this.stash = stash;
-        this.ruler = wish.preferences().ruler();
     }
 
     /** The sentences, and whether they prove that nothing can be made. */
-    record Reasons(List<String> why, boolean proven) {}
+    record Reasons(List<Sentence> why, boolean proven) {}
 
     Reasons reasons(Optional<Size> size, List<LayoutCandidate> shapes) {
-        List<String> why = new ArrayList<>();
+        List<Sentence> why = new ArrayList<>();
         size.flatMap(this::tooLittle).ifPresent(why::add);
         if (!why.isEmpty()) {
             return new Reasons(why, true);
@@ -50,37 +51,31 @@ final class Shortfall {
     }
 
     /** A sentence where the cloth is larger than all the fabric together. */
-    private Optional<String> tooLittle(Size size) {
+    private Optional<Sentence> tooLittle(Size size) {
         double missing = size.areaMm2() - stash.areaMm2();
-        if (missing <= 0) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                "The cloth alone is " + ruler.area(size.areaMm2(), Rounding.NEAREST) + "; all the fabric together is "
-                        + ruler.area(stash.areaMm2(), Rounding.NEAREST) + ", so at least "
-                        + ruler.area(missing, Rounding.NEAREST)
-                        + " is missing before any seam.");
+        return missing <= 0
+                ? Optional.empty()
+                : Optional.of(Planning.shortCloth(
+                        Argument.area(stash.areaMm2(), Rounding.NEAREST),
+                        Argument.area(missing, Rounding.NEAREST),
+                        Argument.area(size.areaMm2(), Rounding.NEAREST)));
     }
 
     /** A sentence where hearth, bars and size do not fit together, with the size they do come to. */
-    private String noShape(Optional<Size> size) {
+    private Sentence noShape(Optional<Size> size) {
         if (wish.shape().hearth().isEmpty() || wish.shape().bars().isEmpty()) {
-            return "No hearth and bars of this kind come to "
-                    + size.map(wanted -> ruler.write(wanted, Rounding.DOWN)).orElse("a cloth")
-                    + "; leave one of them to the stash, or ask for another number of rounds.";
+            return size.map(wanted -> Planning.shapeNone(Argument.of(wanted, Rounding.DOWN)))
+                    .orElseGet(Planning::shapeNoneAny);
         }
         Order order = wish.shape().order().orElse(Order.ROUND);
-        List<String> come = new ArrayList<>();
+        List<Sentence> come = new ArrayList<>();
         for (int rounds = 1; rounds <= 6; rounds++) {
             comesTo(order, rounds).ifPresent(come::add);
         }
-        return come.isEmpty()
-                ? "With these seams nothing would be left of the hearth or the bars; make them larger."
-                : "This hearth with these bars comes to " + String.join(", ", come)
-                        + "; ask for one of these, or leave the" + " hearth or the bars to the stash.";
+        return come.isEmpty() ? Planning.shapeNothing() : Planning.shapeComes(Argument.row(Joined.COMMAS, come));
     }
 
-    private Optional<String> comesTo(Order order, int rounds) {
+    private Optional<Sentence> comesTo(Order order, int rounds) {
         List<Wish.Cut<Length>> bars = wish.shape().bars();
         List<Layout.Course> courses = Layout.courses(
                 order, rounds, bars.stream().map(Wish.Cut::measure).toList());
@@ -95,12 +90,12 @@ final class Shortfall {
                 || courses.stream().anyMatch(course -> !course.width().isPositive())) {
             return Optional.empty();
         }
-        String size = ruler.write(new Layout(hearth, courses).finished(), Rounding.DOWN);
-        return Optional.of(size + " with " + (rounds == 1 ? "one round" : rounds + " rounds"));
+        Size size = new Layout(hearth, courses).finished();
+        return Optional.of(Planning.shapeSize(rounds, Argument.of(size, Rounding.DOWN)));
     }
 
     /** Adds a sentence where no single piece holds the smallest hearth that would do. */
-    private boolean noHearth(List<LayoutCandidate> shapes, List<String> why) {
+    private boolean noHearth(List<LayoutCandidate> shapes, List<Sentence> why) {
         Size least = shapes.stream()
                 .map(shape -> Layout.hearthEdges(shape.layout().courses(), wish.making())
                         .around(shape.layout().hearth()))
@@ -112,8 +107,7 @@ final class Shortfall {
                     .max(Comparator.comparing(
                             piece -> piece.size().width().min(piece.size().height())))
                     .orElseThrow();
-            why.add("No single piece holds the hearth, cut " + ruler.write(least, Rounding.UP) + "; the best is "
-                    + named(largest) + ".");
+            why.add(Planning.hearthNoPiece(named(largest), Argument.of(least, Rounding.UP)));
         }
         return !held && wish.shape().hearth().isPresent();
     }
@@ -125,7 +119,7 @@ final class Shortfall {
     }
 
     /** Adds a sentence where no piece is as wide as the narrowest bar that would do. */
-    private boolean noBar(List<LayoutCandidate> shapes, List<String> why) {
+    private boolean noBar(List<LayoutCandidate> shapes, List<Sentence> why) {
         Length least = shapes.stream()
                 .flatMap(shape -> cutWidths(shape.layout()).stream())
                 .min(Comparator.naturalOrder())
@@ -136,8 +130,7 @@ final class Shortfall {
                 .orElseThrow();
         boolean narrow = widest.size().width().min(widest.size().height()).isLessThan(least);
         if (narrow) {
-            why.add("No piece is wide enough for a bar cut " + ruler.write(least, Rounding.UP) + "; the widest is "
-                    + named(widest) + ".");
+            why.add(Planning.barNoPiece(named(widest), Argument.of(least, Rounding.UP)));
         }
         return narrow && !wish.shape().bars().isEmpty();
     }
@@ -153,7 +146,10 @@ final class Shortfall {
         return widths;
     }
 
-    private String named(Piece piece) {
-        return piece.fabric().name() + ", " + ruler.write(piece.size(), Rounding.DOWN) + " (line " + piece.row() + ")";
+    private static Sentence named(Piece piece) {
+        return Planning.pieceLine(
+                Argument.text(piece.fabric().name()),
+                Argument.number(piece.row()),
+                Argument.of(piece.size(), Rounding.DOWN));
     }
 }

@@ -4,7 +4,6 @@ import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.colour.ColourExchange;
 import hearthcloth.plan.colour.ColourFigures;
 import hearthcloth.plan.colour.LeastAmiss;
@@ -18,6 +17,9 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -118,28 +120,26 @@ final class TrialColours {
                 .orElse(0);
         List<Plan> told = new ArrayList<>();
         for (Plan plan : plans) {
-            String colours = ColourFigures.of(plan.cloth(), plan.fabrics()).sentence();
+            Sentence colours = ColourFigures.of(plan.cloth(), plan.fabrics()).sentence();
             int more = plan.figures().cuts() - fewest;
-            String price = told.isEmpty() && more > 0
-                    ? " " + (more == 1 ? "One cut" : more + " cuts")
-                            + " more than the least that was found, for its colours."
-                    : "";
-            told.add(plan.told(plan.story().goodAt(plan.story().goodAt() + " " + colours + price)));
+            Sentence price = told.isEmpty() && more > 0 ? Planning.colourPrice(more) : Sentence.none();
+            told.add(plan.told(plan.story().alsoGoodAt(colours).alsoGoodAt(price)));
         }
         return told;
     }
 
     /** The plan with how sure it is that its colours lie best, where each bar is of one fabric and none beside itself. */
-    static Plan proven(Plan plan, Supply supply, Contrast wanted, Ruler ruler) {
+    static Plan proven(Plan plan, Supply supply, Contrast wanted) {
         if (!SchemeRule.holds(Scheme.Kind.SCATTERED, plan.cloth(), plan.fabrics())) {
             return plan;
         }
         LeastAmiss least = LeastAmiss.of(plan.cloth(), supply, wanted);
         Length better = new Length(Math.round((least.amissMm() - least.boundMm()) * 1e6));
-        String words = least.isProven()
-                ? " No other choice of a fabric for each bar lies better; that is proven."
-                : " At most " + ruler.write(better, Rounding.UP) + " of its seams could lie better.";
-        return plan.told(plan.story().goodAt(plan.story().goodAt() + words));
+        return plan.told(plan.story()
+                .alsoGoodAt(
+                        least.isProven()
+                                ? Planning.colourProven()
+                                : Planning.colourCouldLie(Argument.of(better, Rounding.UP))));
     }
 
     static ColourFigures figures(DraftTrial trial) {

@@ -24,15 +24,6 @@ import java.util.Optional;
 /** Searches the drafts of one wish: one quickly, or all that promise anything, and the best of them longer. */
 final class TrialSearch {
 
-    /** Drafts that are searched to learn whether a size can be made at all. */
-    private static final int QUICK_TRIES = 24;
-
-    /** Layouts tried for a hearth that stands out. */
-    private static final int HEARTHS = 3;
-
-    /** Steps of the search for each draft. */
-    private static final long FIRST_STEPS = 60;
-
     private final Wish wish;
     private final Supply supply;
     private final LayoutCandidates shapes;
@@ -86,11 +77,11 @@ final class TrialSearch {
      * @param found whether some cloth was found before, so that the budget counts
      */
     Optional<DraftTrial> made(Optional<Size> size, boolean found) {
-        List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL && idea.allows(kind), QUICK_TRIES);
-        List<Draft> promising = free.isEmpty() ? drafts.of(size, idea::allows, QUICK_TRIES) : free;
+        List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL && idea.allows(kind), work.parameters().quickTries());
+        List<Draft> promising = free.isEmpty() ? drafts.of(size, idea::allows, work.parameters().quickTries()) : free;
         for (int i = 0; i < promising.size() && !work.isOver(found); i++) {
             Optional<DraftTrial> trial = Fitting.fit(
-                    promising.get(i), supply, FIRST_STEPS, wish.preferences().seed(), work.once(found));
+                    promising.get(i), supply, work.parameters().firstSteps(), wish.preferences().seed(), work.once(found));
             if (trial.isPresent()) {
                 work.seen().accept(new PlanProgress(i + 1, promising.size(), 1, trial.map(ProposalSelection::plan)));
                 return trial;
@@ -112,7 +103,7 @@ final class TrialSearch {
             }
             tried++;
             Optional<DraftTrial> trial =
-                    Fitting.fit(draft, supply, FIRST_STEPS, wish.preferences().seed(), work.once(!found.isEmpty()));
+                    Fitting.fit(draft, supply, work.parameters().firstSteps(), wish.preferences().seed(), work.once(!found.isEmpty()));
             trial.ifPresent(found::add);
             Optional<DraftTrial> told = best;
             Optional<DraftTrial> better = trial.filter(one -> told.isEmpty() || order.compare(one, told.get()) < 0);
@@ -172,18 +163,18 @@ final class TrialSearch {
      */
     private List<DraftTrial> seen(List<DraftTrial> sorted) {
         boolean late = work.budget().spent();
-        Budget share = late ? Budget.steps(4 * HEARTHS * FIRST_STEPS) : work.budget();
+        Budget share = late ? Budget.steps(4 * work.parameters().hearths() * work.parameters().firstSteps()) : work.budget();
         HearthSeen hearths = new HearthSeen(
                 supply,
                 named,
-                late ? FIRST_STEPS : work.laterSteps(),
+                late ? work.parameters().firstSteps() : work.laterSteps(),
                 wish.preferences().seed());
         int joins = sorted.get(0).figures().joins();
         List<DraftTrial> found = new ArrayList<>();
         sorted.stream()
                 .filter(trial -> trial.figures().joins() == joins
                         && trial.isOffCentre() == sorted.get(0).isOffCentre())
-                .limit(HEARTHS)
+                .limit(work.parameters().hearths())
                 .takeWhile(trial -> !lieWell(found, joins))
                 .forEach(trial -> found.addAll(hearths.of(trial, share)));
         return found;

@@ -12,6 +12,9 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tie.TiedFold;
@@ -75,8 +78,8 @@ final class VisibleFabricSchemes {
     }
 
     /** How much of the fabric is seen, as a sentence for the maker. */
-    String sentence(Cloth cloth) {
-        return fabric.name() + ": " + Math.round(100 * score(cloth)) + " % of what shows once tied.";
+    Sentence sentence(Cloth cloth) {
+        return Planning.colourOutside(Argument.text(fabric.name()), Argument.percent(Math.round(100 * score(cloth))));
     }
 
     /** The draft with the fabric brought to the outside, in one or two ways; none where nothing can be changed. */

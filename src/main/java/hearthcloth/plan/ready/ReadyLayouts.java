@@ -10,12 +10,14 @@ import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument.Joined;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** The layouts of {@link ReadyWidths} with the sentences that say what was chosen. */
 public final class ReadyLayouts {
@@ -59,43 +61,37 @@ public final class ReadyLayouts {
                 .toList();
     }
 
-    private List<String> chosen(Order order, ReadyWidths.Found found) {
-        List<String> chosen = new ArrayList<>();
+    private List<Sentence> chosen(Order order, ReadyWidths.Found found) {
+        List<Sentence> chosen = new ArrayList<>();
         if (wish.shape().order().isEmpty()) {
-            chosen.add("The order: " + order.phrase() + ".");
+            chosen.add(Planning.chosenOrder(Planning.order(order.name())));
         }
         chosen.add(widths(found));
         if (wish.shape().rounds().isEmpty()) {
-            chosen.add(found.rounds() == 1 ? "One round." : found.rounds() + " rounds.");
+            chosen.add(Planning.chosenRounds(found.rounds()));
         }
         Size hearth = Layout.hearthEdges(found.layout().courses(), wish.making())
                 .around(found.layout().hearth());
-        chosen.add("The hearth is cut " + ruler.write(hearth, Rounding.UP) + ".");
+        chosen.add(Planning.chosenHearth(Argument.of(hearth, Rounding.UP)));
         return chosen;
     }
 
     /** The widths from the hearth outwards, round by round; all of them where the bars of a round differ. */
-    private String widths(ReadyWidths.Found found) {
+    private static Sentence widths(ReadyWidths.Found found) {
         int bars = found.cut().size() / found.rounds();
-        List<String> rounds = new ArrayList<>();
+        List<Argument> rounds = new ArrayList<>();
         for (int round = 0; round < found.rounds(); round++) {
-            Set<String> widths = new LinkedHashSet<>();
-            for (Length width : found.cut().subList(round * bars, (round + 1) * bars)) {
-                widths.add(ruler.number(width, Rounding.NEAREST));
-            }
-            rounds.add(String.join(", ", widths));
+            List<Length> widths = found.cut().subList(round * bars, (round + 1) * bars);
+            rounds.add(new Argument.Widths(widths.stream().distinct().toList(), Rounding.NEAREST));
         }
-        Set<String> different = new LinkedHashSet<>(rounds);
-        String unit = " " + ruler.unit().symbol() + " wide";
-        if (different.size() == 1) {
-            return "Bars cut " + rounds.get(0) + unit + ", the widths of pieces you have.";
+        if (rounds.stream().distinct().count() == 1) {
+            return Planning.chosenReadyBars(rounds.get(0));
         }
-        List<String> numbered = new ArrayList<>();
+        List<Sentence> numbered = new ArrayList<>();
         for (int round = 0; round < rounds.size(); round++) {
-            numbered.add("round " + (round + 1) + ": " + rounds.get(round) + " "
-                    + ruler.unit().symbol());
+            numbered.add(Planning.chosenRound(Argument.number(round + 1), rounds.get(round)));
         }
-        return "Bar widths as cut, the widths of pieces you have: " + String.join("; ", numbered) + ".";
+        return Planning.chosenReadyRounds(Argument.row(Joined.SEMICOLONS, numbered));
     }
 
     private boolean holds(Size size) {

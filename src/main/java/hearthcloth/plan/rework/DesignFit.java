@@ -20,6 +20,8 @@ import hearthcloth.plan.propose.Remedy;
 import hearthcloth.plan.propose.Schemes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -54,7 +56,7 @@ public final class DesignFit {
         record Made(Plan plan) implements Answer {}
 
         /** The sentences say what is short; {@code proven} where no plan can do it. */
-        record Lacking(List<String> why, boolean proven) implements Answer {
+        record Lacking(List<Sentence> why, boolean proven) implements Answer {
             public Lacking {
                 why = List.copyOf(why);
             }
@@ -87,16 +89,16 @@ public final class DesignFit {
      * @param title the title of the plan
      * @param budget ends the search early
      */
-    public Answer fit(Design design, String title, Budget budget) {
+    public Answer fit(Design design, Sentence title, Budget budget) {
         Optional<DraftTrial> trial = Fitting.fit(draft(design), supply, STEPS, 1, budget);
         if (trial.isEmpty()) {
-            return new Answer.Lacking(Remedy.of(draft(design), supply, STEPS, ruler, budget), false);
+            return new Answer.Lacking(Remedy.of(draft(design), supply, STEPS, budget), false);
         }
         return new Answer.Made(plan(trial.get(), title));
     }
 
     /** The plan for a design, where the search finds one; without asking what would help where it does not. */
-    Optional<Plan> find(Design design, String title, Budget budget) {
+    Optional<Plan> find(Design design, Sentence title, Budget budget) {
         return Fitting.fit(draft(design), supply, STEPS, 1, budget).map(trial -> plan(trial, title));
     }
 
@@ -158,7 +160,7 @@ public final class DesignFit {
         if (wished.scheme.isEmpty()) {
             return trial.draft().design();
         }
-        Scheme found = DesignEdits.settled(plan(trial, ""), design.order()).scheme();
+        Scheme found = DesignEdits.settled(plan(trial, Sentence.none()), design.order()).scheme();
         return new Design(design.order(), design.layout(), found, design.making(), design.rules());
     }
 
@@ -185,10 +187,10 @@ public final class DesignFit {
         return new Draft(new LayoutCandidate(design.order(), rounds, design.layout(), List.of()), design);
     }
 
-    private static Plan plan(DraftTrial trial, String title) {
+    private static Plan plan(DraftTrial trial, Sentence title) {
         Plan.Story story = new Plan.Story(
                 title,
-                "Chosen by hand.",
+                Planning.chosenByHand(),
                 List.of(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());
         return trial.answer().plan(story, trial.bound());

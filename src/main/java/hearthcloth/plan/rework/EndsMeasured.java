@@ -2,7 +2,6 @@ package hearthcloth.plan.rework;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import java.util.Optional;
 
@@ -91,25 +90,5 @@ public record EndsMeasured(Length first, Length second, Length planned) {
         Length asTurned = apart(turned.width(), planned.width()).plus(apart(turned.height(), planned.height()));
         boolean far = asWritten.isMoreThan(AVERAGED.times(2));
         return far && asTurned.times(FAR).isLessThan(asWritten);
-    }
-
-    /** What the two ends say, in a sentence in her unit. */
-    public String sentence(Ruler ruler) {
-        Reading reading = reading();
-        if (reading instanceof Reading.OutOfSquare crooked) {
-            return "One end is " + ruler.write(crooked.by(), Rounding.NEAREST)
-                    + " longer than the other: square it first, and trim it to "
-                    + ruler.write(crooked.trimTo(), Rounding.DOWN) + ".";
-        }
-        if (reading instanceof Reading.Doubtful doubtful) {
-            String far = ruler.write(doubtful.written(), Rounding.NEAREST) + " is far from the "
-                    + ruler.write(planned, Rounding.NEAREST) + " it was to be";
-            return doubtful.meant()
-                    .map(meant -> far + "; is it " + ruler.write(meant, Rounding.NEAREST) + "?")
-                    .orElse(far + "; measure it once more.");
-        }
-        Reading.Agreed agreed = (Reading.Agreed) reading;
-        String side = ruler.write(agreed.side(), Rounding.NEAREST);
-        return agreed.averaged() ? "Between its two ends it measures " + side + "." : "It measures " + side + ".";
     }
 }

@@ -8,6 +8,7 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -38,7 +39,7 @@ public record GuidelineFit(Design design) {
     public Followed followed(Stash stash, Ruler ruler, String title, Budget budget) {
         DesignFit settling = new DesignFit(stash, ruler);
         Design alike = alike(stash.fabrics());
-        DesignFit.Answer answer = settling.fit(alike, title, budget);
+        DesignFit.Answer answer = settling.fit(alike, Sentence.itself(title), budget);
         if (answer instanceof DesignFit.Answer.Made) {
             return new Followed(alike, answer);
         }
@@ -48,7 +49,7 @@ public record GuidelineFit(Design design) {
                 new DesignFit.Wished(Optional.empty(), Contrast.READS),
                 0,
                 budget);
-        if (other.isPresent() && settling.fit(other.get(), title, budget) instanceof DesignFit.Answer.Made made) {
+        if (other.isPresent() && settling.fit(other.get(), Sentence.itself(title), budget) instanceof DesignFit.Answer.Made made) {
             return new Followed(other.get(), made);
         }
         return new Followed(alike, answer);

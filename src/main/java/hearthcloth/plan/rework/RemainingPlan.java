@@ -18,6 +18,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -77,7 +78,7 @@ public final class RemainingPlan {
     public sealed interface Answer {
         record Made(Resewn resewn) implements Answer {}
 
-        record Lacking(List<String> why) implements Answer {
+        record Lacking(List<Sentence> why) implements Answer {
             public Lacking {
                 why = List.copyOf(why);
             }

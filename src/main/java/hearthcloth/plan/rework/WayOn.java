@@ -21,22 +21,12 @@ public record WayOn(Kind kind, Design design, Plan plan, Set<String> made, List<
     /** What is done about it, in the order in which ways are offered. */
     public enum Kind {
         /** The patch is used as it is, and bars not cut yet are cut wider, so that the cloth keeps its size. */
-        WIDER_NEIGHBOURS("Use it as it is, and cut the bars beside it wider"),
+        WIDER_NEIGHBOURS,
         /** The patch is cut again from another piece. */
-        ANOTHER_PIECE("Cut it again from another piece"),
+        ANOTHER_PIECE,
         /** A strip is joined to the patch. */
-        JOINED_STRIP("Join a strip to it"),
+        JOINED_STRIP,
         /** The patch is used as it is, and the cloth becomes smaller. */
-        SMALLER_CLOTH("Use it as it is, and let the cloth be smaller");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        SMALLER_CLOTH
     }
 }

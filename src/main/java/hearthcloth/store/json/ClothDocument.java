@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Purpose;
 import java.time.Instant;
 import java.util.List;
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param bench what is locked, cut, sewn and measured
  * @param life what became of the cloth
  */
-public record ClothDocument(Design design, Optional<Plan> plan, List<String> lacking, Bench bench, Life life) {
+public record ClothDocument(Design design, Optional<Plan> plan, List<Sentence> lacking, Bench bench, Life life) {
 
     /**
      * What the maker has marked while cutting and sewing.

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * A cloth as it is kept.
  *
  * @param plan missing where the stash does not suffice
+ * @param lacks the same as {@code lacking}, which is in English for earlier versions, so that it can be said in any language
  * @param sewn and {@code measures} and {@code done} are missing in the earliest documents
  */
 record KeptCloth(
@@ -25,6 +26,7 @@ record KeptCloth(
         KeptDesign design,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable KeptPlan plan,
         List<String> lacking,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<String> lacks,
         List<String> locked,
         List<String> ticked,
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Integer sewn,
@@ -62,7 +64,8 @@ record KeptCloth(
                 VERSION,
                 KeptDesign.of(cloth.design()),
                 cloth.plan().map(KeptPlan::of).orElse(null),
-                cloth.lacking(),
+                KeptStory.english(cloth.lacking()),
+                KeptStory.written(cloth.lacking()),
                 bench.locked().stream().sorted().toList(),
                 bench.ticked().stream().sorted().toList(),
                 bench.sewn(),
@@ -84,7 +87,7 @@ record KeptCloth(
         return new ClothDocument(
                 design.design(),
                 Optional.ofNullable(plan).map(KeptPlan::plan),
-                lacking,
+                KeptStory.read(lacks, lacking),
                 new Bench(
                         Set.copyOf(locked),
                         Set.copyOf(ticked),

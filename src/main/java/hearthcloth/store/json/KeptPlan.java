@@ -23,11 +23,11 @@ import org.jspecify.annotations.Nullable;
  * @param work the cloth in its {@link Notation}
  * @param cuts how each piece is cut up
  */
-record KeptPlan(Plan.Story story, String work, Making making, PiecingRules rules, List<Cut> cuts, Bound bound) {
+record KeptPlan(KeptStory story, String work, Making making, PiecingRules rules, List<Cut> cuts, Bound bound) {
 
     static KeptPlan of(Plan plan) {
         return new KeptPlan(
-                plan.story(),
+                KeptStory.of(plan.story()),
                 Notation.print(plan.cloth().work()),
                 plan.cloth().making(),
                 plan.rules(),
@@ -37,7 +37,7 @@ record KeptPlan(Plan.Story story, String work, Making making, PiecingRules rules
 
     Plan plan() {
         return new Plan(
-                story,
+                story.story(),
                 new Cloth(Notation.parse(work), making),
                 rules,
                 cuts.stream().map(Cut::cut).toList(),

@@ -106,7 +106,7 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
         List<Fabric> fabrics = cloth.fabrics().stream()
                 .map(fabric -> new Fabric(fabric.name(), seen.apply(fabric.colour()), fabric.faces(), fabric.nap()))
                 .toList();
-        return ColourFigures.of(cloth.cloth(), fabrics).sentence();
+        return ColourFigures.of(cloth.cloth(), fabrics).sentence().in(cloth.settings().voice());
     }
 
     private static String told(ColourVision eyes, String colours) {

@@ -69,7 +69,9 @@ public record ClothView(
 
     /** What is short; empty where it can be made. */
     public List<String> lacking() {
-        return document().lacking();
+        return document().lacking().stream()
+                .map(one -> one.in(settings.voice()))
+                .toList();
     }
 
     /** Whether it has a hearth and bars that can be changed one by one. */

@@ -19,6 +19,7 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.words.Language;
 import hearthcloth.words.Spoken;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
@@ -123,7 +124,7 @@ public final class ClothsPage {
                 .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
         Plan named = new Plan(
                 new Plan.Story(
-                        saved.name(),
+                        Sentence.itself(saved.name()),
                         plan.story().goodAt(),
                         plan.story().chosen(),
                         plan.story().cautions()),

@@ -10,6 +10,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.sentence.Sentence;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,7 @@ public final class DesignPlanning {
     static ClothDocument settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
         ClothDocument was = saved.document();
         DesignFit.Answer answer =
-                new DesignFit(stash, ruler).fit(design, saved.name(), TimeLimit.within(ANSWER_WITHIN_MS));
+                new DesignFit(stash, ruler).fit(design, Sentence.itself(saved.name()), TimeLimit.within(ANSWER_WITHIN_MS));
         return answer instanceof DesignFit.Answer.Made made
                 ? new ClothDocument(
                         bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())

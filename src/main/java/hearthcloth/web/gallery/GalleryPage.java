@@ -92,6 +92,7 @@ public final class GalleryPage {
 
     public static void add(PageRoutes routes) {
         ProposalSearches searches = new ProposalSearches();
+        routes.whenClosed(searches::stop);
         routes.of(room -> new GalleryPage(room, searches))
                 .get("/cloth", GalleryPage::show)
                 .get("/proposals/beside", GalleryPage::beside)
@@ -280,7 +281,7 @@ public final class GalleryPage {
         Map<String, Plan> all = search.orElseThrow().plans();
         int place = List.copyOf(all.keySet()).indexOf(name);
         String title = place < 0
-                ? plan.story().title()
+                ? plan.story().title().in(room.settings().voice())
                 : ProposalNames.of(all, names()).get(place);
         ClothDocument kept = ClothDocument.of(design, plan, Wished.of(store()));
         store().cloths().keep(id, title, kept.onPaper(room.settings().paper().word()));

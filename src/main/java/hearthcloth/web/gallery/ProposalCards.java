@@ -11,11 +11,14 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.propose.GoodAt;
 import hearthcloth.web.cloth.ClothFigures;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.List;
@@ -112,7 +115,7 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 : search.outcome().map(ProposalCards::verdict).orElse("");
         List<String> why = search.outcome()
                 .filter(outcome -> outcome instanceof PlanOutcome.CannotMake)
-                .map(outcome -> ((PlanOutcome.CannotMake) outcome).why())
+                .map(outcome -> said(((PlanOutcome.CannotMake) outcome).why()))
                 .orElse(List.of());
         return new State(search.isRunning(), 100 * search.progress().tried() / of, plans.size(), cards, verdict, why);
     }
@@ -135,12 +138,14 @@ public record ProposalCards(PageContext room, Purpose wished) {
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
                 : ruler.write(size, Rounding.NEAREST);
-        String goodAt = honest(plan.story().goodAt(), search.isReordered());
+        Sentence all = plan.story().goodAt();
+        Sentence good = search.isReordered() ? GoodAt.uncompared(all) : all;
+        String goodAt = good.in(room.settings().voice());
         String tied = search.tied(name, () -> tied(plan));
         return new Card(
                 name,
                 title,
-                new Words(words, figures(plan), joins(plan), reason(goodAt), goodAt),
+                new Words(words, figures(plan), joins(plan), GoodAt.reason(good).in(room.settings().voice()), goodAt),
                 ClothDrawing.named(cloth, swatches, "Front: " + title + ", " + words),
                 tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, "Back") : tied,
                 !tied.isEmpty(),
@@ -155,18 +160,9 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 .orElse("");
     }
 
-    /** Without what compares it with the first proposal, where she put them in another order. */
-    private static String honest(String goodAt, boolean isReordered) {
-        return isReordered ? goodAt.replaceFirst(";[^.]*than the first", "") : goodAt;
-    }
-
-    /** What shows once tied, where that was wished; else the first sentence. */
-    private static String reason(String goodAt) {
-        List<String> sentences = List.of(goodAt.split("(?<=[.]) "));
-        return sentences.stream()
-                .filter(sentence -> sentence.contains("% of what shows once tied"))
-                .findFirst()
-                .orElse(sentences.get(0));
+    private List<String> said(List<Sentence> sentences) {
+        Voice voice = room.settings().voice();
+        return sentences.stream().map(one -> one.in(voice)).toList();
     }
 
     private static String figures(Plan plan) {

@@ -27,7 +27,7 @@ final class ProposalNames {
     }
 
     private String name(Plan plan) {
-        String title = plan.story().title().replaceFirst(",.*", "");
+        String title = plan.story().title().english().replaceFirst(",.*", "");
         List<String> own = new ArrayList<>(List.of(title));
         middle(plan).ifPresent(fabric -> own.add(title + " round " + fabric));
         int seams = ProposalOrder.seams(plan);

@@ -15,6 +15,11 @@ final class ProposalSearches {
         return Optional.ofNullable(searches.get(work));
     }
 
+    /** Ends every search that is going on. */
+    void stop() {
+        searches.values().forEach(ProposalSearch::stop);
+    }
+
     /** Begins a search for this wish unless one is going on or has answered it. */
     synchronized void begin(Store work, ProposalSearch.Question question) {
         Optional<ProposalSearch> last = of(work);

@@ -30,6 +30,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.teaching.TeachingWords;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
@@ -174,7 +175,7 @@ public final class HandOnPage {
         Fitted.Nearest nearest = fitted.cloths().stream()
                 .findFirst()
                 .orElseThrow(() -> new StoreException(
-                        "Your stash makes no cloth of this idea yet. " + String.join(" ", fitted.why())));
+                        "Your stash makes no cloth of this idea yet. " + said(fitted)));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
         Design design = NewCloth.design(plan);
@@ -199,13 +200,17 @@ public final class HandOnPage {
         return TimeLimit.within(ANSWER_WITHIN_MS);
     }
 
-    private static String told(Fitted.Nearest nearest, Fitted fitted) {
+    private String said(Fitted fitted) {
+        return Sentence.row(fitted.why()).in(room.settings().voice());
+    }
+
+    private String told(Fitted.Nearest nearest, Fitted fitted) {
         if (nearest.keepsAll()) {
             return "It fits your stash and keeps every rule. It is yours now: change what you like.";
         }
         String bent = nearest.isScraps()
                 ? "Your pieces give no hearth with bars; the scraps are laid together as they are."
                 : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
-        return "The nearest your stash makes. " + bent + " Why: " + String.join(" ", fitted.why());
+        return "The nearest your stash makes. " + bent + " Why: " + said(fitted);
     }
 }

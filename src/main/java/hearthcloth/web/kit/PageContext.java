@@ -46,6 +46,11 @@ public final class PageContext {
         return visitor.work().map(store -> Settings.of(store, reader)).orElseGet(() -> Settings.unasked(reader));
     }
 
+    /** Whom a part of a page answers. */
+    public PageFrame.Asker asker() {
+        return new PageFrame.Asker(token(), language());
+    }
+
     /** The language of her pages. */
     public Language language() {
         return settings().pages();

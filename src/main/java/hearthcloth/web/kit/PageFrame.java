@@ -46,6 +46,19 @@ public record PageFrame(
         }
     }
 
+    /**
+     * Whom a part of a page answers.
+     *
+     * @param token proves that a form came from one of our own pages
+     * @param language of her pages
+     */
+    public record Asker(String token, Language language) {}
+
+    /** Whom the page answers. */
+    public Asker asker() {
+        return new Asker(token, language());
+    }
+
     /** The language of the page's words. */
     public Language language() {
         return settings.pages();

@@ -4,6 +4,8 @@ import gg.jte.TemplateEngine;
 import hearthcloth.words.Preferred;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 
@@ -16,6 +18,7 @@ public final class PageRoutes {
     private final RoutesConfig routes;
     private final Function<Context, Visitor> who;
     private final TemplateEngine templates = new PageSources().templates();
+    private final List<Runnable> beside = new CopyOnWriteArrayList<>();
 
     /** @param who tells whom a request comes from */
     public PageRoutes(RoutesConfig routes, Function<Context, Visitor> who) {
@@ -26,6 +29,16 @@ public final class PageRoutes {
     /** Where handlers of other kinds are added. */
     public RoutesConfig routes() {
         return routes;
+    }
+
+    /** Has this run when the workroom closes: it ends what a page began and what would go on without it. */
+    public void whenClosed(Runnable end) {
+        beside.add(end);
+    }
+
+    /** Ends what goes on beside the pages; nothing waits for it. */
+    public void close() {
+        beside.forEach(Runnable::run);
     }
 
     /** What the page that answers this request has to know. */

@@ -143,7 +143,9 @@ public final class KitsPage {
                     part.asked().name(),
                     search.question().lines().get(i).asked(voice().ruler()),
                     part.plan().map(plan -> drawn(part.asked().name(), plan)),
-                    part.shortage().map(shortage -> shortage.why()).orElse(List.of())));
+                    part.shortage().map(shortage -> shortage.why()).orElse(List.of()).stream()
+                            .map(why -> why.in(voice()))
+                            .toList()));
         }
         return new Result(cards, fair(found.measure()));
     }

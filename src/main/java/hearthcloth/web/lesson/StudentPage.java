@@ -216,16 +216,17 @@ public final class StudentPage {
 
     private Cloth cloth(Workplace place, Fitted.Nearest near) {
         Plan plan = near.plan();
-        String size = Voice.of(language(), ruler(place)).write(plan.cloth().finished(), Rounding.NEAREST);
+        Voice voice = Voice.of(language(), ruler(place));
+        String size = voice.write(plan.cloth().finished(), Rounding.NEAREST);
         return new Cloth(
-                plan.story().title(),
+                plan.story().title().in(voice),
                 size,
                 new Pictures(
                         Growth.drawn(place, size),
                         ClothDrawing.still(
                                 plan.cloth(), Face.BACK, new Swatches(plan.fabrics(), Map.of()), size)),
                 near.bends().stream().map(Bend::what).toList(),
-                place.found().why(),
+                place.found().why().stream().map(one -> one.in(voice)).toList(),
                 near.isScraps());
     }
 

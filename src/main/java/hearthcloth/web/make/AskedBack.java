@@ -2,6 +2,7 @@ package hearthcloth.web.make;
 
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.words.making.MakingWords;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,11 +27,12 @@ public record AskedBack(
         meant = Map.copyOf(meant);
     }
 
-    static AskedBack about(String place, Context context, List<String> fields, RuntimeException e) {
+    static AskedBack about(
+            String place, Context context, List<String> fields, RuntimeException e, MakingWords said) {
         Map<String, String> written = new LinkedHashMap<>();
         fields.forEach(name -> written.put(name, PageContext.field(context, name)));
         Map<String, String> meant = new LinkedHashMap<>();
-        String title = "Look once more";
+        String title = said.lookAgain();
         if (e instanceof MeasureQuestionException question) {
             title = question.title();
             if (!question.meant().isEmpty()) {

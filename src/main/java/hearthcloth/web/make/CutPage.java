@@ -15,6 +15,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
+import hearthcloth.words.making.MakingWords;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
@@ -44,7 +45,13 @@ public final class CutPage {
      */
     @PageView.Template("cut-ways.jte")
     public record WaysOn(PageFrame frame, SavedCloth cloth, String told, Gone gone, List<Way> ways)
-            implements PageView {}
+            implements PageView {
+
+        /** What is said on it. */
+        public MakingWords words() {
+            return MakingWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
     private final ClothAsked asked;
@@ -66,8 +73,12 @@ public final class CutPage {
                 .post("/cut/{id}/not-all", CutPage::notAll);
     }
 
+    private MakingWords words() {
+        return MakingWords.in(room.language());
+    }
+
     private void choose(Context context) {
-        asked.choose(context, "Which cloth will you cut?", "Cut", "/cut/", cloth -> true);
+        asked.choose(context, words().cutWhich(), "Cut", "/cut/", cloth -> true);
     }
 
     private void show(Context context) {
@@ -77,18 +88,18 @@ public final class CutPage {
             if (PageContext.isPart(context)) {
                 context.header("HX-Redirect", path);
             } else {
-                PageContext.go(context, path, "It cannot be cut as it is planned: see below what is amiss.");
+                PageContext.go(context, path, words().cutAmiss());
             }
             return;
         }
         CutShown shown = CutShown.of(room, cloth, asked(context));
         if (PageContext.isPart(context)) {
-            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true, AskedBack.NOTHING));
+            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.asker(), true, AskedBack.NOTHING));
         } else {
             room.show(
                     context,
                     new CutSheet.View(
-                            room.frame(context, "Cut " + cloth.name(), "Cut"),
+                            room.frame(context, words().cutTitle(cloth.name()), "Cut"),
                             shown.sheet(),
                             shown.slips(),
                             AskedBack.NOTHING));
@@ -107,10 +118,10 @@ public final class CutPage {
         SavedCloth cloth = toCut(context);
         String key = PageContext.field(context, "cut");
         if (!key.matches("[\\w.-]{1,60}:\\d{1,3}")) {
-            throw new MeasureException("there is no such cut");
+            throw new MeasureException(words().cutNone());
         }
-        if (!CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler()).isOfNow(key)) {
-            throw new StoreException("This cut is not in the plan any more; load the page again.");
+        if (!CutTicks.of(cloth, ClothAsked.settings(room, cloth)).isOfNow(key)) {
+            throw new StoreException(words().cutGone());
         }
         Set<String> ticked = new HashSet<>(cloth.document().bench().ticked());
         String on = PageContext.field(context, "on");
@@ -127,12 +138,12 @@ public final class CutPage {
     /** One cut is made, or all that are left of a piece; the page moves on by itself, and after the last cut to the sewing. */
     private void next(Context context) {
         SavedCloth cloth = toCut(context);
-        CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler());
+        CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth));
         PieceTask task = ticks.piece(PageContext.field(context, "of"));
         String number = PageContext.field(context, "number");
         Set<String> ticked = ticks.after(task, number);
         save(cloth, ticked);
-        if (!ticked.equals(cloth.document().bench().ticked()) && new CutTicks(ticks.tasks(), ticked).isAllCut()) {
+        if (!ticked.equals(cloth.document().bench().ticked()) && new CutTicks(ticks.tasks(), ticked, words()).isAllCut()) {
             allCut(context, asked.cloth(context));
             return;
         }
@@ -142,7 +153,7 @@ public final class CutPage {
     /** The cut made last in this piece was not; before the first cut, the piece before this one is shown. */
     private void back(Context context) {
         SavedCloth cloth = toCut(context);
-        CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth).ruler());
+        CutTicks ticks = CutTicks.of(cloth, ClothAsked.settings(room, cloth));
         PieceTask task = ticks.piece(PageContext.field(context, "of"));
         Set<String> ticked = ticks.before(task);
         boolean changed = !ticked.equals(cloth.document().bench().ticked());
@@ -179,7 +190,7 @@ public final class CutPage {
         if (PageContext.isPart(context)) {
             SavedCloth now = asked.cloth(context);
             CutShown shown = CutShown.of(room, now, piece);
-            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.token(), true, AskedBack.NOTHING));
+            room.show(context, new CutSheet.Mat(shown.sheet(), shown.slips(), room.asker(), true, AskedBack.NOTHING));
         } else {
             PageContext.go(context, "/cut/" + context.pathParam("id") + (piece < 0 ? "" : "?piece=" + piece), "");
         }
@@ -201,14 +212,13 @@ public final class CutPage {
     private SavedCloth toCut(Context context) {
         SavedCloth cloth = asked.cloth(context);
         if (!cloth.document().life().stage().isToCut()) {
-            throw new StoreException("This cloth is cut already.");
+            throw new StoreException(words().cutAlready());
         }
         return cloth;
     }
 
-    private static String ticks(SavedCloth cloth) {
-        int ticked = cloth.document().bench().ticked().size();
-        return ticked == 1 ? "One cut is ticked." : ticked + " cuts are ticked.";
+    private String ticks(SavedCloth cloth) {
+        return words().cutTicked(cloth.document().bench().ticked().size());
     }
 
     private void wrong(Context context) {
@@ -231,7 +241,7 @@ public final class CutPage {
             throw e;
         }
         String place = PageContext.field(context, "short").isEmpty() ? "wrong" : "short";
-        AskedBack back = AskedBack.about(place, context, List.of("width", "length"), e);
+        AskedBack back = AskedBack.about(place, context, List.of("width", "length"), e, words());
         CutShown shown = CutShown.of(room, cloth, at);
         context.status(422);
         room.show(
@@ -257,7 +267,7 @@ public final class CutPage {
         PageContext.go(
                 context,
                 "/sew/" + cloth.id(),
-                "Cut. " + offcuts + (offcuts == 1 ? " offcut is" : " offcuts are") + " back in the stash.");
+                words().cutIsCut(offcuts));
     }
 
     private static String cut(SavedCloth cloth) {
@@ -273,10 +283,10 @@ public final class CutPage {
             PageContext.go(
                     context,
                     "/sew/" + cloth.id(),
-                    "Something was changed since it was cut: take that back first, with Undo on the cloth's page.");
+                    words().cutChanged());
             return;
         }
         book.undo(cloth.id());
-        PageContext.go(context, "/cut/" + cloth.id(), "Its pieces are in the stash again, their cuts ticked.");
+        PageContext.go(context, "/cut/" + cloth.id(), words().cutAgain());
     }
 }

@@ -5,6 +5,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.making.MakingWords;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,7 +36,13 @@ public record CutSheet(SavedCloth cloth, Place place, Piece piece, List<Mini> ro
     public record Piece(PieceTask task, String words, String desk, String hand, List<String> cautions) {}
 
     /** A piece in the row of all: so wide and high, in this colour, whether it is cut. */
-    public record Mini(String words, int width, int height, String colour, boolean done) {}
+    public record Mini(String words, int width, int height, String colour, boolean done) {
+
+        /** Whether it is cut, as a catalogue asks. */
+        public String cut() {
+            return done ? "yes" : "no";
+        }
+    }
 
     /** A cut with its tick. */
     public record Line(int number, String measure, String sentence, String gives, boolean ticked) {}
@@ -86,41 +93,48 @@ public record CutSheet(SavedCloth cloth, Place place, Piece piece, List<Mini> ro
         return lines.stream().filter(line -> !line.ticked()).count();
     }
 
-    /** How far cutting has come; a piece that is used as it is counts as done, to be shown and spoken. */
-    public String progress() {
-        return "Piece " + (at() + 1) + " of " + of() + "; " + place.done() + " done.";
-    }
-
     /** What the piece gives and leaves, for those who read rather than look. */
     public String gives() {
         return String.join(", ", task().gives());
-    }
-
-    /** Small numbers are said in words on buttons. */
-    public String all() {
-        String[] words = {"", "", "both", "three", "four", "five", "six"};
-        int cuts = lines.size();
-        String many = cuts < words.length ? words[cuts] : String.valueOf(cuts);
-        return cuts == 2 ? "Both are cut" : "All " + many + " are cut";
     }
 
     /**
      * One piece on the page, with its forms.
      *
      * @param slips those of the patches that the cut of now sets free
+     * @param asker whom it answers
      * @param isAnswer true where it takes the place of the one on the page, so that progress is spoken
      * @param asked what is asked back about a measure
      */
     @PageView.Template("part/mat.jte")
-    public record Mat(CutSheet sheet, List<Slip> slips, String token, boolean isAnswer, AskedBack asked)
-            implements PageView {}
+    public record Mat(CutSheet sheet, List<Slip> slips, PageFrame.Asker asker, boolean isAnswer, AskedBack asked)
+            implements PageView {
+
+        public String token() {
+            return asker.token();
+        }
+
+        /** What is said on it. */
+        public MakingWords words() {
+            return MakingWords.in(asker.language());
+        }
+
+        /** How far cutting has come; a piece that is used as it is counts as done, to be shown and spoken. */
+        public String progress() {
+            return words()
+                    .matProgress(
+                            String.valueOf(sheet.of()),
+                            String.valueOf(sheet.place().done()),
+                            String.valueOf(sheet.at() + 1));
+        }
+    }
 
     /** The page. */
     @PageView.Template("cut.jte")
     public record View(PageFrame frame, CutSheet sheet, List<Slip> slips, AskedBack asked) implements PageView {
 
         public Mat mat() {
-            return new Mat(sheet, slips, frame.token(), false, asked);
+            return new Mat(sheet, slips, frame.asker(), false, asked);
         }
     }
 }

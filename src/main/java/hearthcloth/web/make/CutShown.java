@@ -4,7 +4,6 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.CutTree;
@@ -16,6 +15,8 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,9 +32,10 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
     static CutShown of(PageContext room, SavedCloth cloth, int asked) {
         Plan plan = ClothAsked.plan(cloth);
         Settings settings = ClothAsked.settings(room, cloth);
-        Ruler ruler = settings.ruler();
-        Guide guide = Guide.of(plan, ruler);
-        CutTicks ticks = new CutTicks(guide.cutting(), cloth.document().bench().ticked());
+        Voice voice = settings.voice();
+        MakingWords words = MakingWords.in(voice.language());
+        Guide guide = Guide.of(plan, voice);
+        CutTicks ticks = new CutTicks(guide.cutting(), cloth.document().bench().ticked(), words);
         List<PieceTask> tasks = ticks.tasks();
         int at = asked < 0 ? ticks.first() : Math.min(asked, tasks.size() - 1);
         PieceTask task = tasks.get(at);
@@ -41,17 +43,18 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
         Optional<CutLine> now = cut
                 ? Optional.empty()
                 : task.lines().stream().filter(line -> !ticks.isCut(task, line)).findFirst();
-        PlanFolder drawn = new PlanFolder(plan, ruler, settings.paper());
+        PlanFolder drawn = new PlanFolder(plan, voice, settings.paper(), Optional.empty());
         int made = (int)
                 task.lines().stream().filter(line -> ticks.isCut(task, line)).count();
         CutSheet.Piece piece = new CutSheet.Piece(
                 task,
-                task.cut().piece().fabric().name() + ", "
-                        + ruler.write(task.cut().piece().size(), Rounding.DOWN),
+                words.matDescribed(
+                        task.cut().piece().fabric().name(),
+                        voice.write(task.cut().piece().size(), Rounding.DOWN)),
                 SvgWriter.writeOnPage(drawn.onMat(task, cut ? task.lines().size() : made), "desk"),
                 SvgWriter.writeOnPage(drawn.onMatInHand(task, cut ? task.lines().size() : made), "hand"),
                 guide.notes().cautions().stream()
-                        .map(caution -> caution.topic() + ": " + caution.words())
+                        .map(caution -> words.caution(caution.topic(), caution.words()))
                         .toList());
         return new CutShown(
                 new CutSheet(
@@ -59,25 +62,26 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
                         new CutSheet.Place(at, tasks.size(), ticks.done(), cut),
                         piece,
                         tasks.stream()
-                                .map(one -> mini(one, tasks, ticks.isCut(one) || cut, ruler))
+                                .map(one -> mini(one, tasks, ticks.isCut(one) || cut, voice))
                                 .toList(),
                         task.lines().stream()
-                                .map(line -> line(line, ticks.isCut(task, line), ruler))
+                                .map(line -> line(line, ticks.isCut(task, line), voice))
                                 .toList()),
-                now.map(line -> slips(line, plan, ruler)).orElse(List.of()));
+                now.map(line -> slips(line, plan, voice)).orElse(List.of()));
     }
 
-    private static CutSheet.Line line(CutLine line, boolean ticked, Ruler ruler) {
+    private static CutSheet.Line line(CutLine line, boolean ticked, Voice voice) {
+        MakingWords words = MakingWords.in(voice.language());
         String gives = Stream.of(line.cut().first(), line.cut().second())
                 .filter(CutTree.Kept.class::isInstance)
                 .map(kept -> ((CutTree.Kept) kept).patch().replace('.', '·'))
-                .reduce((one, other) -> one + " and " + other)
-                .orElse("off the " + line.from().word());
+                .reduce((one, other) -> words.listed(one, other))
+                .orElseGet(() -> words.matOff(line.from().word()));
         return new CutSheet.Line(
-                line.number(), ruler.write(line.measure(), Rounding.UP), line.sentence(), gives, ticked);
+                line.number(), voice.write(line.measure(), Rounding.UP), line.sentence(), gives, ticked);
     }
 
-    private static CutSheet.Mini mini(PieceTask task, List<PieceTask> all, boolean done, Ruler ruler) {
+    private static CutSheet.Mini mini(PieceTask task, List<PieceTask> all, boolean done, Voice voice) {
         double longest = all.stream()
                 .map(one -> one.cut().piece().size())
                 .mapToDouble(size -> Math.max(mm(size, true), mm(size, false)))
@@ -85,7 +89,8 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
                 .orElse(1);
         Size size = task.cut().piece().size();
         return new CutSheet.Mini(
-                task.cut().piece().fabric().name() + ", " + ruler.write(size, Rounding.DOWN),
+                MakingWords.in(voice.language())
+                        .matDescribed(task.cut().piece().fabric().name(), voice.write(size, Rounding.DOWN)),
                 (int) Math.max(4, Math.round(mm(size, true) / longest * LONGEST)),
                 (int) Math.max(4, Math.round(mm(size, false) / longest * LONGEST)),
                 task.cut().piece().fabric().colour().hex(),
@@ -96,13 +101,13 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
         return (across ? size.width() : size.height()).in(Unit.MILLIMETRE);
     }
 
-    private static List<CutSheet.Slip> slips(CutLine line, Plan plan, Ruler ruler) {
+    private static List<CutSheet.Slip> slips(CutLine line, Plan plan, Voice voice) {
         Map<String, Laid> laid = plan.laid();
         return Stream.of(line.cut().first(), line.cut().second())
                 .filter(CutTree.Kept.class::isInstance)
                 .map(kept -> laid.get(((CutTree.Kept) kept).patch()))
                 .map(one -> new CutSheet.Slip(
-                        one.patch().place().label(), one.patch().fabric(), ruler.write(one.cut(), Rounding.UP)))
+                        one.patch().place().label(), one.patch().fabric(), voice.write(one.cut(), Rounding.UP)))
                 .toList();
     }
 }

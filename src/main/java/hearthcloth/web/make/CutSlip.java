@@ -6,7 +6,6 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
@@ -28,6 +27,8 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +45,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         return ClothAsked.settings(room, cloth);
     }
 
+    private MakingWords words() {
+        return MakingWords.in(room.language());
+    }
+
     void mend(Context context) {
         String wrong = PageContext.field(context, "id");
         boolean late = cloth.document().life().stage() == Stage.RECUT;
@@ -56,11 +61,9 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 .map(PieceCut::piece)
                 .filter(each -> each.id().equals(wrong))
                 .findFirst()
-                .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
+                .orElseThrow(() -> new StoreException(words().cutPieceGone()));
         if (cloth.document().isFree()) {
-            throw new MeasureException(
-                    "a cloth of scraps is not planned again after a mistake: cut the patch from another scrap of at"
-                            + " least its cut size, or look for proposals with what is left");
+            throw new MeasureException(words().wrongScraps());
         }
         if (late) {
             new LateSlip(room, cloth, plan).mend(context, wrong, real(context, piece));
@@ -92,12 +95,16 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         if (answer instanceof DesignFit.Answer.Made made) {
             PageContext.go(context, "/cut/" + cloth.id(), told(slip, made.plan()));
         } else {
-            String why =
-                    now.lacking().stream().findFirst().map(first -> " " + first).orElse("");
+            String why = now.lacking().stream()
+                    .findFirst()
+                    .map(first -> first.in(room.settings().voice()))
+                    .orElse("");
             PageContext.go(
                     context,
                     "/cloth/" + cloth.id(),
-                    "You don't have enough fabric left." + why + " Change a bar or a width.");
+                    settings()
+                            .voice()
+                            .sentences(List.of(words().waysLacking(), why, words().wrongChange())));
         }
     }
 
@@ -106,9 +113,9 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         Set<String> ticked = cloth.document().bench().ticked();
         String patch = Miscut.next(plan, ticked, piece.id())
                 .orElseThrow(
-                        () -> new MeasureException("every patch of this piece is cut; untick the cut that went wrong"));
+                        () -> new MeasureException(words().smallAllCut()));
         Size measured = real(context, piece)
-                .orElseThrow(() -> new MeasureException("write what the patch measures now, across and along"));
+                .orElseThrow(() -> new MeasureException(words().smallWrite()));
         MiscutWays slip = new MiscutWays(
                 Miscut.of(plan, ticked, patch, measured),
                 cloth.document().design(),
@@ -127,26 +134,28 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                         .filter(one -> one.kind().name().equals(asked))
                         .findFirst()
                         .orElseThrow(
-                                () -> new MeasureException(slip.told() + " No way on was found with what is there")));
+                                () -> new MeasureException(settings()
+                                        .voice()
+                                        .sentences(List.of(slip.told(), words().smallNoWay())))));
     }
 
     private void choose(Context context, Piece piece, String told, List<WayOn> ways) {
-        Ruler ruler = settings().ruler();
+        Voice voice = settings().voice();
         Map<String, Length> pictures = room.store().swatches().across();
         List<CutPage.Way> drawn = ways.stream()
                 .map(way -> {
                     Cloth after = way.plan().cloth();
-                    String size = ruler.write(after.finished(), Rounding.NEAREST);
+                    String size = voice.write(after.finished(), Rounding.NEAREST);
                     String picture = ClothDrawing.still(
-                            after, Face.FRONT, new Swatches(way.plan().fabrics(), pictures), "The cloth then, " + size);
-                    return new CutPage.Way(way.kind().name(), way.kind().words(), size, way.told(), picture);
+                            after, Face.FRONT, new Swatches(way.plan().fabrics(), pictures), words().waysPicture(size));
+                    return new CutPage.Way(way.kind().name(), words().waysAfterCut(way.kind().name()), size, way.told(), picture);
                 })
                 .toList();
         CutPage.Gone gone =
                 new CutPage.Gone(piece.id(), PageContext.field(context, "width"), PageContext.field(context, "length"));
         room.show(
                 context,
-                new CutPage.WaysOn(room.frame(context, "It came out too small", "Cut"), cloth, told, gone, drawn));
+                new CutPage.WaysOn(room.frame(context, words().smallPage(), "Cut"), cloth, told, gone, drawn));
     }
 
     private void take(Context context, String told, WayOn way) {
@@ -175,7 +184,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 Measures.length(length, settings().bare()));
         boolean isThere = real.width().isPositive() && real.height().isPositive();
         if (!isThere || !piece.size().holds(real)) {
-            throw new MeasureException("what is left cannot be larger than the piece was; check both sides");
+            throw new MeasureException(words().smallLarger());
         }
         return Optional.of(real);
     }
@@ -191,22 +200,18 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
     }
 
     private String told(MiscutRecovery slip, Plan now) {
-        long cut = slip.patches().values().stream().mapToLong(List::size).sum();
-        long used = slip.usedAsTheyAre(now);
-        String kept = cut == 0
-                ? ""
-                : used == cut
-                        ? " Every patch you have cut is used as it is."
-                        : " Of " + cut + " patches you have cut, " + used + " are used as they are.";
-        return "Planned again from what is left." + kept + joins(now);
+        int cut = slip.patches().values().stream().mapToInt(List::size).sum();
+        int used = Math.toIntExact(slip.usedAsTheyAre(now));
+        String kept =
+                cut == 0 ? "" : used == cut ? words().wrongAllUsed() : words().wrongSomeUsed(cut, used);
+        return settings().voice().sentences(List.of(words().wrongPlanned(), kept, joins(now)));
     }
 
     private String joins(Plan now) {
         int more = now.figures().joins() - plan.figures().joins();
         if (more == 0) {
-            return " It takes as many joins as before.";
+            return words().wrongSameJoins();
         }
-        String joins = Math.abs(more) == 1 ? " join " : " joins ";
-        return " It takes " + Math.abs(more) + joins + (more > 0 ? "more." : "fewer.");
+        return more > 0 ? words().wrongMoreJoins(more) : words().wrongFewerJoins(-more);
     }
 }

@@ -1,28 +1,30 @@
 package hearthcloth.web.make;
 
-import hearthcloth.measure.Ruler;
 import hearthcloth.sew.CutLine;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.kit.Settings;
+import hearthcloth.words.making.MakingWords;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
 /** Which cuts of a cloth are made: each is a tick that stays, by the piece's name and the cut's number in it. */
-record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
+record CutTicks(List<PieceTask> tasks, Set<String> ticked, MakingWords words) {
 
     CutTicks {
         tasks = List.copyOf(tasks);
         ticked = Set.copyOf(ticked);
     }
 
-    static CutTicks of(SavedCloth cloth, Ruler ruler) {
+    static CutTicks of(SavedCloth cloth, Settings settings) {
         return new CutTicks(
-                Guide.of(ClothAsked.plan(cloth), ruler).cutting(),
-                cloth.document().bench().ticked());
+                Guide.of(ClothAsked.plan(cloth), settings.voice()).cutting(),
+                cloth.document().bench().ticked(),
+                MakingWords.in(settings.pages()));
     }
 
     static String key(PieceTask task, int number) {
@@ -72,7 +74,7 @@ record CutTicks(List<PieceTask> tasks, Set<String> ticked) {
         return tasks.stream()
                 .filter(task -> task.cut().piece().id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new StoreException("This piece is not in the plan any more; load the page again."));
+                .orElseThrow(() -> new StoreException(words.cutPieceGone()));
     }
 
     int number(PieceTask task) {

@@ -10,6 +10,7 @@ import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.making.MakingWords;
 import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
@@ -39,14 +40,14 @@ record LateSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 table,
                 TimeLimit.within(ANSWER_WITHIN_MS));
         if (!(answer instanceof RemainingPlan.Answer.Made made)) {
-            String why = ((RemainingPlan.Answer.Lacking) answer)
-                    .why().stream().findFirst().orElse("");
-            throw new MeasureException("you don't have enough fabric left for what is still to cut. " + why
-                    + " Bring in more fabric, then tell this once more");
+            String why = desk.said(((RemainingPlan.Answer.Lacking) answer).why()).stream()
+                    .findFirst()
+                    .orElse("");
+            throw new MeasureException(MakingWords.in(room.language()).wrongLateLacking(why));
         }
         String label = wrong.isEmpty() ? "planned again what is still to cut" : "a mistake in piece " + wrong;
         String to =
                 desk.book(new SewWays.Taken(label, cloth.document().design(), made.resewn()), Optional.empty(), slip);
-        PageContext.go(context, to, "Planned again from what is left. What is sewn and what is cut stay as they are.");
+        PageContext.go(context, to, MakingWords.in(room.language()).wrongLatePlanned());
     }
 }

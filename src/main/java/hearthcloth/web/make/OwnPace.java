@@ -6,6 +6,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.words.making.MakingWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -37,14 +38,16 @@ record OwnPace(SewingPace pace) {
     }
 
     /** What these steps will take, in a sentence; empty where her pace is not known for all of them. */
-    String sentence(List<AtTheMachine> left) {
+    String sentence(List<AtTheMachine> left, MakingWords words) {
         OptionalLong seconds = pace.of(left);
         if (left.isEmpty() || seconds.isEmpty()) {
             return "";
         }
         long minutes = Math.max(1, Math.round(seconds.getAsLong() / 60.0));
         long hours = minutes / 60;
-        String long1 = hours == 0 ? minutes + " min" : hours + " h " + minutes % 60 + " min";
-        return "At your own pace about " + long1 + " to go.";
+        String time = hours == 0
+                ? words.sewMinutes(String.valueOf(minutes))
+                : words.sewHours(String.valueOf(hours), String.valueOf(minutes % 60));
+        return words.sewPace(time);
     }
 }

@@ -34,10 +34,10 @@ final class SewBar {
 
     SewBar(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
         this.desk = new SewWays.Desk(room, cloth);
-        this.number = SewMeasure.seam(cloth, steps, context);
+        this.number = SewMeasure.seam(cloth, steps, context, desk.words());
         this.bar = SewSide.bar(steps.get(number)).orElseThrow();
         if (number < cloth.document().bench().sewn()) {
-            throw new MeasureException("bar " + bar + " is sewn on already; unpick it first");
+            throw new MeasureException(desk.words().amissBarSewn(bar));
         }
         this.bars = SewMeasure.seams(steps.subList(0, number));
         this.measured =
@@ -55,17 +55,16 @@ final class SewBar {
     }
 
     private String written(Length length) {
-        return desk.ruler().write(length, Rounding.NEAREST);
+        return desk.voice().write(length, Rounding.NEAREST);
     }
 
     /** The ways on, each planned through. */
     SewWays ways() {
         List<ShortBar.Way> found = found();
-        String told = "Bar " + bar + " measures " + written(measured) + ", planned was "
-                + written(new RemainingPlan(plan(), bars, Map.of()).cutLength(bar)) + ".";
+        Length planned = new RemainingPlan(plan(), bars, Map.of()).cutLength(bar);
+        String told = desk.words().amissBarTold(bar, written(measured), written(planned));
         if (found.isEmpty()) {
-            throw new MeasureException(told + " No way on was found with what is there: bring in more fabric, or unpick"
-                    + " the last bar and sew on another");
+            throw new MeasureException(desk.words().amissBarNoWay(told));
         }
         SewWays.Asked asked = new SewWays.Asked("", "", desk.ruler().number(measured, Rounding.NEAREST));
         return new SewWays(
@@ -77,7 +76,7 @@ final class SewBar {
         words.addAll(desk.ties(way.design().layout().finished()));
         return new SewWays.Way(
                 way.kind().name(),
-                way.kind().words(),
+                desk.words().waysShortBar(way.kind().name()),
                 desk.size(way.design()),
                 words,
                 List.of(),
@@ -89,7 +88,7 @@ final class SewBar {
         ShortBar.Way way = found().stream()
                 .filter(one -> one.kind().name().equals(key))
                 .findFirst()
-                .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
+                .orElseThrow(() -> new MeasureException(desk.words().waysGone()));
         int done = desk.cloth().document().bench().sewn();
         boolean isNew = way.kind() == ShortBar.Kind.ANEW || way.kind() == ShortBar.Kind.PIECED;
         int from = isNew ? Math.min(done, sewn(way.resewn().plan())) : done;

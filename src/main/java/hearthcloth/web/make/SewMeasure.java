@@ -17,6 +17,8 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.journal.BenchFact;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +30,12 @@ import java.util.stream.Collectors;
 final class SewMeasure {
 
     private static final long ANSWER_WITHIN_MS = 600;
+
+    /** Between the measures of both ends: a semicolon, or "and" in one of our languages. */
+    private static final String BETWEEN = ";|；|\\b(?:and|et|und|y)\\b|와|과|と|、";
+
+    /** As a catalogue calls a side that is as planned. */
+    private static final String SAME = "same";
 
     private record Planned(String key, String title, Design design) {}
 
@@ -48,7 +56,7 @@ final class SewMeasure {
     SewMeasure(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
         this.desk = new SewWays.Desk(room, cloth);
         this.plan = cloth.document().plan().orElseThrow();
-        this.number = seam(cloth, steps, context);
+        this.number = seam(cloth, steps, context, desk.words());
         this.bars = seams(steps.subList(0, number + 1));
         this.planned = steps.get(number).task().check().orElseThrow().size();
         this.ends = new Ends(ends(context, "width"), ends(context, "height"));
@@ -59,18 +67,16 @@ final class SewMeasure {
     }
 
     /** The step of the form, which sews on a bar and may be measured. */
-    static int seam(SavedCloth cloth, List<AtTheMachine> steps, Context context) {
+    static int seam(SavedCloth cloth, List<AtTheMachine> steps, Context context, MakingWords words) {
         if (cloth.document().isFree()) {
-            throw new MeasureException(
-                    "a cloth of scraps has no bars to cut anew: unpick a seam that is off by more than a thread"
-                            + " or two");
+            throw new MeasureException(words.measuredScraps());
         }
-        int number = SewPage.number(context);
+        int number = SewPage.number(context, words);
         if (number >= steps.size() || steps.get(number).kind() != AtTheMachine.Kind.SEAM) {
-            throw new MeasureException("measure after a bar is sewn on; this step is another");
+            throw new MeasureException(words.measuredOtherStep());
         }
         if (number > cloth.document().bench().sewn()) {
-            throw new MeasureException("the steps before this one are not done yet");
+            throw new MeasureException(words.measuredBefore());
         }
         return number;
     }
@@ -87,9 +93,11 @@ final class SewMeasure {
                 ends.height().stream().findFirst().orElse(planned.height()));
         if (EndsMeasured.isSwapped(measured, planned)) {
             throw new MeasureQuestionException(
-                    "Is it the other way round?",
-                    ruler().write(measured, Rounding.NEAREST) + " is the wrong way round: it should be about "
-                            + ruler().write(planned, Rounding.NEAREST) + ", width first, front up",
+                    desk.words().measuredSwapped(),
+                    desk.words()
+                            .measuredSwappedHow(
+                                    desk.voice().write(planned, Rounding.NEAREST),
+                                    desk.voice().write(measured, Rounding.NEAREST)),
                     Map.of("width", written(measured.height()), "height", written(measured.width())));
         }
         return new Size(side("width", ends.width(), planned.width()), side("height", ends.height(), planned.height()));
@@ -101,11 +109,11 @@ final class SewMeasure {
             return List.of();
         }
         List<Length> ends = new ArrayList<>();
-        for (String one : written.split(";|\\band\\b", -1)) {
+        for (String one : written.split(BETWEEN, -1)) {
             ends.add(Measures.length(one.strip(), ruler().unit()));
         }
         if (ends.size() > 2) {
-            throw new MeasureException("\"" + written + "\" is more than two measures; write one, or both ends");
+            throw new MeasureException(desk.words().measuredTooMany(written));
         }
         return ends;
     }
@@ -119,17 +127,29 @@ final class SewMeasure {
         if (measured.reading() instanceof EndsMeasured.Reading.Agreed agreed) {
             return agreed.side();
         }
-        String sentence = measured.sentence(ruler());
-        if (measured.reading() instanceof EndsMeasured.Reading.Doubtful doubtful) {
-            throw new MeasureQuestionException(
-                    doubtful.meant()
-                            .map(meant -> "Is it " + ruler().write(meant, Rounding.NEAREST) + "?")
-                            .orElse("Is that right?"),
-                    sentence,
-                    doubtful.meant().map(meant -> Map.of(name, written(meant))).orElse(Map.of()));
+        throw question(name, measured.reading(), should);
+    }
+
+    private MeasureQuestionException question(String name, EndsMeasured.Reading reading, Length should) {
+        MakingWords words = desk.words();
+        Voice voice = desk.voice();
+        String planned = voice.write(should, Rounding.NEAREST);
+        if (reading instanceof EndsMeasured.Reading.OutOfSquare crooked) {
+            return new MeasureQuestionException(
+                    words.measuredSquare(),
+                    words.measuredCrooked(
+                            voice.write(crooked.by(), Rounding.NEAREST), voice.write(crooked.trimTo(), Rounding.DOWN)),
+                    Map.of());
         }
-        throw new MeasureQuestionException(
-                "Square it first", sentence.substring(0, sentence.length() - 1) + "; then measure again", Map.of());
+        EndsMeasured.Reading.Doubtful doubtful = (EndsMeasured.Reading.Doubtful) reading;
+        String far = voice.write(doubtful.written(), Rounding.NEAREST);
+        return doubtful.meant()
+                .map(meant -> new MeasureQuestionException(
+                        words.measuredIsIt(voice.write(meant, Rounding.NEAREST)),
+                        words.measuredFarMeant(voice.write(meant, Rounding.NEAREST), planned, far),
+                        Map.of(name, written(meant))))
+                .orElseGet(() -> new MeasureQuestionException(
+                        words.measuredIsRight(), words.measuredFar(planned, far), Map.of()));
     }
 
     private Ruler ruler() {
@@ -141,17 +161,21 @@ final class SewMeasure {
         return ruler().write(real, Rounding.NEAREST).equals(ruler().write(planned, Rounding.NEAREST));
     }
 
+    private Planned planned(String key, Design design) {
+        return new Planned(key, desk.words().waysMeasured(key), design);
+    }
+
     private List<Planned> planned() {
         List<Planned> ways = new ArrayList<>();
-        ways.add(new Planned("accept", "Sew on as it is", asSewn.design()));
+        ways.add(planned("accept", asSewn.design()));
         Size wanted = plan.cloth().finished();
         asSewn.towards(wanted)
                 .filter(design -> !design.equals(asSewn.design()))
-                .ifPresent(design -> ways.add(new Planned("keep", "Keep the size: cut the bars to come anew", design)));
+                .ifPresent(design -> ways.add(planned("keep", design)));
         Size now = asSewn.design().layout().finished();
         if (now.width().isLessThan(wanted.width()) || now.height().isLessThan(wanted.height())) {
             Length width = SewnCloth.narrowRound(asSewn.design().making(), ruler().isMetric());
-            ways.add(new Planned("round", "Add a narrow round", asSewn.another(width)));
+            ways.add(planned("round", asSewn.another(width)));
         }
         return ways;
     }
@@ -165,7 +189,7 @@ final class SewMeasure {
 
     /** One end or both, as she wrote them. */
     private String written(List<Length> both) {
-        return both.stream().map(this::written).collect(Collectors.joining(" and "));
+        return both.stream().map(this::written).collect(Collectors.joining("; "));
     }
 
     private String written(Length length) {
@@ -173,18 +197,29 @@ final class SewMeasure {
     }
 
     private String told() {
-        List<String> told = new ArrayList<>();
-        told(told, real.width().minus(planned.width()), "narrower", "wider");
-        told(told, real.height().minus(planned.height()), "lower", "higher");
-        return "It measures " + ruler().write(real, Rounding.NEAREST) + ": " + String.join(" and ", told)
-                + " than planned.";
+        Length across = real.width().minus(planned.width());
+        Length up = real.height().minus(planned.height());
+        boolean both = !off(across).equals(SAME) && !off(up).equals(SAME);
+        return desk.words()
+                .measuredTold(
+                        off(across),
+                        both ? "yes" : "no",
+                        by(up),
+                        desk.voice().write(real, Rounding.NEAREST),
+                        off(up),
+                        by(across));
     }
 
-    private void told(List<String> told, Length by, String less, String more) {
-        Length off = by.isNegative() ? Length.ZERO.minus(by) : by;
-        if (ruler().mark(off, Rounding.NEAREST).isPositive()) {
-            told.add(ruler().write(off, Rounding.NEAREST) + " " + (by.isNegative() ? less : more));
-        }
+    private String off(Length by) {
+        return !ruler().mark(positive(by), Rounding.NEAREST).isPositive() ? SAME : by.isNegative() ? "less" : "more";
+    }
+
+    private String by(Length by) {
+        return desk.voice().write(positive(by), Rounding.NEAREST);
+    }
+
+    private static Length positive(Length by) {
+        return by.isNegative() ? Length.ZERO.minus(by) : by;
     }
 
     private SewWays.Way way(Planned way) {
@@ -192,7 +227,7 @@ final class SewMeasure {
         List<String> words = new ArrayList<>();
         Optional<Plan> made = Optional.empty();
         if (answer instanceof RemainingPlan.Answer.Made found) {
-            words.add(SewWays.Desk.cutting(found.resewn()));
+            words.add(desk.cutting(found.resewn()));
             made = Optional.of(found.resewn().plan());
         }
         words.addAll(desk.ties(way.design().layout().finished()));
@@ -201,7 +236,7 @@ final class SewMeasure {
                 way.title(),
                 desk.size(way.design()),
                 words,
-                answer instanceof RemainingPlan.Answer.Lacking lacking ? lacking.why() : List.of(),
+                answer instanceof RemainingPlan.Answer.Lacking lacking ? desk.said(lacking.why()) : List.of(),
                 desk.picture(made, way.design()));
     }
 

@@ -17,6 +17,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.making.MakingWords;
 import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.List;
@@ -27,11 +28,23 @@ public final class SewPage {
 
     /** The page that shows the ways on after a measure that is not as planned. */
     @PageView.Template("sew-ways.jte")
-    public record WaysOn(PageFrame frame, SewWays ways) implements PageView {}
+    public record WaysOn(PageFrame frame, SewWays ways) implements PageView {
+
+        /** What is said on it. */
+        public MakingWords words() {
+            return MakingWords.in(frame.language());
+        }
+    }
 
     /** The page about a bar that lies the other side up. */
     @PageView.Template("sew-side.jte")
-    public record OtherSide(PageFrame frame, SewSide side) implements PageView {}
+    public record OtherSide(PageFrame frame, SewSide side) implements PageView {
+
+        /** What is said on it. */
+        public MakingWords words() {
+            return MakingWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
     private final ClothAsked asked;
@@ -53,10 +66,14 @@ public final class SewPage {
                 .post("/sew/{id}/side/live", SewPage::live);
     }
 
+    private MakingWords words() {
+        return MakingWords.in(room.language());
+    }
+
     private void choose(Context context) {
         asked.choose(
                 context,
-                "Which cloth will you sew?",
+                words().sewWhich(),
                 "Sew",
                 "/sew/",
                 cloth -> cloth.document().life().stage() != Stage.SEWN);
@@ -79,12 +96,12 @@ public final class SewPage {
         }
         SewSheet sheet = sheet(context, asked(context).orElse(-1));
         if (PageContext.isPart(context)) {
-            room.show(context, new SewSheet.Needle(sheet, room.token(), true, AskedBack.NOTHING));
+            room.show(context, new SewSheet.Needle(sheet, room.asker(), true, AskedBack.NOTHING));
         } else {
             room.show(
                     context,
                     new SewSheet.View(
-                            room.frame(context, "Sew " + sheet.cloth().name(), "Sew"), sheet, AskedBack.NOTHING));
+                            room.frame(context, words().sewTitle(sheet.cloth().name()), "Sew"), sheet, AskedBack.NOTHING));
         }
     }
 
@@ -106,11 +123,11 @@ public final class SewPage {
                 new SewSheet.Pictures(
                         SvgWriter.writeOnPage(drawn.step(step), "desk"),
                         SvgWriter.writeOnPage(drawn.stepInHand(step), "hand"),
-                        SewnSoFar.drawn(cloth, steps, at)),
+                        SewnSoFar.drawn(cloth, steps, at, words())),
                 new SewSheet.Told(
                         step.task()
                                 .check()
-                                .map(check -> settings(cloth).ruler().write(check.size(), Rounding.NEAREST))
+                                .map(check -> settings(cloth).voice().write(check.size(), Rounding.NEAREST))
                                 .orElse(""),
                         step.kind() == AtTheMachine.Kind.LAY
                                 ? Threads.of(room.store())
@@ -118,7 +135,7 @@ public final class SewPage {
                                                 ClothAsked.plan(cloth),
                                                 settings(cloth).voice())
                                 : "",
-                        OwnPace.of(room.store()).sentence(left),
+                        OwnPace.of(room.store()).sentence(left, words()),
                         SewSide.bar(step).orElse(""),
                         step.thick(),
                         voice.language().tag()));
@@ -135,7 +152,7 @@ public final class SewPage {
     /** Pressed twice, or on two devices, a step is done once. */
     private void done(Context context) {
         SavedCloth cloth = cut(context);
-        int step = number(context);
+        int step = number(context, words());
         List<AtTheMachine> steps = steps(cloth);
         if (step == cloth.document().bench().sewn() && step < steps.size()) {
             room.store()
@@ -155,7 +172,7 @@ public final class SewPage {
     /** Unpicked, or pressed by mistake: this step and those after it are to do again. */
     private void again(Context context) {
         SavedCloth cloth = asked.cloth(context);
-        int step = number(context);
+        int step = number(context, words());
         ClothDocument was = cloth.document();
         if (step < was.bench().sewn()) {
             List<AtTheMachine> steps = steps(cloth);
@@ -171,7 +188,7 @@ public final class SewPage {
     private SavedCloth cut(Context context) {
         SavedCloth cloth = asked.cloth(context);
         if (cloth.document().life().stage().isToCut()) {
-            throw new StoreException("This cloth is not all cut yet. Tick its cuts first, then “All is cut”.");
+            throw new StoreException(words().sewNotCut());
         }
         return cloth;
     }
@@ -183,12 +200,12 @@ public final class SewPage {
         } catch (MeasureException e) {
             // Asked back where she wrote it, so that nothing has to be typed again.
             boolean bar = isOfBar(context);
-            SewSheet sheet = sheet(context, number(context));
+            SewSheet sheet = sheet(context, number(context, words()));
             if (bar ? !sheet.isBarAsked() : !sheet.isMeasured()) {
                 throw e;
             }
             AskedBack asked = AskedBack.about(
-                    bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e);
+                    bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e, words());
             context.status(422);
             room.show(context, new SewSheet.View(room.frame(context, asked.title(), "Sew"), sheet, asked));
         }
@@ -200,16 +217,16 @@ public final class SewPage {
             room.show(
                     context,
                     new WaysOn(
-                            room.frame(context, "The bar is too short", "Sew"),
+                            room.frame(context, words().amissBarPage(), "Sew"),
                             new SewBar(room, cloth, steps(cloth), context).ways()));
             return;
         }
         SewMeasure measure = new SewMeasure(room, cloth, steps(cloth), context);
         if (measure.isAsPlanned()) {
             measure.note();
-            PageContext.go(context, "/sew/" + cloth.id(), "As planned. Sew on.");
+            PageContext.go(context, "/sew/" + cloth.id(), words().sewAsPlanned());
         } else {
-            room.show(context, new WaysOn(room.frame(context, "Your measure", "Sew"), measure.ways()));
+            room.show(context, new WaysOn(room.frame(context, words().measuredTitle(), "Sew"), measure.ways()));
         }
     }
 
@@ -222,7 +239,7 @@ public final class SewPage {
         PageContext.go(
                 context,
                 to,
-                to.startsWith("/cut/") ? "Planned again. Cut these first, then sew on." : "Planned again. Sew on.");
+                to.startsWith("/cut/") ? words().sewPlannedCut() : words().sewPlanned());
     }
 
     private static boolean isOfBar(Context context) {
@@ -231,32 +248,32 @@ public final class SewPage {
 
     private Optional<SewSide> wrong(Context context, SavedCloth cloth) {
         SewSide.Wrong wrong = SewSide.Wrong.named(PageContext.field(context, "wrong"));
-        return SewSide.of(cloth, steps(cloth), number(context), wrong);
+        return SewSide.of(cloth, steps(cloth), number(context, words()), wrong, words());
     }
 
     private void side(Context context) {
         SavedCloth cloth = cut(context);
         wrong(context, cloth)
                 .ifPresentOrElse(
-                        side -> room.show(context, new OtherSide(room.frame(context, "Sewn on wrongly", "Sew"), side)),
+                        side -> room.show(context, new OtherSide(room.frame(context, words().sidePage(), "Sew"), side)),
                         () -> PageContext.go(
-                                context, "/sew/" + cloth.id(), "Both sides of its fabric look alike. Sew on."));
+                                context, "/sew/" + cloth.id(), words().sideAlike()));
     }
 
     private void live(Context context) {
         SavedCloth cloth = cut(context);
         SewSide side =
-                wrong(context, cloth).orElseThrow(() -> new MeasureException("both sides of its fabric look alike"));
+                wrong(context, cloth).orElseThrow(() -> new MeasureException(words().sideAlike()));
         ClothDocument now = SewSide.left(cloth, steps(cloth), side.bar(), side.wrong())
-                .orElseThrow(() -> new MeasureException("the bars to come would not fit it so; unpick it"));
+                .orElseThrow(() -> new MeasureException(words().sideNoFit()));
         room.store().cloths().save(cloth, side.label(), now);
-        PageContext.go(context, "/sew/" + cloth.id(), "The pictures show it so from now on.");
+        PageContext.go(context, "/sew/" + cloth.id(), words().sideLeft());
     }
 
-    static int number(Context context) {
+    static int number(Context context, MakingWords words) {
         String step = PageContext.field(context, "step");
         if (!step.matches("\\d{1,4}")) {
-            throw new MeasureException("there is no such step; load the page again");
+            throw new MeasureException(words.sewNoStep());
         }
         return Integer.parseInt(step);
     }

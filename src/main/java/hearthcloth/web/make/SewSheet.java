@@ -1,10 +1,13 @@
 package hearthcloth.web.make;
 
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
 import hearthcloth.sew.Task;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.making.MakingWords;
 import java.util.Locale;
 
 /** One step on the page. */
@@ -70,9 +73,10 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
         return step.kind() == AtTheMachine.Kind.SEAM && at() <= done();
     }
 
-    /** To be shown and spoken. */
-    public String progress() {
-        return "Step " + (at() + 1) + " of " + of() + (isDone() ? ", done" : "");
+    /** The unit it is measured in, as a catalogue asks for it. */
+    public String unit() {
+        Length mark = cloth.document().design().making().margins().mark();
+        return Ruler.ofStep(mark).filter(Ruler::isMetric).isPresent() ? "cm" : "in";
     }
 
     public boolean isDone() {
@@ -91,18 +95,39 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
     /**
      * One step on the page, with its forms.
      *
+     * @param asker whom it answers
      * @param isAnswer true where it takes the place of the one on the page, so that progress is spoken
      * @param asked what is asked back about a measure
      */
     @PageView.Template("part/needle.jte")
-    public record Needle(SewSheet sheet, String token, boolean isAnswer, AskedBack asked) implements PageView {}
+    public record Needle(SewSheet sheet, PageFrame.Asker asker, boolean isAnswer, AskedBack asked)
+            implements PageView {
+
+        public String token() {
+            return asker.token();
+        }
+
+        /** What is said on it. */
+        public MakingWords words() {
+            return MakingWords.in(asker.language());
+        }
+
+        /** To be shown and spoken. */
+        public String progress() {
+            return words()
+                    .sewProgress(
+                            String.valueOf(sheet.of()),
+                            sheet.isDone() ? "yes" : "no",
+                            String.valueOf(sheet.at() + 1));
+        }
+    }
 
     /** The page. */
     @PageView.Template("sew.jte")
     public record View(PageFrame frame, SewSheet sheet, AskedBack asked) implements PageView {
 
         public Needle needle() {
-            return new Needle(sheet, frame.token(), false, asked);
+            return new Needle(sheet, frame.asker(), false, asked);
         }
     }
 }

@@ -13,6 +13,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.making.MakingWords;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,20 +28,13 @@ public record SewSide(SavedCloth cloth, int step, String bar, Wrong wrong, List<
 
     /** What is wrong about it. */
     public enum Wrong {
-        FACE("is wrong side up", "the other side up"),
-        EDGE("is on the wrong side of the work", "on the other side of the work");
+        FACE("the other side up"),
+        EDGE("on the other side of the work");
 
-        private final String words;
         private final String left;
 
-        Wrong(String words, String left) {
-            this.words = words;
+        Wrong(String left) {
             this.left = left;
-        }
-
-        /** After the bar's name: {@code is wrong side up}. */
-        public String words() {
-            return words;
         }
 
         /** As a form says it. */
@@ -54,12 +48,13 @@ public record SewSide(SavedCloth cloth, int step, String bar, Wrong wrong, List<
     }
 
     /** Whether it makes a difference: empty where both sides of the bar look alike. */
-    static Optional<SewSide> of(SavedCloth cloth, List<AtTheMachine> steps, int step, Wrong wrong) {
+    static Optional<SewSide> of(
+            SavedCloth cloth, List<AtTheMachine> steps, int step, Wrong wrong, MakingWords words) {
         if (step >= steps.size() || step >= cloth.document().bench().sewn()) {
-            throw new MeasureException("this step is not sewn yet");
+            throw new MeasureException(words.sideNotSewn());
         }
         String bar = bar(steps.get(step))
-                .orElseThrow(() -> new MeasureException("no bar is sewn on in this step; choose the step of the bar"));
+                .orElseThrow(() -> new MeasureException(words.sideNoBar()));
         if (wrong == Wrong.FACE && isAlike(cloth, bar)) {
             return Optional.empty();
         }
@@ -73,7 +68,7 @@ public record SewSide(SavedCloth cloth, int step, String bar, Wrong wrong, List<
                         other.cloth(),
                         Face.FRONT,
                         new Swatches(other.fabrics(), Map.of()),
-                        "Front, with bar " + bar + " " + wrong.left))
+                        words.sidePicture(bar, wrong.key())))
                 .orElse("");
         return Optional.of(new SewSide(cloth, step, bar, wrong, unpicked, front));
     }

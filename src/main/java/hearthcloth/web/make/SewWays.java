@@ -9,20 +9,23 @@ import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.LateMiscut;
-import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.RemainingPlan.Resewn;
+import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import java.util.ArrayList;
@@ -64,8 +67,23 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
     /** What all ways of one cloth have in common: how they are drawn, and how the one she takes is booked. */
     record Desk(PageContext room, SavedCloth cloth) {
 
+        /** How she is spoken to, by the ruler the cloth is cut to. */
+        Voice voice() {
+            return ClothAsked.settings(room, cloth).voice();
+        }
+
+        MakingWords words() {
+            return MakingWords.in(voice().language());
+        }
+
         Ruler ruler() {
             return ClothAsked.settings(room, cloth).ruler();
+        }
+
+        /** Sentences of the planner, as she reads them. */
+        List<String> said(List<Sentence> sentences) {
+            Voice voice = ClothAsked.settings(room, cloth).voice();
+            return sentences.stream().map(one -> one.in(voice)).toList();
         }
 
         RemainingPlan.Table table() {
@@ -77,7 +95,7 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
 
         /** The size a design finishes at, as it is written. */
         String size(Design design) {
-            return ruler().write(design.layout().finished(), Rounding.NEAREST);
+            return voice().write(design.layout().finished(), Rounding.NEAREST);
         }
 
         String picture(Optional<Plan> plan, Design design) {
@@ -88,7 +106,7 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
                     plan.map(Plan::cloth).orElseGet(() -> DesignFit.unfitted(design)),
                     Face.FRONT,
                     swatches,
-                    "The cloth then, " + size(design));
+                    words().waysPicture(size(design)));
         }
 
         /** Whether it ties what it is for; where it is for nothing, what it ties at most. */
@@ -101,13 +119,13 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
                     .map(capacity -> HeldGift.of(capacity, ruler()))
                     .filter(HeldGift::fits)
                     .limit(MOST_TIES)
-                    .map(holds -> "With the " + holds.tie() + " it ties round " + holds.largest() + ".")
+                    .map(holds -> words().waysTies(holds.largest(), holds.tie()))
                     .toList();
         }
 
-        static String cutting(Resewn resewn) {
+        String cutting(Resewn resewn) {
             if (resewn.cuts().isEmpty()) {
-                return "Every bar you have cut is long enough: nothing to cut, only a little more or less to trim.";
+                return words().waysNoCut();
             }
             List<String> bars = resewn.cuts().stream()
                     .flatMap(cut -> cut.tree().kept().stream())
@@ -115,8 +133,8 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
                     .distinct()
                     .sorted()
                     .toList();
-            return "To cut now: " + (bars.size() == 1 ? "bar " : "bars ") + String.join(", ", bars) + ", from "
-                    + (resewn.cuts().size() == 1 ? "one piece." : resewn.cuts().size() + " pieces.");
+            return words().waysToCut(
+                    String.join(", ", bars), bars.size(), resewn.cuts().size());
         }
 
         /** Books a way in stash and cloth as one change; where to look next. */

@@ -7,6 +7,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.making.MakingWords;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ final class SewnSoFar {
     private SewnSoFar() {}
 
     /** The picture at step {@code at}, counted from 0. */
-    static String drawn(SavedCloth cloth, List<AtTheMachine> steps, int at) {
+    static String drawn(SavedCloth cloth, List<AtTheMachine> steps, int at, MakingWords said) {
         Plan plan = ClothAsked.plan(cloth);
         Set<String> sewn = new HashSet<>();
         for (AtTheMachine step : steps.subList(0, at)) {
@@ -30,7 +31,7 @@ final class SewnSoFar {
         AtTheMachine now = steps.get(at);
         Set<String> ringed = now.seam().map(seam -> ids(seam, true)).orElse(Set.of());
         now.seam().ifPresent(seam -> sewn.addAll(ids(seam, false)));
-        String words = "The whole cloth: " + at + " of " + steps.size() + " steps are done";
+        String words = said.sewWhole(String.valueOf(steps.size()), String.valueOf(at));
         return ClothDrawing.soFar(plan.cloth(), new Swatches(plan.fabrics(), Map.of()), words, sewn, ringed);
     }
 

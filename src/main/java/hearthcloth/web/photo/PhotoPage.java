@@ -79,6 +79,7 @@ public final class PhotoPage {
 
     public static void add(PageRoutes routes) {
         ReadingQueue readings = new ReadingQueue();
+        routes.whenClosed(readings::close);
         Semaphore keeping = new Semaphore(1, true);
         routes.of(room -> new PhotoPage(room, readings, keeping))
                 .get("/stash/photo", (page, context) -> page.ask(context, ""))

@@ -109,6 +109,11 @@ final class ReadingQueue {
         Optional.ofNullable(jobs.get(photo)).ifPresent(job -> job.stopped = true);
     }
 
+    /** Ends what is being read; it and what waits lie in the store and are read when the workroom is open again. */
+    void close() {
+        jobs.values().forEach(job -> job.stopped = true);
+    }
+
     /** Does what needs as much memory as a reading, when none is going on. */
     <T> T alone(Supplier<T> work) {
         table.acquireUninterruptibly();

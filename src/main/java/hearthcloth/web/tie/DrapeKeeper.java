@@ -87,6 +87,11 @@ final class DrapeKeeper {
         return job.answer();
     }
 
+    /** Gives up whatever is being made or waits. */
+    synchronized void close() {
+        kept.values().forEach(job -> job.stopped = true);
+    }
+
     /** What the geometry follows from; fabrics are not in it. */
     private static String key(Fold fold) {
         return fold.fit().tie() + " " + fold.fit().gift() + " " + fold.fit().cloth() + " "

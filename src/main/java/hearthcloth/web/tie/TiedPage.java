@@ -47,6 +47,7 @@ public final class TiedPage {
 
     public static void add(PageRoutes routes) {
         DrapeKeeper drapes = new DrapeKeeper();
+        routes.whenClosed(drapes::close);
         routes.of(room -> new TiedPage(room, drapes))
                 .get("/tie", TiedPage::choose)
                 .get("/tied/{id}", TiedPage::show)

@@ -163,7 +163,7 @@ public record TiedView(
         if (!plan.cloth().isFree()) {
             Stream.of(TiedColours.sentence(plan.cloth(), plan.fabrics(), gift.visible()))
                     .filter(words -> !words.isEmpty())
-                    .forEach(sentences::add);
+                    .forEach(words -> sentences.add(words.in(voice)));
         }
         return new Shows(
                 sentences,

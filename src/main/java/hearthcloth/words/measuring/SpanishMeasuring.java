@@ -19,6 +19,11 @@ public final class SpanishMeasuring implements MeasuringWords {
     }
 
     @Override
+    public String listApart(String before, String next) {
+        return before + "; " + next;
+    }
+
+    @Override
     public String listLast(String before, String last) {
         return before + " y " + last;
     }
@@ -26,6 +31,11 @@ public final class SpanishMeasuring implements MeasuringWords {
     @Override
     public String listNext(String before, String next) {
         return before + ", " + next;
+    }
+
+    @Override
+    public String listOr(String before, String last) {
+        return before + " o " + last;
     }
 
     @Override

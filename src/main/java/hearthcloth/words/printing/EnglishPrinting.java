@@ -284,11 +284,6 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
-    public String orderName(String order) {
-        return (order.equals("ROUND") ? "round the square" : order.equals("PAIRS") ? "opposite pairs" : "two sides");
-    }
-
-    @Override
     public String page(String all, String number) {
         return "page " + number + " of " + all;
     }
@@ -326,21 +321,6 @@ public final class EnglishPrinting implements PrintingWords {
     @Override
     public String pinTitle() {
         return "Step 1, pinned";
-    }
-
-    @Override
-    public String schemeGoodAt(String scheme) {
-        return (scheme.equals("HALVES") ? "light and dark meet along the diagonal" : scheme.equals("ROUNDS") ? "each round has its own fabric" : scheme.equals("TURNS") ? "light and dark take turns, bar by bar" : scheme.equals("FIELD") ? "the hearth sits alone in one fabric" : scheme.equals("SPIRAL") ? "light and dark wind outwards side by side" : scheme.equals("SCATTERED") ? "one fabric for each bar, and none beside itself" : scheme.equals("GRADED") ? "each round is darker than the one inside it" : scheme.equals("FRAMES") ? "two fabrics take turns, round by round" : scheme.equals("ACCENT") ? "a bright fabric stands out among the others in a few places" : scheme.equals("ALL") ? "fabrics anywhere" : scheme.equals("FALLS") ? "the bars are cut where the fabric goes farthest" : scheme.equals("OUTWARDS") ? "the fabric you chose is where it shows once tied" : "chosen by hand");
-    }
-
-    @Override
-    public String schemeOrdered(String order, String title) {
-        return title + ", " + order;
-    }
-
-    @Override
-    public String schemeTitle(String scheme) {
-        return (scheme.equals("HALVES") ? "Two halves" : scheme.equals("ROUNDS") ? "Ring by ring" : scheme.equals("TURNS") ? "Turn and turn about" : scheme.equals("FIELD") ? "One field" : scheme.equals("SPIRAL") ? "Spiral" : scheme.equals("SCATTERED") ? "Scattered evenly" : scheme.equals("GRADED") ? "Light to dark" : scheme.equals("FRAMES") ? "Frames" : scheme.equals("ACCENT") ? "One bright scrap" : scheme.equals("ALL") ? "From the whole stash" : scheme.equals("FALLS") ? "As the fabric falls" : scheme.equals("OUTWARDS") ? "Best side out" : "Your own choice");
     }
 
     @Override

@@ -284,11 +284,6 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
-    public String orderName(String order) {
-        return (order.equals("ROUND") ? "tout autour" : order.equals("PAIRS") ? "paires opposées" : "deux côtés");
-    }
-
-    @Override
     public String page(String all, String number) {
         return "page " + number + " sur " + all;
     }
@@ -326,21 +321,6 @@ public final class FrenchPrinting implements PrintingWords {
     @Override
     public String pinTitle() {
         return "Étape 1, épinglée";
-    }
-
-    @Override
-    public String schemeGoodAt(String scheme) {
-        return (scheme.equals("HALVES") ? "le clair et le foncé se rencontrent sur la diagonale" : scheme.equals("ROUNDS") ? "chaque tour a son tissu" : scheme.equals("TURNS") ? "le clair et le foncé alternent, bande par bande" : scheme.equals("FIELD") ? "la pièce centrale est seule dans un même tissu" : scheme.equals("SPIRAL") ? "le clair et le foncé tournent côte à côte vers l’extérieur" : scheme.equals("SCATTERED") ? "un tissu par bande, jamais à côté de lui-même" : scheme.equals("GRADED") ? "chaque tour est plus foncé que celui qu’il entoure" : scheme.equals("FRAMES") ? "deux tissus alternent, tour par tour" : scheme.equals("ACCENT") ? "un tissu vif ressort en quelques endroits" : scheme.equals("ALL") ? "les tissus n’importe où" : scheme.equals("FALLS") ? "les bandes sont coupées là où le tissu va le plus loin" : scheme.equals("OUTWARDS") ? "le tissu choisi est là où il se voit une fois noué" : "choisi à la main");
-    }
-
-    @Override
-    public String schemeOrdered(String order, String title) {
-        return title + ", " + order;
-    }
-
-    @Override
-    public String schemeTitle(String scheme) {
-        return (scheme.equals("HALVES") ? "Deux moitiés" : scheme.equals("ROUNDS") ? "Anneau par anneau" : scheme.equals("TURNS") ? "Tour à tour" : scheme.equals("FIELD") ? "Un seul champ" : scheme.equals("SPIRAL") ? "Spirale" : scheme.equals("SCATTERED") ? "Bien répartis" : scheme.equals("GRADED") ? "Du clair au foncé" : scheme.equals("FRAMES") ? "Cadres" : scheme.equals("ACCENT") ? "Une chute vive" : scheme.equals("ALL") ? "De toute la réserve" : scheme.equals("FALLS") ? "Comme le tissu vient" : scheme.equals("OUTWARDS") ? "Le plus beau dehors" : "Votre choix");
     }
 
     @Override

@@ -284,11 +284,6 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
-    public String orderName(String order) {
-        return (order.equals("ROUND") ? "rundherum" : order.equals("PAIRS") ? "gegenüberliegende Paare" : "zwei Seiten");
-    }
-
-    @Override
     public String page(String all, String number) {
         return "Seite " + number + " von " + all;
     }
@@ -326,21 +321,6 @@ public final class GermanPrinting implements PrintingWords {
     @Override
     public String pinTitle() {
         return "Schritt 1, gesteckt";
-    }
-
-    @Override
-    public String schemeGoodAt(String scheme) {
-        return (scheme.equals("HALVES") ? "Hell und dunkel treffen sich an der Diagonale" : scheme.equals("ROUNDS") ? "jede Runde hat ihren eigenen Stoff" : scheme.equals("TURNS") ? "hell und dunkel wechseln sich ab, Streifen um Streifen" : scheme.equals("FIELD") ? "das Mittelstück sitzt allein in einem Stoff" : scheme.equals("SPIRAL") ? "hell und dunkel winden sich nebeneinander nach außen" : scheme.equals("SCATTERED") ? "jeder Streifen ein Stoff, keiner neben sich selbst" : scheme.equals("GRADED") ? "jede Runde ist dunkler als die innere" : scheme.equals("FRAMES") ? "zwei Stoffe wechseln sich ab, Runde um Runde" : scheme.equals("ACCENT") ? "ein leuchtender Stoff tritt an wenigen Stellen hervor" : scheme.equals("ALL") ? "Stoffe überall" : scheme.equals("FALLS") ? "die Streifen sind dort geschnitten, wo der Stoff am weitesten reicht" : scheme.equals("OUTWARDS") ? "der gewählte Stoff liegt dort, wo er gebunden zu sehen ist" : "von Hand gewählt");
-    }
-
-    @Override
-    public String schemeOrdered(String order, String title) {
-        return title + ", " + order;
-    }
-
-    @Override
-    public String schemeTitle(String scheme) {
-        return (scheme.equals("HALVES") ? "Zwei Hälften" : scheme.equals("ROUNDS") ? "Ring um Ring" : scheme.equals("TURNS") ? "Immer abwechselnd" : scheme.equals("FIELD") ? "Ein Feld" : scheme.equals("SPIRAL") ? "Spirale" : scheme.equals("SCATTERED") ? "Gleichmäßig verstreut" : scheme.equals("GRADED") ? "Hell nach dunkel" : scheme.equals("FRAMES") ? "Rahmen" : scheme.equals("ACCENT") ? "Ein leuchtender Rest" : scheme.equals("ALL") ? "Aus dem ganzen Vorrat" : scheme.equals("FALLS") ? "Wie der Stoff es ergibt" : scheme.equals("OUTWARDS") ? "Die beste Seite außen" : "Eigene Wahl");
     }
 
     @Override

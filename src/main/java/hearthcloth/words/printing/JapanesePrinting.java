@@ -284,11 +284,6 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
-    public String orderName(String order) {
-        return (order.equals("ROUND") ? "ぐるりと" : order.equals("PAIRS") ? "向かい合う組" : "二辺");
-    }
-
-    @Override
     public String page(String all, String number) {
         return number + "／" + all + " ページ";
     }
@@ -326,21 +321,6 @@ public final class JapanesePrinting implements PrintingWords {
     @Override
     public String pinTitle() {
         return "手順 1、まち針でとめたところ";
-    }
-
-    @Override
-    public String schemeGoodAt(String scheme) {
-        return (scheme.equals("HALVES") ? "明と暗が対角線で出会います" : scheme.equals("ROUNDS") ? "周ごとに布が違います" : scheme.equals("TURNS") ? "ストリップごとに明と暗が入れ替わります" : scheme.equals("FIELD") ? "中心布が一種類の布の中に置かれます" : scheme.equals("SPIRAL") ? "明と暗が並んで外へ回ります" : scheme.equals("SCATTERED") ? "ストリップごとに一種類で、同じ布が隣り合いません" : scheme.equals("GRADED") ? "外の周ほど暗くなります" : scheme.equals("FRAMES") ? "二種類の布が周ごとに入れ替わります" : scheme.equals("ACCENT") ? "明るい布が数か所で目立ちます" : scheme.equals("ALL") ? "どの布もどこにでも" : scheme.equals("FALLS") ? "布がいちばん持つところからストリップを切ります" : scheme.equals("OUTWARDS") ? "選んだ布が、結んだとき見える場所にあります" : "手で選びました");
-    }
-
-    @Override
-    public String schemeOrdered(String order, String title) {
-        return title + "、" + order;
-    }
-
-    @Override
-    public String schemeTitle(String scheme) {
-        return (scheme.equals("HALVES") ? "二つの半分" : scheme.equals("ROUNDS") ? "周ごとに" : scheme.equals("TURNS") ? "かわるがわる" : scheme.equals("FIELD") ? "一つの地" : scheme.equals("SPIRAL") ? "うずまき" : scheme.equals("SCATTERED") ? "まんべんなく" : scheme.equals("GRADED") ? "明から暗へ" : scheme.equals("FRAMES") ? "枠" : scheme.equals("ACCENT") ? "明るいはぎれ一つ" : scheme.equals("ALL") ? "手持ちの布すべてから" : scheme.equals("FALLS") ? "布の出るままに" : scheme.equals("OUTWARDS") ? "よい面を外に" : "自分で選ぶ");
     }
 
     @Override

@@ -286,11 +286,6 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
-    public String orderName(String order) {
-        return (order.equals("ROUND") ? "빙 둘러" : order.equals("PAIRS") ? "마주 보는 짝" : "두 변");
-    }
-
-    @Override
     public String page(String all, String number) {
         return all + "쪽 가운데 " + number + "쪽";
     }
@@ -328,21 +323,6 @@ public final class KoreanPrinting implements PrintingWords {
     @Override
     public String pinTitle() {
         return "1단계, 시침핀 꽂기";
-    }
-
-    @Override
-    public String schemeGoodAt(String scheme) {
-        return (scheme.equals("HALVES") ? "밝음과 어두움이 대각선에서 만납니다" : scheme.equals("ROUNDS") ? "둘레마다 천이 다릅니다" : scheme.equals("TURNS") ? "띠마다 밝음과 어두움이 번갈아 갑니다" : scheme.equals("FIELD") ? "중심 조각이 한 가지 천 속에 홀로 있습니다" : scheme.equals("SPIRAL") ? "밝음과 어두움이 나란히 바깥으로 돕니다" : scheme.equals("SCATTERED") ? "띠마다 천이 하나이고 같은 천이 이웃하지 않습니다" : scheme.equals("GRADED") ? "바깥 둘레가 안쪽보다 어둡습니다" : scheme.equals("FRAMES") ? "두 천이 둘레마다 번갈아 갑니다" : scheme.equals("ACCENT") ? "밝은 천이 몇 곳에서 두드러집니다" : scheme.equals("ALL") ? "천을 어디에나 씁니다" : scheme.equals("FALLS") ? "천을 가장 아끼는 곳에서 띠를 자릅니다" : scheme.equals("OUTWARDS") ? "고른 천이 묶었을 때 보이는 곳에 있습니다" : "손수 골랐습니다");
-    }
-
-    @Override
-    public String schemeOrdered(String order, String title) {
-        return title + ", " + order;
-    }
-
-    @Override
-    public String schemeTitle(String scheme) {
-        return (scheme.equals("HALVES") ? "두 반쪽" : scheme.equals("ROUNDS") ? "둘레마다" : scheme.equals("TURNS") ? "번갈아" : scheme.equals("FIELD") ? "한 바탕" : scheme.equals("SPIRAL") ? "소용돌이" : scheme.equals("SCATTERED") ? "고루 흩기" : scheme.equals("GRADED") ? "밝음에서 어두움으로" : scheme.equals("FRAMES") ? "테두리" : scheme.equals("ACCENT") ? "밝은 자투리 하나" : scheme.equals("ALL") ? "가진 천 모두에서" : scheme.equals("FALLS") ? "천이 나오는 대로" : scheme.equals("OUTWARDS") ? "좋은 쪽을 밖으로" : "직접 고름");
     }
 
     @Override

@@ -1,21 +1,7 @@
 package hearthcloth.words.printing;
 
-import hearthcloth.words.Language;
-
 /** What is said in the room of printing, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface PrintingWords {
-
-    /** What is said in one language; the class of no other is loaded. */
-    static PrintingWords in(Language language) {
-        return switch (language) {
-            case ENGLISH -> new EnglishPrinting();
-            case KOREAN -> new KoreanPrinting();
-            case JAPANESE -> new JapanesePrinting();
-            case FRENCH -> new FrenchPrinting();
-            case GERMAN -> new GermanPrinting();
-            case SPANISH -> new SpanishPrinting();
-        };
-    }
 
     String altCut(String fabric, int n, String piece, String size);
 
@@ -129,8 +115,6 @@ public interface PrintingWords {
 
     String netTitle(String tie);
 
-    String orderName(String order);
-
     String page(String all, String number);
 
     String piecesHow(String unit);
@@ -146,12 +130,6 @@ public interface PrintingWords {
     String pinStitching();
 
     String pinTitle();
-
-    String schemeGoodAt(String scheme);
-
-    String schemeOrdered(String order, String title);
-
-    String schemeTitle(String scheme);
 
     String seamTitle();
 

@@ -284,11 +284,6 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
-    public String orderName(String order) {
-        return (order.equals("ROUND") ? "alrededor" : order.equals("PAIRS") ? "parejas opuestas" : "dos lados");
-    }
-
-    @Override
     public String page(String all, String number) {
         return "página " + number + " de " + all;
     }
@@ -326,21 +321,6 @@ public final class SpanishPrinting implements PrintingWords {
     @Override
     public String pinTitle() {
         return "Paso 1, prendido";
-    }
-
-    @Override
-    public String schemeGoodAt(String scheme) {
-        return (scheme.equals("HALVES") ? "lo claro y lo oscuro se juntan en la diagonal" : scheme.equals("ROUNDS") ? "cada vuelta tiene su tela" : scheme.equals("TURNS") ? "lo claro y lo oscuro se turnan, tira a tira" : scheme.equals("FIELD") ? "la pieza central está sola en una misma tela" : scheme.equals("SPIRAL") ? "lo claro y lo oscuro giran juntos hacia fuera" : scheme.equals("SCATTERED") ? "una tela por tira, nunca junto a sí misma" : scheme.equals("GRADED") ? "cada vuelta es más oscura que la de dentro" : scheme.equals("FRAMES") ? "dos telas se turnan, vuelta a vuelta" : scheme.equals("ACCENT") ? "una tela viva destaca en unos pocos sitios" : scheme.equals("ALL") ? "telas en cualquier sitio" : scheme.equals("FALLS") ? "las tiras se cortan donde la tela rinde más" : scheme.equals("OUTWARDS") ? "la tela elegida está donde se ve una vez atada" : "elegido a mano");
-    }
-
-    @Override
-    public String schemeOrdered(String order, String title) {
-        return title + ", " + order;
-    }
-
-    @Override
-    public String schemeTitle(String scheme) {
-        return (scheme.equals("HALVES") ? "Dos mitades" : scheme.equals("ROUNDS") ? "Anillo por anillo" : scheme.equals("TURNS") ? "Por turnos" : scheme.equals("FIELD") ? "Un solo campo" : scheme.equals("SPIRAL") ? "Espiral" : scheme.equals("SCATTERED") ? "Bien repartidas" : scheme.equals("GRADED") ? "De claro a oscuro" : scheme.equals("FRAMES") ? "Marcos" : scheme.equals("ACCENT") ? "Un retal vivo" : scheme.equals("ALL") ? "De toda la tela" : scheme.equals("FALLS") ? "Según da la tela" : scheme.equals("OUTWARDS") ? "Lo mejor por fuera" : "A su gusto");
     }
 
     @Override

@@ -1,21 +1,7 @@
 package hearthcloth.words.sewing;
 
-import hearthcloth.words.Language;
-
 /** What is said in the room of sewing, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface SewingWords {
-
-    /** What is said in one language; the class of no other is loaded. */
-    static SewingWords in(Language language) {
-        return switch (language) {
-            case ENGLISH -> new EnglishSewing();
-            case KOREAN -> new KoreanSewing();
-            case JAPANESE -> new JapaneseSewing();
-            case FRENCH -> new FrenchSewing();
-            case GERMAN -> new GermanSewing();
-            case SPANISH -> new SpanishSewing();
-        };
-    }
 
     String about(String length);
 

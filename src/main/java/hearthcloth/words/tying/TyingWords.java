@@ -1,21 +1,7 @@
 package hearthcloth.words.tying;
 
-import hearthcloth.words.Language;
-
 /** What is said in the room of tying, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface TyingWords {
-
-    /** What is said in one language; the class of no other is loaded. */
-    static TyingWords in(Language language) {
-        return switch (language) {
-            case ENGLISH -> new EnglishTying();
-            case KOREAN -> new KoreanTying();
-            case JAPANESE -> new JapaneseTying();
-            case FRENCH -> new FrenchTying();
-            case GERMAN -> new GermanTying();
-            case SPANISH -> new SpanishTying();
-        };
-    }
 
     String booksClosed();
 

@@ -22,6 +22,8 @@ import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.Told;
 import hearthcloth.wrap.Slack;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -44,7 +46,7 @@ class PlanReportTest {
     private static final PlanFigures FIGURES = PLAN.figures();
 
     private static Plan plan(int above, double lostMm2) {
-        Plan.Story story = new Plan.Story("Two halves", "Good.", List.of("One.", "Two."), List.of("Wash\nit."));
+        Plan.Story story = Told.story("Two halves", "Good.", Told.all("One.", "Two."), Told.all("Wash\nit."));
         return new Plan(
                 story, PLAN.cloth(), PLAN.rules(), PLAN.cuts(), new Bound(FIGURES.joins() - above, lostMm2, 64516));
     }
@@ -125,7 +127,7 @@ class PlanReportTest {
     @Test
     void a_shortage_is_told_with_why_and_the_nearest_cloth() {
         PlanOutcome.CannotMake cannot =
-                new PlanOutcome.CannotMake(true, List.of("Too little Slate."), List.of(plan(0, 0)));
+                new PlanOutcome.CannotMake(true, Told.all("Too little Slate."), List.of(plan(0, 0)));
         String fabrics =
                 String.join(", ", PLAN.fabrics().stream().map(Fabric::name).toList());
         int joins = FIGURES.joins();
@@ -184,7 +186,7 @@ class PlanReportTest {
                     Stashes.yardage(),
                     Optional.of(box),
                     Ruler.MILLIMETRES,
-                    new PlanOutcome.CannotMake(proven, List.of("Too little."), List.of(PLAN)),
+                    new PlanOutcome.CannotMake(proven, Told.all("Too little."), List.of(PLAN)),
                     "out"));
             assertThat(shortage.get("outcome").asText()).isEqualTo(proven ? "impossible" : "none-found");
             assertThat(shortage.get("gift").asText()).isEqualTo(box.sentence(Ruler.MILLIMETRES));
@@ -219,7 +221,7 @@ class PlanReportTest {
                         new Fitted.Nearest(plan(0, 0), List.of(bars), false),
                         new Fitted.Nearest(plan(0, 0), List.of(), false),
                         new Fitted.Nearest(plan(0, 0), List.of(bars), true)),
-                List.of("Too little Oat."));
+                Told.all("Too little Oat."));
         String head = "  Two halves, 20 in square, in out/";
         assertThat(bent(fitted).stream().map(line -> line.replace("20 × 20 in", "20 in square")))
                 .containsExactly(
@@ -238,7 +240,7 @@ class PlanReportTest {
                         new Shell(InputStream.nullInputStream(), System.out, System.err), idea())
                 .outcome(fitted);
         assertThat(outcome.proven()).isFalse();
-        assertThat(outcome.why()).containsExactly("Too little Oat.", "the bars are wider.");
+        assertThat(outcome.why()).map(Sentence::english).containsExactly("Too little Oat.", "the bars are wider.");
         assertThat(outcome.nearest()).hasSize(3);
     }
 }

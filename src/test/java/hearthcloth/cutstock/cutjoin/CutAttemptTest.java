@@ -11,6 +11,7 @@ import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.Shortage;
 import hearthcloth.cutstock.job.StockPiece;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -32,7 +33,7 @@ class CutAttemptTest {
     }
 
     private static CutAttempt built(CutJoinJob job, long seed) {
-        CutAttempt attempt = new CutAttempt(job, FreePlots.bare(job.stock()), AskedBars.all(job));
+        CutAttempt attempt = new CutAttempt(job, FreePlots.bare(job.stock()), AskedBars.all(job), SearchParameters.standard());
         attempt.joinery().build(new SplittableRandom(seed));
         return attempt;
     }
@@ -106,7 +107,7 @@ class CutAttemptTest {
     @Test
     void the_best_look_is_remembered() {
         CutJoinJob job = job(new StockPiece(0, 100, 100, 0, true), List.of(), bars(2, 20, 60, BarTurn.ALONG), 30);
-        CutAttempt attempt = new CutAttempt(job, FreePlots.bare(job.stock()), AskedBars.bars(job));
+        CutAttempt attempt = new CutAttempt(job, FreePlots.bare(job.stock()), AskedBars.bars(job), SearchParameters.standard());
         assertThat(attempt.hasBars()).isTrue();
         assertThat(attempt.pieces()).isEqualTo(1);
         double nothing = attempt.look();

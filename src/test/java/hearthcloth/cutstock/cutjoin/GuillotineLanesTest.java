@@ -8,6 +8,7 @@ import hearthcloth.cutstock.job.FabricSets;
 import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.job.StockPiece;
 import hearthcloth.cutstock.join.StripSource;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -27,7 +28,7 @@ class GuillotineLanesTest {
     private static final int ACROSS = 1;
 
     private static GuillotineLanes lanes(int slots, StockPiece... pieces) {
-        return new GuillotineLanes(FreePlots.bare(List.of(pieces)).plots(), KINDS, slots, 50, 20_000);
+        return new GuillotineLanes(FreePlots.bare(List.of(pieces)).plots(), KINDS, slots, 50, 20_000, SearchParameters.standard().costs());
     }
 
     private static StockPiece piece(long width, long length) {

@@ -12,6 +12,7 @@ import hearthcloth.cutstock.job.JobBar;
 import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.job.StockPiece;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -37,7 +38,7 @@ class StockCornersTest {
     }
 
     private static StockCorners.Placing place(List<StockPiece> stock, double variety, long seed, JobBlock... blocks) {
-        return new StockCorners(job(stock, blocks), List.of(LANE)).place(stock, variety, new SplittableRandom(seed));
+        return new StockCorners(job(stock, blocks), List.of(LANE), SearchParameters.standard().costs().smallFirst()).place(stock, variety, new SplittableRandom(seed));
     }
 
     /** Says what is wrong with blocks cut from a stock; empty if nothing is. */

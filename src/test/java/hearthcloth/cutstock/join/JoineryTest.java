@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.cutstock.join.FewestJoins.Bars;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.cutstock.search.RuinAndRecreate;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -33,8 +34,8 @@ class JoineryTest {
             this.strips = strips;
             this.work = new Piecework(bars, strips.slots(), loss);
             StripCandidates offers = new StripCandidates();
-            this.piecing = new BarPiecing(work, strips, JoinRules.NONE, offers, loss, 50);
-            this.reduction = new JoinReduction(work, strips, JoinRules.NONE, offers, loss);
+            this.piecing = new BarPiecing(work, strips, JoinRules.NONE, offers, loss, 50, SearchParameters.standard().piecing());
+            this.reduction = new JoinReduction(work, strips, JoinRules.NONE, offers, loss, SearchParameters.standard().reduction());
         }
 
         void place(int bar, long[][] sourceAndCut) {
@@ -151,7 +152,7 @@ class JoineryTest {
 
     private static Joinery searched(Bars job, int fewest, FixedStrips strips, SplittableRandom chance) {
         long[] lengths = job.bars().stream().mapToLong(Long::longValue).toArray();
-        Joinery joinery = new Joinery(bars(job.leastPart(), 99, lengths), strips, JoinRules.NONE, job.loss());
+        Joinery joinery = new Joinery(bars(job.leastPart(), 99, lengths), strips, JoinRules.NONE, job.loss(), SearchParameters.standard());
         joinery.build(chance);
         new RuinAndRecreate(0.4, 0.01)
                 .walk(
@@ -201,7 +202,7 @@ class JoineryTest {
                 new WantedBar(48, List.of(0), 3, 5),
                 new WantedBar(52, List.of(0), 3, 5),
                 new WantedBar(45, List.of(0), 0, 5));
-        Joinery joinery = new Joinery(bars, strips, JoinRules.NONE, 10);
+        Joinery joinery = new Joinery(bars, strips, JoinRules.NONE, 10, SearchParameters.standard());
 
         joinery.build(new SplittableRandom(1));
 
@@ -214,7 +215,7 @@ class JoineryTest {
     @Test
     void cost_and_merit_are_what_the_state_holds() {
         FixedStrips strips = FixedStrips.of(70, 40, 30);
-        Joinery joinery = new Joinery(bars(20, 5, 100), strips, JoinRules.NONE, 10);
+        Joinery joinery = new Joinery(bars(20, 5, 100), strips, JoinRules.NONE, 10, SearchParameters.standard());
         // nothing is pieced: a mean bar is missing, which outweighs everything
         assertThat(joinery.merit()).isCloseTo(2e6, within(1e-6));
 
@@ -229,7 +230,7 @@ class JoineryTest {
     @Test
     void a_bar_only_begun_costs_more_than_any_joins_and_more_the_more_is_lacking() {
         // of 100 there are 70: 30 and one loss are lacking; six parts are the most, and four joins a mean bar's length
-        Joinery joinery = new Joinery(bars(20, 5, 100), FixedStrips.of(70), JoinRules.NONE, 10);
+        Joinery joinery = new Joinery(bars(20, 5, 100), FixedStrips.of(70), JoinRules.NONE, 10, SearchParameters.standard());
 
         joinery.build(new SplittableRandom(1));
 
@@ -243,7 +244,7 @@ class JoineryTest {
         long[] stock = {9, 8, 7, 6, 5, 9};
         long[] lengths = {12, 11, 10};
         FixedStrips strips = FixedStrips.of(stock);
-        Joinery joinery = new Joinery(bars(2, 9, lengths), strips, JoinRules.NONE, 1);
+        Joinery joinery = new Joinery(bars(2, 9, lengths), strips, JoinRules.NONE, 1, SearchParameters.standard());
         SplittableRandom chance = new SplittableRandom(14);
         joinery.build(chance);
         int changed = 0;

@@ -10,6 +10,8 @@ import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.parameter.EdgeParameters;
+import hearthcloth.photo.parameter.GroundParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.Blob;
@@ -40,7 +42,7 @@ class EdgeLocaliserTest {
 
     private static IlluminationCorrection light(Painted painted) {
         LabThumbnail coarse = painted.coarse();
-        return new IlluminationCorrection(painted.picture(), coarse, GroundModel.of(coarse));
+        return new IlluminationCorrection(painted.picture(), coarse, GroundModel.of(coarse, GroundParameters.standard()));
     }
 
     private static OccupancyMap occupied(Painted painted, Blob... others) {
@@ -50,7 +52,7 @@ class EdgeLocaliserTest {
     }
 
     private static PieceColourClassifier classifier(Painted painted, Blob... others) {
-        return PieceColourClassifier.of(light(painted), occupied(painted, others), PIECE, 0, REACH);
+        return PieceColourClassifier.of(light(painted), occupied(painted, others), PIECE, 0, REACH, EdgeParameters.standard().colours());
     }
 
     @Test
@@ -94,7 +96,7 @@ class EdgeLocaliserTest {
         double nx = -(b.y() - a.y()) / length;
         double ny = (b.x() - a.x()) / length;
         return new EdgeBand(
-                classifier(painted), a.plus(inA * nx, inA * ny), b.plus(inB * nx, inB * ny), -1, STRAIGHT, REACH);
+                classifier(painted), a.plus(inA * nx, inA * ny), b.plus(inB * nx, inB * ny), -1, STRAIGHT, REACH, EdgeParameters.standard());
     }
 
     @Test
@@ -158,17 +160,17 @@ class EdgeLocaliserTest {
         blunt.set(1, corner.towards(PIECE.get(0), 8 / corner.to(PIECE.get(0))));
         blunt.add(2, corner.towards(PIECE.get(2), 8 / corner.to(PIECE.get(2))));
 
-        List<Point> sharp = new BluntCorners(classifier(whole), REACH).sharpened(blunt);
+        List<Point> sharp = new BluntCorners(classifier(whole), REACH, EdgeParameters.standard().placing().blunt()).sharpened(blunt);
         assertThat(sharp).hasSize(4).anyMatch(one -> one.to(corner) < 1.5);
 
         Painted cut = new Painted(320, 240, FLOOR, 3).soft(blunt, CLOTH);
-        assertThat(new BluntCorners(classifier(cut), REACH).sharpened(blunt)).hasSize(5);
+        assertThat(new BluntCorners(classifier(cut), REACH, EdgeParameters.standard().placing().blunt()).sharpened(blunt)).hasSize(5);
     }
 
     @Test
     void every_corner_is_found_from_a_rough_outline() {
         Painted painted = painted();
-        EdgeLocaliser localiser = new EdgeLocaliser(light(painted), occupied(painted), REACH);
+        EdgeLocaliser localiser = new EdgeLocaliser(light(painted), occupied(painted), REACH, EdgeParameters.standard());
         Random chance = new Random(6);
         for (int round = 0; round < 3; round++) {
             List<Point> rough = PIECE.stream()
@@ -193,7 +195,7 @@ class EdgeLocaliserTest {
     void an_outline_that_goes_the_other_way_round_is_found_as_well() {
         Painted painted = painted();
         List<Point> back = List.of(PIECE.get(3), PIECE.get(2), PIECE.get(1), PIECE.get(0));
-        EdgeLocaliser.Laid laid = new EdgeLocaliser(light(painted), occupied(painted), REACH)
+        EdgeLocaliser.Laid laid = new EdgeLocaliser(light(painted), occupied(painted), REACH, EdgeParameters.standard())
                 .of(back.stream().map(c -> c.plus(3, -3)).toList(), 0, STRAIGHT);
 
         for (int i = 0; i < 4; i++) {
@@ -232,7 +234,7 @@ class EdgeLocaliserTest {
     void the_sagitta_of_a_bowed_side_is_measured_and_that_of_a_straight_one_is_nothing() {
         for (double sagitta : new double[] {-3, 0, 1.5}) {
             EdgeFit side = side(WIDE, new Point(300, 400), new Point(900, 700), sagitta, 0.2, 1);
-            EdgeCurvature bow = EdgeCurvature.of(side, WIDE, 4).orElseThrow();
+            EdgeCurvature bow = EdgeCurvature.of(side, WIDE, 4, EdgeParameters.standard().lens().side()).orElseThrow();
 
             assertThat(Math.abs(bow.sagitta())).isCloseTo(Math.abs(sagitta), within(0.12));
             assertThat(bow.length()).isCloseTo(Math.hypot(600, 300), within(3.0));
@@ -240,9 +242,9 @@ class EdgeLocaliserTest {
             assertThat(bow.deviation()).isBetween(0.06, 0.16);
             assertThat(bow.waver()).isLessThan(0.15);
         }
-        EdgeCurvature left = EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(900, 700), 2, 0, 1), WIDE, 4)
+        EdgeCurvature left = EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(900, 700), 2, 0, 1), WIDE, 4, EdgeParameters.standard().lens().side())
                 .orElseThrow();
-        EdgeCurvature right = EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(900, 700), -2, 0, 1), WIDE, 4)
+        EdgeCurvature right = EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(900, 700), -2, 0, 1), WIDE, 4, EdgeParameters.standard().lens().side())
                 .orElseThrow();
         assertThat(left.sagitta()).isCloseTo(-right.sagitta(), within(0.05));
     }
@@ -252,10 +254,10 @@ class EdgeLocaliserTest {
         EdgeFit side = side(WIDE, new Point(300, 400), new Point(900, 400), 1, 0.1, 2);
         EdgeFit mixed = shifted(side, i -> i % 5 == 2 ? 30 : 0);
 
-        assertThat(Math.abs(EdgeCurvature.of(mixed, WIDE, 4).orElseThrow().sagitta()))
+        assertThat(Math.abs(EdgeCurvature.of(mixed, WIDE, 4, EdgeParameters.standard().lens().side()).orElseThrow().sagitta()))
                 .isCloseTo(1, within(0.1));
         Random chance = new Random(3);
-        assertThat(EdgeCurvature.of(shifted(side, i -> 60 * chance.nextGaussian()), WIDE, 4)
+        assertThat(EdgeCurvature.of(shifted(side, i -> 60 * chance.nextGaussian()), WIDE, 4, EdgeParameters.standard().lens().side())
                         .map(EdgeCurvature::deviation)
                         .orElse(99.0))
                 .isGreaterThan(10);
@@ -273,20 +275,20 @@ class EdgeLocaliserTest {
         EdgeFit side = side(WIDE, new Point(300, 400), new Point(900, 400), 1, 0.1, 2);
         EdgeFit few = new EdgeFit(side.places().subList(0, 19), side.weights().subList(0, 19), 0, 1);
 
-        assertThat(EdgeCurvature.of(few, WIDE, 4)).isEmpty();
+        assertThat(EdgeCurvature.of(few, WIDE, 4, EdgeParameters.standard().lens().side())).isEmpty();
         EdgeFit enough =
                 new EdgeFit(side.places().subList(0, 20), side.weights().subList(0, 20), 0, 1);
-        assertThat(EdgeCurvature.of(enough, WIDE, 4)).isPresent();
-        assertThat(EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(359, 400), 0, 0, 2), WIDE, 4))
+        assertThat(EdgeCurvature.of(enough, WIDE, 4, EdgeParameters.standard().lens().side())).isPresent();
+        assertThat(EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(359, 400), 0, 0, 2), WIDE, 4, EdgeParameters.standard().lens().side()))
                 .isEmpty();
-        assertThat(EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(361, 400), 0, 0, 2), WIDE, 4))
+        assertThat(EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(361, 400), 0, 0, 2), WIDE, 4, EdgeParameters.standard().lens().side()))
                 .isPresent();
     }
 
     @Test
     void a_side_answers_a_change_of_the_lens_as_that_lens_would_bend_it() {
         LensModel barrel = WIDE.with(0.02, 0);
-        EdgeCurvature bow = EdgeCurvature.of(side(barrel, new Point(200, 120), new Point(1_800, 160), 0, 0, 1), WIDE, 4)
+        EdgeCurvature bow = EdgeCurvature.of(side(barrel, new Point(200, 120), new Point(1_800, 160), 0, 0, 1), WIDE, 4, EdgeParameters.standard().lens().side())
                 .orElseThrow();
 
         // straightened by 0.02 it would be straight
@@ -310,7 +312,7 @@ class EdgeLocaliserTest {
     @Test
     void the_lens_that_makes_cut_edges_straight_is_found() {
         for (double kappa : new double[] {-0.04, 0.03, 0.07}) {
-            LensModel found = LensEstimator.estimated(WIDE, sides(WIDE.with(kappa, 0), 0.1), List.of(), 2);
+            LensModel found = LensEstimator.estimated(WIDE, sides(WIDE.with(kappa, 0), 0.1), List.of(), 2, EdgeParameters.standard().lens());
 
             assertThat(found.kappa()).isCloseTo(kappa, within(0.004));
             assertThat(found.deviation()).isLessThan(0.004);
@@ -326,12 +328,12 @@ class EdgeLocaliserTest {
             sides.add(side(barrel, new Point(150, 100 + 20 * i), new Point(750, 120 + 20 * i), 6, 0.15, i));
         }
 
-        assertThat(LensEstimator.estimated(WIDE, sides, List.of(), 4).kappa()).isCloseTo(0.03, within(0.006));
+        assertThat(LensEstimator.estimated(WIDE, sides, List.of(), 4, EdgeParameters.standard().lens()).kappa()).isCloseTo(0.03, within(0.006));
     }
 
     @Test
     void without_edges_nothing_is_known_but_that_lenses_distort_little() {
-        LensModel found = LensEstimator.estimated(WIDE.with(0.03, 0.01), List.of(), List.of(), 2);
+        LensModel found = LensEstimator.estimated(WIDE.with(0.03, 0.01), List.of(), List.of(), 2, EdgeParameters.standard().lens());
 
         assertThat(found.kappa()).isCloseTo(0, within(1e-9));
         assertThat(found.deviation()).isCloseTo(0.08, within(1e-9));
@@ -346,8 +348,8 @@ class EdgeLocaliserTest {
 
         List<EdgeFit> all = new ArrayList<>(sides(barrel, 2));
         all.addAll(paper);
-        LensModel asPaper = LensEstimator.estimated(WIDE, all, paper, 8);
-        LensModel asCloth = LensEstimator.estimated(WIDE, all, List.of(), 8);
+        LensModel asPaper = LensEstimator.estimated(WIDE, all, paper, 8, EdgeParameters.standard().lens());
+        LensModel asCloth = LensEstimator.estimated(WIDE, all, List.of(), 8, EdgeParameters.standard().lens());
 
         // cloth that was cut with a bow of two pixels
         assertThat(asPaper.kappa()).isCloseTo(0.05, within(0.002));

@@ -9,6 +9,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.Painted;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LabTiles;
+import hearthcloth.photo.parameter.GroundParameters;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
@@ -33,7 +34,7 @@ class GroundLayerTest {
     }
 
     private static GroundLayer grown(LabTiles tiles, int seed) {
-        GroundLayer layer = new GroundLayer(tiles, new boolean[tiles.spread.length]);
+        GroundLayer layer = new GroundLayer(tiles, new boolean[tiles.spread.length], GroundParameters.standard());
         layer.grow(seed);
         return layer;
     }
@@ -86,7 +87,7 @@ class GroundLayerTest {
         LabTiles tiles = new LabTiles(boards.coarse());
         boolean[] closed = new boolean[tiles.spread.length];
         Arrays.fill(closed, 25 * ACROSS, closed.length, true);
-        GroundLayer layer = new GroundLayer(tiles, closed);
+        GroundLayer layer = new GroundLayer(tiles, closed, GroundParameters.standard());
         layer.grow(2 * ACROSS + 2);
 
         assertThat(layer.known()[18 * ACROSS + 20]).isTrue();
@@ -104,7 +105,7 @@ class GroundLayerTest {
     void another_ground_along_the_rim_is_found_and_where_which_lies() {
         LabTiles tiles = new LabTiles(TWO.coarse());
         GroundLayer first = grown(tiles, 15 * ACROSS + 3);
-        GroundLayer second = SecondGround.beside(first, tiles).orElseThrow();
+        GroundLayer second = SecondGround.beside(first, tiles, GroundParameters.standard()).orElseThrow();
 
         byte[] which = SecondGround.which(first, second, tiles, 1);
         for (int t = 0; t < which.length; t++) {
@@ -112,7 +113,7 @@ class GroundLayerTest {
             // the edge lies between tiles 24 and 25; a tile beside it may be either
             assertThat(which[t]).as("tile %s", x).isEqualTo((byte) (x < 24 ? 1 : x > 25 ? 2 : 3));
         }
-        assertThat(SecondGround.isShade(first, second, which)).isFalse();
+        assertThat(SecondGround.isShade(first, second, which, GroundParameters.standard().second())).isFalse();
         GroundLayer both = first.and(second);
         assertThat(both.share()).isCloseTo(1, within(0.01));
         assertThat(both.colour(1, 15 * ACROSS + 30))
@@ -127,10 +128,10 @@ class GroundLayerTest {
             Painted shadow = new Painted(WIDTH, HEIGHT, 0xb0a890, 2).lit((x, y) -> x < 200 ? 1 : left);
             LabTiles tiles = new LabTiles(shadow.coarse());
             GroundLayer first = grown(tiles, 15 * ACROSS + 3);
-            GroundLayer second = SecondGround.beside(first, tiles).orElseThrow();
+            GroundLayer second = SecondGround.beside(first, tiles, GroundParameters.standard()).orElseThrow();
 
             // values to the power of 2.2: 0.6 leaves a third of the light, 0.35 a tenth
-            assertThat(SecondGround.isShade(first, second, SecondGround.which(first, second, tiles, 1)))
+            assertThat(SecondGround.isShade(first, second, SecondGround.which(first, second, tiles, 1), GroundParameters.standard().second()))
                     .isEqualTo(left == 0.6);
         }
     }
@@ -140,19 +141,19 @@ class GroundLayerTest {
         LabTiles tiles = new LabTiles(
                 new Painted(WIDTH, HEIGHT, GREY, 2).box(240, 80, 80, 60, RED).coarse());
 
-        assertThat(SecondGround.beside(grown(tiles, 0), tiles)).isEmpty();
+        assertThat(SecondGround.beside(grown(tiles, 0), tiles, GroundParameters.standard())).isEmpty();
     }
 
     @Test
     void a_mat_within_the_picture_is_found_by_its_size() {
         LabTiles large = new LabTiles(
                 new Painted(WIDTH, HEIGHT, GREY, 2).box(64, 48, 192, 144, GREEN).coarse());
-        Optional<GroundLayer> mat = SecondGround.within(grown(large, 0), large);
+        Optional<GroundLayer> mat = SecondGround.within(grown(large, 0), large, GroundParameters.standard());
 
         assertThat(mat.orElseThrow().share()).isCloseTo(24.0 * 18 / (40 * 30), within(0.01));
         LabTiles small = new LabTiles(
                 new Painted(WIDTH, HEIGHT, GREY, 2).box(64, 48, 120, 80, GREEN).coarse());
-        assertThat(SecondGround.within(grown(small, 0), small)).isEmpty();
+        assertThat(SecondGround.within(grown(small, 0), small, GroundParameters.standard())).isEmpty();
     }
 
     private static float[][] planes(int across, int down, DoubleBinaryOperator value) {
@@ -207,7 +208,7 @@ class GroundLayerTest {
                 .box(220, 60, 60, 60, 0x8a5a30)
                 .lit((x, y) -> 1 - 0.5 * x / WIDTH);
         LabThumbnail coarse = lit.coarse();
-        IlluminationCorrection even = new IlluminationCorrection(lit.picture(), coarse, GroundModel.of(coarse));
+        IlluminationCorrection even = new IlluminationCorrection(lit.picture(), coarse, GroundModel.of(coarse, GroundParameters.standard()));
         double[] left = new double[3];
         double[] right = new double[3];
 
@@ -235,7 +236,7 @@ class GroundLayerTest {
     void colours_are_counted_by_their_difference_from_the_ground() {
         LabThumbnail coarse =
                 new Painted(WIDTH, HEIGHT, GREY, 0).box(80, 64, 96, 80, RED).coarse();
-        ColourHistogram histogram = new ColourHistogram(coarse, GroundModel.of(coarse));
+        ColourHistogram histogram = new ColourHistogram(coarse, GroundModel.of(coarse, GroundParameters.standard()));
         Lab off = lab(RED);
 
         assertThat(histogram.bin(0))
@@ -262,7 +263,7 @@ class GroundLayerTest {
                 .box(80, 160, 60, 60, RED)
                 .lit((x, y) -> 1 - 0.6 * y / HEIGHT)
                 .coarse();
-        ColourHistogram histogram = new ColourHistogram(coarse, GroundModel.of(coarse));
+        ColourHistogram histogram = new ColourHistogram(coarse, GroundModel.of(coarse, GroundParameters.standard()));
         int light = 50 * WIDTH + 110;
         int shade = 190 * WIDTH + 110;
 
@@ -274,7 +275,7 @@ class GroundLayerTest {
     void bins_with_their_share_of_some_pixels_and_those_that_touch_them_are_told() {
         LabThumbnail coarse =
                 new Painted(WIDTH, HEIGHT, GREY, 0).box(80, 64, 96, 80, RED).coarse();
-        ColourHistogram histogram = new ColourHistogram(coarse, GroundModel.of(coarse));
+        ColourHistogram histogram = new ColourHistogram(coarse, GroundModel.of(coarse, GroundParameters.standard()));
         int ground = 0;
         int red = 100 * WIDTH + 120;
         int[] pixels = new int[10];

@@ -7,6 +7,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.ReferenceSheet;
 import java.util.ArrayList;
@@ -41,7 +42,7 @@ final class BentReferenceTest {
     private static Count held(ReferenceSheet sheet, double mostLiftMm, int pictures, long seed) {
         Random chance = new Random(seed);
         LensModel lens = LensModel.unknown(PICTURE).with(0, 0.003);
-        SheetFinder finder = new SheetFinder(PICTURE, LabThumbnail.of(PICTURE), lens, Optional.empty());
+        SheetFinder finder = new SheetFinder(PICTURE, LabThumbnail.of(PICTURE), lens, Optional.empty(), SheetParameters.standard());
         int held = 0;
         int all = 0;
         for (int i = 0; i < pictures; i++) {
@@ -52,7 +53,7 @@ final class BentReferenceTest {
             FloorPlane.Turned size = new FloorPlane.Turned(sheet.widthMm(), sheet.heightMm());
             double skew = finder.skew(new SheetFinder.Found(0, corners, size, 0, 0, 0.2), sheet);
             SheetFinder.Found found = new SheetFinder.Found(0, corners, size, skew, 0, 0.2);
-            if (skew > found.usualSkew()) {
+            if (skew > finder.usualSkew(found)) {
                 continue; // Every piece is doubted, or the picture is refused.
             }
             FloorScale scale = FloorScale.of(found, sheet, lens, PICTURE, Optional.empty());

@@ -16,6 +16,10 @@ import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.SheetUnseenException;
+import hearthcloth.photo.parameter.EdgeParameters;
+import hearthcloth.photo.parameter.GroundParameters;
+import hearthcloth.photo.parameter.ReadingParameters;
+import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuringSheet;
 import hearthcloth.photo.plane.ReferenceSheet;
@@ -59,7 +63,7 @@ class SheetChoiceTest {
         }
 
         List<FittedPolygon> traced() {
-            SubpixelEdges edges = new SubpixelEdges(painted.picture(), 5, false);
+            SubpixelEdges edges = new SubpixelEdges(painted.picture(), 5, false, EdgeParameters.standard().steps());
             return shapes.stream()
                     .map(shape -> FittedPolygon.of(shape, edges.of(shape), lens(), 1.2, 4))
                     .toList();
@@ -67,8 +71,8 @@ class SheetChoiceTest {
 
         SheetChoice choice(ReferenceSheet sheet) {
             LabThumbnail coarse = painted.coarse();
-            SheetFinder finder = new SheetFinder(painted.picture(), coarse, lens(), Optional.of(0.74));
-            return new SheetChoice(finder, sheet, coarse, GroundModel.of(coarse));
+            SheetFinder finder = new SheetFinder(painted.picture(), coarse, lens(), Optional.of(0.74), SheetParameters.standard());
+            return new SheetChoice(finder, sheet, coarse, GroundModel.of(coarse, GroundParameters.standard()));
         }
 
         SheetChoice.Chosen sure(ReferenceSheet sheet) {
@@ -307,8 +311,8 @@ class SheetChoiceTest {
     private static List<List<Point>> faint(Painted painted) {
         LensModel lens = LensModel.unknown(painted.picture()).with(0, 0.003);
         LabThumbnail smooth = painted.coarse().smoothed(1.2);
-        SheetFinder finder = new SheetFinder(painted.picture(), painted.coarse(), lens, Optional.of(0.74));
-        return new FaintSheetFinder(painted.picture(), smooth, lens, new OccupancyMap(smooth, List.of()))
+        SheetFinder finder = new SheetFinder(painted.picture(), painted.coarse(), lens, Optional.of(0.74), SheetParameters.standard());
+        return new FaintSheetFinder(painted.picture(), smooth, lens, new OccupancyMap(smooth, List.of()), ReadingParameters.standard())
                 .like(ReferenceSheet.A4, finder);
     }
 

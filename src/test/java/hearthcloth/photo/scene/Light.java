@@ -41,7 +41,9 @@ record Light(double slopeX, double slopeY, List<Shadow> shadows, double contact,
 
     double at(double x, double y) {
         double light = 1 + slopeX * x + slopeY * y;
-        for (Shadow s : shadows) {
+        // Counted, since this is asked for every ray and an iterator costs as much as a shadow.
+        for (int i = 0; i < shadows.size(); i++) {
+            Shadow s = shadows.get(i);
             double across = (x - s.x) / s.acrossMm;
             double down = (y - s.y) / s.downMm;
             double square = across * across + down * down;

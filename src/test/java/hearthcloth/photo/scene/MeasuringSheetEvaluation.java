@@ -6,6 +6,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.parameter.EdgeParameters;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
@@ -58,7 +59,7 @@ final class MeasuringSheetEvaluation {
                     new PrintedScenes.Wish(lying, tilt, Double.parseDouble(args[2]), lift, 0));
             PixelImage picture = pixels(scene.ofSheets(60));
             long start = System.nanoTime();
-            List<MarkedSheet> found = MeasuringSheetFinder.in(picture, LabThumbnail.of(picture), true);
+            List<MarkedSheet> found = MeasuringSheetFinder.in(picture, LabThumbnail.of(picture), true, EdgeParameters.standard().steps());
             ms += (System.nanoTime() - start) / 1e6 / count;
             if (found.isEmpty()) {
                 missed++;

@@ -8,6 +8,8 @@ import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.Painted;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.GroundParameters;
+import hearthcloth.photo.parameter.SegmentParameters;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -25,7 +27,7 @@ class ConcavitySplitTest {
 
     private static ConcavitySplit split(Painted painted) {
         LabThumbnail coarse = painted.coarse();
-        return new ConcavitySplit(coarse, GroundModel.of(coarse));
+        return new ConcavitySplit(coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard().parting());
     }
 
     /** Two squares of 80 of which one lies lower: they share so much of an edge. */
@@ -151,7 +153,7 @@ class ConcavitySplitTest {
 
     private static FragmentGrouping grouping(Painted painted) {
         LabThumbnail coarse = painted.coarse();
-        return new FragmentGrouping(coarse, GroundModel.of(coarse));
+        return new FragmentGrouping(coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard().parting());
     }
 
     private static final Blob WHOLE = blob(100, 100, 150, 60);

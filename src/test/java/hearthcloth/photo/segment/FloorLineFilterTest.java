@@ -6,6 +6,8 @@ import boofcv.struct.image.GrayU8;
 import hearthcloth.photo.Painted;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.GroundParameters;
+import hearthcloth.photo.parameter.SegmentParameters;
 import org.junit.jupiter.api.Test;
 
 /** What of a mask is the ground's own: its lines ({@link FloorLineFilter}) and its figures ({@link RugFigureFilter}). */
@@ -42,12 +44,12 @@ class FloorLineFilterTest {
 
     private void clearLines() {
         LabThumbnail coarse = painted.coarse();
-        FloorLineFilter.clear(mask, coarse, GroundModel.of(coarse));
+        FloorLineFilter.clear(mask, coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard());
     }
 
     private void clearFigures() {
         LabThumbnail coarse = painted.coarse();
-        RugFigureFilter.clear(mask, coarse, GroundModel.of(coarse));
+        RugFigureFilter.clear(mask, coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard());
     }
 
     @Test

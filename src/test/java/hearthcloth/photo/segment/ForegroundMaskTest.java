@@ -6,6 +6,8 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.parameter.GroundParameters;
+import hearthcloth.photo.parameter.SegmentParameters;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -42,7 +44,7 @@ class ForegroundMaskTest {
             fill(400, 330 + 30 * stripe, 300, 1, FLOOR);
         }
 
-        List<Blob> pieces = on(GroundModel.of(smooth()));
+        List<Blob> pieces = on(GroundModel.of(smooth(), GroundParameters.standard()));
 
         assertThat(pieces).hasSize(1);
         assertThat(pieces.get(0).area()).isBetween(0.97 * 300 * 240, 1.03 * 300 * 240);
@@ -55,7 +57,7 @@ class ForegroundMaskTest {
         fill(500, 300, 160, 40, OLIVE);
         fill(498, 316, 5, 8, FLOOR);
 
-        assertThat(on(GroundModel.of(smooth()))).hasSize(1);
+        assertThat(on(GroundModel.of(smooth(), GroundParameters.standard()))).hasSize(1);
     }
 
     @Test
@@ -65,7 +67,7 @@ class ForegroundMaskTest {
         fill(526, 442, 150, 160, OLIVE);
         fill(520, 442, 6, 18, 0x5e5e5e);
 
-        assertThat(on(GroundModel.of(smooth()))).hasSize(2);
+        assertThat(on(GroundModel.of(smooth(), GroundParameters.standard()))).hasSize(2);
     }
 
     /** It is the one place at the picture's rim that much of the picture is like. */
@@ -76,7 +78,7 @@ class ForegroundMaskTest {
         fill(40, 40, 1100, 820, MAT);
         fill(500, 300, 210, 297, PAPER);
 
-        List<Blob> pieces = on(GroundModel.withMat(smooth()).orElseThrow());
+        List<Blob> pieces = on(GroundModel.withMat(smooth(), GroundParameters.standard()).orElseThrow());
 
         assertThat(pieces)
                 .filteredOn(piece -> piece.area() > 1000)
@@ -89,7 +91,7 @@ class ForegroundMaskTest {
     }
 
     private List<Blob> on(GroundModel ground) {
-        return ForegroundMask.beside(List.of(), smooth(), ground);
+        return ForegroundMask.beside(List.of(), smooth(), ground, SegmentParameters.standard());
     }
 
     /** With a little of a camera's noise. */

@@ -9,6 +9,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.Painted;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.image.LabThumbnail;
+import hearthcloth.photo.parameter.GroundParameters;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -36,7 +37,7 @@ class InteriorColourTest {
 
     private static InteriorColour read(Painted painted, List<Point> corners) {
         LabThumbnail coarse = painted.coarse();
-        return InteriorColour.of(corners, coarse, GroundModel.of(coarse));
+        return InteriorColour.of(corners, coarse, GroundModel.of(coarse, GroundParameters.standard()));
     }
 
     private static Lab lab(int rgb) {

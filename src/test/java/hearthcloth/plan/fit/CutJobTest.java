@@ -30,6 +30,8 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -125,11 +127,13 @@ class CutJobTest {
                 new Shortage(List.of(1, 2), FabricSets.of(0, 1), 32, 40),
                 new Shortage(List.of(0), FabricSets.of(1), 64, 0));
 
-        assertThat(cutJob.sentences(shortages, true, Ruler.EIGHTHS))
+        assertThat(cutJob.sentences(shortages, true))
+                .map(Sentence::english)
                 .containsExactly(
                         "Oat or Kelp is at least 5 in short at 4 in wide, for 1A, 1B.",
                         "Kelp is at least ⅛ in short at 8 in wide, for the hearth.");
-        assertThat(cutJob.sentences(shortages, false, Ruler.EIGHTHS).get(0))
+        assertThat(cutJob.sentences(shortages, false).get(0))
+                .asString()
                 .startsWith("Oat or Kelp is about 5 in short");
         assertThat(cutJob.pieces(shortages))
                 .extracting(Piece::fabric, Piece::size)
@@ -146,7 +150,8 @@ class CutJobTest {
         }
         CutJob cutJob = new CutJob(design(1, Scheme.Kind.ALL), pieces);
         assertThat(cutJob.sentences(
-                        List.of(new Shortage(List.of(4), FabricSets.of(0, 1, 2, 3), 32, 8)), true, Ruler.EIGHTHS))
+                        List.of(new Shortage(List.of(4), FabricSets.of(0, 1, 2, 3), 32, 8)), true))
+                .map(Sentence::english)
                 .containsExactly("Any of 4 fabrics, such as Oat, is at least 1 in short at 4 in wide, for 1D.");
     }
 
@@ -185,7 +190,7 @@ class CutJobTest {
         CutAnswer answer = new CutAnswer(cutJob, found);
 
         // the plan is checked by the cloth's own folds as it is made
-        Plan plan = answer.plan(new Plan.Story("By hand", "", List.of(), List.of()), new Bound(0, 0));
+        Plan plan = answer.plan(Told.story("By hand", ""), new Bound(0, 0));
 
         assertThat(answer.used()).isEqualTo(pieces);
         assertThat(plan.cloth()).isEqualTo(answer.cloth());

@@ -9,11 +9,12 @@ import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Patchwork.Blocks;
 import hearthcloth.plan.model.Patchwork.Setting;
+import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -141,9 +142,9 @@ class ClothsOfHeapsTest {
             Plan plan = made.plans().get(0);
             assertThat(plan.cloth().finished()).isEqualTo(Size.square(Length.inches(20)));
             assertThat(plan.cloth().patches()).hasSizeGreaterThanOrEqualTo(20);
-            assertThat(plan.story().title()).isEqualTo("Barn raising, 2 × 2 log cabins");
-            assertThat(plan.story().goodAt()).startsWith("Light and dark go out from the middle");
-            assertThat(plan.story().chosen()).contains("4 log cabins, 2 × 2, one round in each, round the square.");
+            assertThat(plan.story().title()).hasToString("Barn raising, 2 × 2 log cabins");
+            assertThat(plan.story().goodAt()).asString().startsWith("Light and dark go out from the middle");
+            assertThat(plan.story().chosen()).map(Sentence::english).contains("4 log cabins, 2 × 2, one round in each, round the square.");
         });
     }
 
@@ -158,6 +159,7 @@ class ClothsOfHeapsTest {
         assertThat(outcome).isInstanceOfSatisfying(PlanOutcome.CannotMake.class, cannot -> {
             assertThat(cannot.proven()).isFalse();
             assertThat(cannot.why())
+                    .map(Sentence::english)
                     .containsExactly("These scraps were not enough for 1 × 1 log cabins of 1 round at 60 × 60 in; fewer"
                             + " blocks or rounds need less.");
             assertThat(cannot.nearest()).hasSize(1);
@@ -179,7 +181,7 @@ class ClothsOfHeapsTest {
         PlanOutcome outcome = new FreePlanning(large, Patchwork.free(), work()).outcome();
         assertThat(outcome).isInstanceOfSatisfying(PlanOutcome.CannotMake.class, cannot -> {
             assertThat(cannot.proven()).isTrue();
-            assertThat(cannot.why().get(0)).startsWith("However these scraps are laid, they are ");
+            assertThat(cannot.why().get(0)).asString().startsWith("However these scraps are laid, they are ");
             assertThat(cannot.nearest()).hasSize(1);
         });
     }

@@ -113,7 +113,7 @@ class MarkedHeapTest {
         assertThat(chosen(ScrapChoice.LIVELY, heap, 700)).contains("3", "5").doesNotContain("2", "4", "6");
         assertThat(ScrapChoice.WHOLE.offcuts()).isFalse();
         assertThat(ScrapChoice.ANY.offcuts()).isTrue();
-        assertThat(ScrapChoice.SMALL.title()).isEqualTo("Many small scraps");
+        assertThat(ScrapChoice.SMALL.title()).hasToString("Many small scraps");
     }
 
     @Test

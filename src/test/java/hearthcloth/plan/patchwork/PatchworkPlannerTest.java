@@ -148,6 +148,6 @@ class PatchworkPlannerTest {
         PlanOutcome.CannotMake cannot = (PlanOutcome.CannotMake) outcome;
         Length made = cannot.nearest().get(0).cloth().finished().width();
         assertThat(made.times(100)).isGreaterThan(side.times(86));
-        assertThat(cannot.why()).anySatisfy(why -> assertThat(why).contains("one more piece"));
+        assertThat(cannot.why()).anySatisfy(why -> assertThat(why).asString().contains("one more piece"));
     }
 }

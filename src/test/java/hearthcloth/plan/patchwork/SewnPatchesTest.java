@@ -17,6 +17,7 @@ import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,7 @@ import org.junit.jupiter.api.Test;
 /** From the search's tree of net sizes to a cloth and its cuts. */
 class SewnPatchesTest {
 
-    private static final Plan.Story STORY = new Plan.Story("By hand", "Good. ", List.of(), List.of());
+    private static final Plan.Story STORY = Told.story("By hand", "Good.");
 
     /**
      * 20 in finished are 20¼ net. A first patch cut 86 has 10 in of net: it shows that and a seam less hem and wide
@@ -81,7 +82,7 @@ class SewnPatchesTest {
             Plan plan = PatchworkPlans.of(tree, size, heap, List.of(), STORY);
             assertThat(plan.cuts()).allMatch(cut -> cut.tree() instanceof CutTree.Kept);
             assertThat(plan.story().goodAt())
-                    .isEqualTo(
+                    .hasToString(
                             "Good. " + pieces.size() + (pieces.size() == 1 ? " scrap: " : " scraps: ") + pieces.size()
                                     + " just as they are, 0 trimmed, 0 cut in two; 0.0 % of what is sewn is trimmed off and lost.");
         }
@@ -106,6 +107,7 @@ class SewnPatchesTest {
 
         assertThat(plan.cuts()).extracting(cut -> cut.piece().id()).containsExactly("4", "3", "2");
         assertThat(plan.story().goodAt())
+                .asString()
                 .startsWith("Good. 3 scraps: 1 just as they are, 1 trimmed, 1 cut in two; 1.5 % of what is sewn is");
         List<PieceCut> cuts = ScrapCuts.of(plan.cloth(), SewnPatches.leaves(tree), heap);
         assertThat(cuts).isEqualTo(plan.cuts());
@@ -141,15 +143,16 @@ class SewnPatchesTest {
         String above = "(patch1 \"a\" 80 x 60 same |> patch2 \"a\" 80 x 60 same)";
         assertThat(Meetings.sentence(
                         cloth("(" + above + " /> (patch3 \"a\" 80 x 60 same |> patch4 \"a\" 80 x 60 same))")))
-                .isEqualTo("At one place seams meet on both sides of a third; the guide says where it is thick.");
+                .hasToString("At one place seams meet on both sides of a third; the guide says where it is thick.");
         assertThat(Meetings.sentence(
                         cloth("(" + above + " /> (patch3 \"a\" 40 x 60 same |> patch4 \"a\" 120 x 60 same))")))
-                .isEqualTo("Nowhere do four seams meet.");
+                .hasToString("Nowhere do four seams meet.");
         assertThat(
                         Meetings.sentence(
                                 cloth(
                                         "(" + above
                                                 + " /> (patch3 \"a\" 80 x 60 same |> (patch4 \"a\" 40 x 60 same |> patch5 \"a\" 40 x 60 same)))")))
+                .asString()
                 .startsWith("At one place");
     }
 
@@ -157,9 +160,9 @@ class SewnPatchesTest {
     void how_clear_seams_keep_of_each_other_is_told_of_an_arrangement() {
         MarkedHeap heap = Heaps.heap(Optional.empty());
         Pieced tree = new ScrapPatch(0, false, 88, 88);
-        assertThat(Meetings.sentence(new Composed(tree, List.of(), 0), heap, Ruler.EIGHTHS))
+        assertThat(Meetings.sentence(new Composed(tree, List.of(), 0), heap).english())
                 .isEqualTo("No two seams end within 1 in of each other across a third. No fabric lies beside itself.");
-        assertThat(Meetings.sentence(new Composed(tree, List.of(), 2), heap, Ruler.EIGHTHS))
+        assertThat(Meetings.sentence(new Composed(tree, List.of(), 2), heap).english())
                 .isEqualTo("No two seams end within 1 in of each other across a third.");
     }
 }

@@ -23,6 +23,7 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -86,7 +87,7 @@ public class ChoiceTest {
             assertThat(LargestCloth.limit(hidden.stash(), hem, hem))
                     .isGreaterThan(hidden.finished().width())
                     .isGreaterThan(largest.cloth().finished().width());
-            assertThat(largest.story().chosen().get(0)).contains("The size: the largest square found");
+            assertThat(largest.story().chosen().get(0)).asString().contains("The size: the largest square found");
         }
         assertThat(found).isGreaterThanOrEqualTo(CLOTHS - 1);
     }
@@ -127,7 +128,7 @@ public class ChoiceTest {
     }
 
     private static void isSo(Plan plan, List<Plan> plans, String said, Comparator<Plan> less) {
-        if (plan.story().goodAt().contains(said)) {
+        if (plan.story().goodAt().english().contains(said)) {
             assertThat(plans.stream().filter(other -> !other.equals(plan)))
                     .as(said)
                     .allMatch(other -> less.compare(plan, other) < 0);
@@ -142,7 +143,8 @@ public class ChoiceTest {
         PlanOutcome outcome = Planner.plan(stash, wish, 1, Budget.steps(20_000), progress -> {});
         assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
         assertThat(((PlanOutcome.CannotMake) outcome).proven()).isFalse();
-        List<String> why = ((PlanOutcome.CannotMake) outcome).why();
+        List<String> why = ((PlanOutcome.CannotMake) outcome)
+                .why().stream().map(Sentence::english).toList();
         String last = why.get(why.size() - 1);
         assertThat(last).startsWith("It would work with this added: ");
         List<Piece> pieces = new ArrayList<>(stash.pieces());

@@ -16,6 +16,7 @@ import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -77,7 +78,9 @@ class DraftScoreTest {
         Supply short_ = new Supply(new Stash(List.of(HEARTH, Trials.piece(3, Trials.BLACK, 34, 200))));
         assertThat(Fitting.fit(DRAFT, short_, 200, 1, Budget.steps(200))).isEmpty();
 
-        List<String> remedy = Remedy.of(DRAFT, short_, 200, Ruler.EIGHTHS, Budget.steps(10_000));
+        List<String> remedy = Remedy.of(DRAFT, short_, 200, Budget.steps(10_000)).stream()
+                .map(Sentence::english)
+                .toList();
 
         assertThat(remedy.get(0)).startsWith("Black is ").contains(" short at 4 in wide, for 1");
         String last = remedy.get(remedy.size() - 1);
@@ -98,7 +101,8 @@ class DraftScoreTest {
 
     @Test
     void a_draft_that_only_lacks_time_is_told_so() {
-        assertThat(Remedy.of(DRAFT, Trials.plenty(Trials.WHITE, Trials.BLACK), 200, Ruler.EIGHTHS, Budget.steps(1_000)))
+        assertThat(Remedy.of(DRAFT, Trials.plenty(Trials.WHITE, Trials.BLACK), 200, Budget.steps(1_000)))
+                .map(Sentence::english)
                 .containsExactly("A plan needs more time; plan again with a longer time limit.");
     }
 

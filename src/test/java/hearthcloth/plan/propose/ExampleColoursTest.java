@@ -63,7 +63,7 @@ class ExampleColoursTest {
 
     /** The rules read once more, straight off the cloth. */
     private static void isTrue(Plan plan) {
-        String title = plan.story().title();
+        String title = plan.story().title().english();
         if (title.startsWith("Scattered evenly")) {
             assertThat(figures(plan).neighbours().same()).isLessThanOrEqualTo(0.03);
             assertThat(figures(plan).mixedBars()).isZero();

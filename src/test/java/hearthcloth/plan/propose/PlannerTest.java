@@ -58,7 +58,7 @@ class PlannerTest {
                 .forEach(fabric -> napped.add(fabric.name()));
         String json = new PlanFolder(plan, Ruler.EIGHTHS, Paper.A4).planFile();
         assertThat(PlanJudge.faults(json, Ruler.EIGHTHS.step().nm(), napped))
-                .as(plan.story().title())
+                .as(plan.story().title().english())
                 .isEmpty();
         assertThat(Layers.most(plan.cloth())).isLessThan(16);
         assertThat(plan.bound().joins()).isLessThanOrEqualTo(plan.figures().joins());
@@ -195,6 +195,7 @@ class PlannerTest {
             assertThat(cannot.proven()).isTrue();
             // 60 × 60 against 42 × 27 + 42 × 54 square inches
             assertThat(cannot.why().get(0))
+                    .asString()
                     .contains("3600 sq in")
                     .contains("3402 sq in")
                     .contains("198 sq in");
@@ -211,7 +212,7 @@ class PlannerTest {
                     Optional.of(Order.ROUND));
             PlanOutcome outcome = plan(Stashes.yardage(), wish(Optional.of(Size.square(Length.inches(40))), shape, 1));
             assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
-            assertThat(((PlanOutcome.CannotMake) outcome).why().get(0)).contains("30 × 30 in with 2 rounds");
+            assertThat(((PlanOutcome.CannotMake) outcome).why().get(0)).asString().contains("30 × 30 in with 2 rounds");
         }
 
         @Test
@@ -224,6 +225,7 @@ class PlannerTest {
                     new Wish.Preferences(List.of("Velvet"), 4, 1, Ruler.EIGHTHS));
             PlanOutcome outcome = plan(Stashes.yardage(), wish);
             assertThat(((PlanOutcome.CannotMake) outcome).why().get(0))
+                    .asString()
                     .contains("Velvet")
                     .contains("Slate, Oat");
         }

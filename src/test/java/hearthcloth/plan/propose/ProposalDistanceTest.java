@@ -95,7 +95,7 @@ class ProposalDistanceTest {
         }
         List<String> told = new ArrayList<>();
         for (int i = 0; i < trials.length; i++) {
-            told.add(ProposalStrengths.of(i, List.of(trials), plans));
+            told.add(ProposalStrengths.of(i, List.of(trials), plans).english());
         }
         return told;
     }

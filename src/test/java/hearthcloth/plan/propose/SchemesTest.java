@@ -22,6 +22,7 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
@@ -250,6 +251,7 @@ class SchemesTest {
                 Trials.piece(2, Trials.GREY, 480, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why().get(0))
+                .asString()
                 .startsWith(
                         "This hearth with these bars comes to 12 × 12 in with one round, 18 × 18 in with 2 rounds,");
         Shortfall.Reasons open = reasons(
@@ -258,7 +260,7 @@ class SchemesTest {
                 List.of(),
                 Trials.piece(2, Trials.GREY, 480, 480));
         assertThat(open.proven()).isFalse();
-        assertThat(open.why().get(0)).startsWith("No hearth and bars of this kind come to 13 × 13 in; ");
+        assertThat(open.why().get(0)).asString().startsWith("No hearth and bars of this kind come to 13 × 13 in; ");
     }
 
     /** The hearth of 6 in is cut 6½. */
@@ -273,6 +275,7 @@ class SchemesTest {
                 Trials.piece(3, Trials.WHITE, 40, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why())
+                .map(Sentence::english)
                 .containsExactly(
                         "No single piece holds the hearth, cut 6½ × 6½ in; the best is Grey, 6⅜ × 60 in (line 2).");
         assertThat(reasons(
@@ -295,6 +298,7 @@ class SchemesTest {
                 Trials.piece(2, Trials.GREY, 31, 480));
         assertThat(reasons.proven()).isTrue();
         assertThat(reasons.why())
+                .map(Sentence::english)
                 .containsExactly(
                         "No piece is wide enough for a bar cut 4 in; the widest is Grey, 3⅞ × 60 in (line 2).");
 

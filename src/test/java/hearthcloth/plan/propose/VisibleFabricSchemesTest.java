@@ -78,6 +78,7 @@ class VisibleFabricSchemesTest {
         assertThat(first).isGreaterThan(best(plain, fabric, tie) + 0.05);
         assertThat(first).isEqualTo(best(wished, fabric, tie));
         assertThat(wished.get(0).story().goodAt())
+                .asString()
                 .endsWith(fabric + ": " + Math.round(100 * first) + " % of what shows once tied.");
     }
 
@@ -105,6 +106,6 @@ class VisibleFabricSchemesTest {
                                 Contrast.READS)));
         PlanOutcome outcome = Planner.plan(stash, wish, 1, Budget.steps(100), progress -> {});
         assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
-        assertThat(((PlanOutcome.CannotMake) outcome).why().get(0)).contains("Velvet");
+        assertThat(((PlanOutcome.CannotMake) outcome).why().get(0)).asString().contains("Velvet");
     }
 }

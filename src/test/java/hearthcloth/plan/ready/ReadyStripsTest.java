@@ -195,12 +195,13 @@ class ReadyStripsTest {
             assertThat(one.ease()).isPresent();
             assertThat(one.finished()).isEqualTo(hidden.finished());
             assertThat(one.chosen()).hasSize(4);
-            assertThat(one.chosen().get(0)).isEqualTo("The order: round the square.");
+            assertThat(one.chosen().get(0)).hasToString("The order: round the square.");
             assertThat(one.chosen().get(1))
+                    .asString()
                     .matches(
                             "(Bars cut .* in wide, the widths of pieces you have\\."
                                     + "|Bar widths as cut, the widths of pieces you have: round 1: .* in; round 2: .* in.*\\.)");
-            assertThat(one.chosen().get(2)).isEqualTo(one.rounds() + " rounds.");
+            assertThat(one.chosen().get(2)).hasToString(one.rounds() + " rounds.");
             Size hearth = Layout.hearthEdges(one.layout().courses(), MAKING)
                     .around(one.layout().hearth());
             assertThat(one.chosen().get(3))

@@ -22,6 +22,8 @@ import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -85,7 +87,7 @@ class CutTableTest {
             cuts.add(
                     new PieceCut(pieces.get(i), cornered(pieces.get(i), turned ? size.turned() : size, id(i), turned)));
         }
-        Plan.Story story = new Plan.Story("By hand", "", List.of(), List.of());
+        Plan.Story story = Told.story("By hand", "");
         return new Plan(story, cloth, PiecingRules.inches(), cuts, new Bound(0, 0)).checked();
     }
 
@@ -200,11 +202,11 @@ class CutTableTest {
     void a_plan_for_the_table_is_told_over_whole_pieces() {
         CutTable table = table(SMALLER, true, true);
         Plan found = new DesignFit(table.stash(), Ruler.EIGHTHS)
-                .find(table.design(), "again", Budget.steps(5_000))
+                .find(table.design(), Sentence.itself("again"), Budget.steps(5_000))
                 .orElseThrow();
         WholeStory story = new WholeStory(table);
 
-        Plan plan = story.of(found, new Plan.Story("again", "", List.of(), List.of()));
+        Plan plan = story.of(found, Told.story("again", ""));
 
         assertThat(STASH.pieces())
                 .containsAll(plan.cuts().stream().map(PieceCut::piece).toList());
@@ -270,7 +272,7 @@ class CutTableTest {
         assertThat(given.pieces()).extracting(Piece::size).contains(eighths(84 + 2 + 4, 60 + 2 + 2));
 
         Plan found = ((DesignFit.Answer.Made)
-                        new DesignFit(given, Ruler.EIGHTHS).fit(rest.design(), "again", Budget.steps(5_000)))
+                        new DesignFit(given, Ruler.EIGHTHS).fit(rest.design(), Sentence.itself("again"), Budget.steps(5_000)))
                 .plan();
         RemainingPlan.Resewn resewn = rest.composed(found);
 

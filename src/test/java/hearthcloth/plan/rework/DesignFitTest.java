@@ -23,6 +23,7 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
+import hearthcloth.words.sentence.Sentence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,7 +62,7 @@ class DesignFitTest {
         Plan plan = proposal();
         Design design = DesignEdits.settled(plan, Order.ROUND);
         assertThat(design.layout().finished()).isEqualTo(plan.cloth().finished());
-        DesignFit.Answer answer = new DesignFit(STASH, Ruler.EIGHTHS).fit(design, "same", Budget.steps(Long.MAX_VALUE));
+        DesignFit.Answer answer = new DesignFit(STASH, Ruler.EIGHTHS).fit(design, Sentence.itself("same"), Budget.steps(Long.MAX_VALUE));
         Plan again = ((DesignFit.Answer.Made) answer).plan();
         assertThat(again.figures().joins()).isLessThanOrEqualTo(plan.figures().joins() + 1);
         String json = new PlanFolder(again, Ruler.EIGHTHS, Paper.LETTER).planFile();
@@ -73,13 +74,13 @@ class DesignFitTest {
     void what_the_stash_does_not_hold_is_told() {
         Design design = DesignEdits.settled(proposal(), Order.ROUND);
         Design huge = new DesignEdits(design).hearth(Size.square(Length.inches(60)));
-        DesignFit.Answer answer = new DesignFit(STASH, Ruler.EIGHTHS).fit(huge, "huge", Budget.steps(Long.MAX_VALUE));
+        DesignFit.Answer answer = new DesignFit(STASH, Ruler.EIGHTHS).fit(huge, Sentence.itself("huge"), Budget.steps(Long.MAX_VALUE));
         assertThat(answer)
                 .isInstanceOfSatisfying(
                         DesignFit.Answer.Lacking.class,
                         lacking -> assertThat(lacking.why())
                                 .isNotEmpty()
-                                .allSatisfy(why -> assertThat(why).isNotBlank()));
+                                .allSatisfy(why -> assertThat(why.english()).isNotBlank()));
     }
 
     @Test
@@ -119,7 +120,7 @@ class DesignFitTest {
             found += other.isPresent() ? 1 : 0;
             other.ifPresent(one -> {
                 assertThat(one.layout()).isEqualTo(design.layout());
-                DesignFit.Answer answer = settling.fit(one, "coloured", Budget.steps(Long.MAX_VALUE));
+                DesignFit.Answer answer = settling.fit(one, Sentence.itself("coloured"), Budget.steps(Long.MAX_VALUE));
                 Plan plan = ((DesignFit.Answer.Made) answer).plan();
                 assertThat(SchemeRule.holds(kind, plan.cloth(), plan.fabrics()))
                         .as("%s", kind)

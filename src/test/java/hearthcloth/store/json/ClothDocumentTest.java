@@ -7,6 +7,7 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
@@ -15,6 +16,9 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.store.json.ClothDocument.Bench;
 import hearthcloth.store.json.ClothDocument.Life;
 import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,6 +57,13 @@ public class ClothDocumentTest {
                 random.nextBoolean() ? List.of() : List.of(new Keepsake.Use("4 May", word(random), "")));
     }
 
+    private static final Sentence SHORT = Planning.shortOf(
+            Argument.names(Argument.Joined.OR, List.of("Oat", "Kelp \"\\;(")),
+            Argument.of(Length.inches(7), Rounding.UP),
+            "proven",
+            Argument.row(Argument.Joined.COMMAS, List.of(Planning.hearth(), Argument.text("2C"))),
+            Argument.of(Length.inches(4), Rounding.UP));
+
     private static ClothDocument marked(ClothDocument bare, Random random) {
         boolean planned = random.nextBoolean();
         Life life = new Life(
@@ -67,7 +78,7 @@ public class ClothDocumentTest {
         return new ClothDocument(
                 bare.design(),
                 planned ? bare.plan() : Optional.empty(),
-                planned ? List.of() : List.of("Oat is 7 in short for 2C.", word(random)),
+                planned ? List.of() : List.of(SHORT, Sentence.itself(word(random))),
                 new Bench(
                         Set.of("1A", "hearth"),
                         Set.of("4:1", "4-2:3", "12"),

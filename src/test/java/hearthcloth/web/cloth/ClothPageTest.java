@@ -2,6 +2,7 @@ package hearthcloth.web.cloth;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -25,16 +26,8 @@ class ClothPageTest {
 
     @BeforeAll
     void open() {
+        cloth = BegunWork.exampleTaken(folder);
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        visit.page("/cloth");
-        String found;
-        do {
-            found = visit.page("/proposals");
-        } while (!found.contains("Take this one"));
-        cloth = Visit.onward(visit.post("/proposals/open", "name", found("name=\"name\" value=\"(\\w+)\"", found)))
-                .replaceFirst("^https?://[^/]+", "");
     }
 
     @AfterAll
@@ -62,7 +55,7 @@ class ClothPageTest {
 
     @Test
     void proposals_show_both_faces_and_how_near_they_are_to_the_fewest_joins() {
-        assertThat(visit.page("/proposals")).contains("<svg class=\"cloth\"", "Take this one", "in square");
+        assertThat(visit.firstProposals()).contains("<svg class=\"cloth\"", "Take this one", "in square");
         assertThat(visit.page(cloth)).contains("Front", "Back", "Joins", "Thickest place", "Cut this cloth");
     }
 

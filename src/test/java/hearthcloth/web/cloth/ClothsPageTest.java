@@ -3,6 +3,7 @@ package hearthcloth.web.cloth;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import hearthcloth.web.make.CutPageTest;
 import java.io.ByteArrayOutputStream;
@@ -40,10 +41,8 @@ class ClothsPageTest {
 
     @BeforeAll
     void open() {
+        id = BegunWork.exampleTaken(folder).replace("/cloth/", "");
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        id = CutPageTest.taken(visit).replace("/cloth/", "");
     }
 
     @AfterAll

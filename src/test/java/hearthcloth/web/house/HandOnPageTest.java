@@ -3,8 +3,8 @@ package hearthcloth.web.house;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.guideline.file.GuidelineFile;
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
-import hearthcloth.web.make.CutPageTest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -26,10 +26,8 @@ class HandOnPageTest {
 
     @BeforeAll
     void open() {
+        id = BegunWork.exampleTaken(folder).replace("/cloth/", "");
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        id = CutPageTest.taken(visit).replace("/cloth/", "");
     }
 
     @AfterAll

@@ -2,6 +2,7 @@ package hearthcloth.web.made;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import hearthcloth.web.make.CutPageTest;
 import java.awt.Color;
@@ -33,10 +34,15 @@ class MadePageTest {
 
     @BeforeEach
     void sew() {
+        id = BegunWork.of(folder, "sewn", MadePageTest::sewn);
         visit = new Visit(folder);
+    }
+
+    /** The id of a cloth that was sewn step by step. */
+    private static String sewn(Visit visit) {
         visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
         visit.post("/example");
-        id = CutPageTest.taken(visit).replaceFirst(".*/cloth/", "").replaceFirst("\\?.*", "");
+        String id = CutPageTest.taken(visit).replaceFirst(".*/cloth/", "").replaceFirst("\\?.*", "");
         visit.post("/cut/" + id + "/done");
         String page = visit.page("/sew/" + id);
         int steps =
@@ -45,6 +51,7 @@ class MadePageTest {
             String to = Visit.onward(visit.post("/sew/" + id + "/done", "step", String.valueOf(step)));
             assertThat(to).endsWith(step == steps - 1 ? "/made/" + id : "/sew/" + id);
         }
+        return id;
     }
 
     @AfterEach

@@ -2,6 +2,7 @@ package hearthcloth.web.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -26,10 +27,8 @@ public class CutPageTest {
 
     @BeforeEach
     void open() {
+        cut = BegunWork.exampleTaken(folder).replace("/cloth/", "/cut/");
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        cut = taken(visit).replace("/cloth/", "/cut/");
     }
 
     @AfterEach
@@ -37,13 +36,9 @@ public class CutPageTest {
         visit.close();
     }
 
-    /** Takes the first proposal; the path of its page. */
+    /** Takes the first proposal as soon as there is one; the path of its page. */
     public static String taken(Visit visit) {
-        visit.page("/cloth");
-        String found;
-        do {
-            found = visit.page("/proposals");
-        } while (!found.contains("Take this one"));
+        String found = visit.firstProposals();
         return Visit.onward(visit.post(
                         "/proposals/open",
                         "name",
@@ -68,7 +63,7 @@ public class CutPageTest {
     private int withCuts() {
         for (int at = 0; at < pieces(); at++) {
             String page = piece(at);
-            boolean parts = all("Gives</span> ([^<]+)", page).stream().anyMatch(gives -> gives.contains("·"));
+            boolean parts = all("class=\"sr\">Gives ([^<]+)", page).stream().anyMatch(gives -> gives.contains("·"));
             if (page.contains("name=\"cut\"") && !parts) {
                 return at;
             }
@@ -162,7 +157,7 @@ public class CutPageTest {
         int other = IntStream.range(0, pieces())
                 .filter(at -> at != at0)
                 .filter(at ->
-                        all("Gives</span> ([^<]+)", piece(at)).stream().noneMatch(gives -> gives.contains("hearth")))
+                        all("class=\"sr\">Gives ([^<]+)", piece(at)).stream().noneMatch(gives -> gives.contains("hearth")))
                 .findFirst()
                 .orElseThrow();
         String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);
@@ -183,7 +178,7 @@ public class CutPageTest {
             ids.addAll(all("name=\"id\" value=\"([^\"]+)\"", piece(at)));
         }
         assertThat(ids).doesNotContain(wrong, cutOf).isNotEmpty();
-        assertThat(all("<span>Gives</span> ([^<]+)", piece(0)).get(0))
+        assertThat(all("class=\"sr\">Gives ([^<]+)", piece(0)).get(0))
                 .as("what was cut before is told still")
                 .isNotBlank();
         assertThat(piece(0)).contains("This piece is cut.");

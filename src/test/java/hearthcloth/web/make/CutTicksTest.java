@@ -12,6 +12,8 @@ import hearthcloth.sew.PieceTask;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.sew.machine.SewingPace;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.Language;
+import hearthcloth.words.making.MakingWords;
 import hearthcloth.words.speech.Voice;
 import java.util.HashSet;
 import java.util.List;
@@ -26,8 +28,10 @@ class CutTicksTest {
                     Planned.plans(Stashes.scraps(40, 3), 18, 1).get(0), Ruler.EIGHTHS)
             .cutting();
 
+    private static final MakingWords WORDS = MakingWords.in(Language.ENGLISH);
+
     private static CutTicks ticks(Set<String> ticked) {
-        return new CutTicks(TASKS, ticked);
+        return new CutTicks(TASKS, ticked, WORDS);
     }
 
     @Test
@@ -79,14 +83,14 @@ class CutTicksTest {
         List<AtTheMachine> steps = AtTheMachine.of(
                 Guide.of(Planned.plans(Stashes.scraps(40, 3), 18, 1).get(0), Ruler.EIGHTHS),
                 Voice.english(Ruler.EIGHTHS).sewing());
-        assertThat(new OwnPace(new SewingPace(Map.of())).sentence(steps)).isEmpty();
+        assertThat(new OwnPace(new SewingPace(Map.of())).sentence(steps, WORDS)).isEmpty();
         Map<AtTheMachine.Kind, Long> tenMinutes = new java.util.EnumMap<>(AtTheMachine.Kind.class);
         for (AtTheMachine.Kind kind : AtTheMachine.Kind.values()) {
             tenMinutes.put(kind, 600L);
         }
         OwnPace pace = new OwnPace(new SewingPace(tenMinutes));
-        assertThat(pace.sentence(List.of())).isEmpty();
-        assertThat(pace.sentence(steps.subList(0, 1))).isEqualTo("At your own pace about 10 min to go.");
-        assertThat(pace.sentence(steps.subList(0, 7))).isEqualTo("At your own pace about 1 h 10 min to go.");
+        assertThat(pace.sentence(List.of(), WORDS)).isEmpty();
+        assertThat(pace.sentence(steps.subList(0, 1), WORDS)).isEqualTo("At your own pace about 10 min to go.");
+        assertThat(pace.sentence(steps.subList(0, 7), WORDS)).isEqualTo("At your own pace about 1 h 10 min to go.");
     }
 }

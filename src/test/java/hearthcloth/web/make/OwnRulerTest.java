@@ -2,6 +2,7 @@ package hearthcloth.web.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,10 +23,8 @@ class OwnRulerTest {
 
     @BeforeEach
     void open() {
+        cloth = BegunWork.exampleTaken(folder);
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        cloth = CutPageTest.taken(visit);
         cut = cloth.replace("/cloth/", "/cut/");
     }
 

@@ -2,6 +2,7 @@ package hearthcloth.web.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,10 +22,8 @@ class SewPageTest {
 
     @BeforeEach
     void open() {
+        sew = BegunWork.exampleTaken(folder).replace("/cloth/", "/sew/");
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        sew = CutPageTest.taken(visit).replace("/cloth/", "/sew/");
     }
 
     @AfterEach
@@ -179,7 +178,7 @@ class SewPageTest {
                 .body();
         assertThat(both)
                 .containsPattern("[⅛¼] in narrower than planned")
-                .contains("name=\"width\" value=\"" + less(real) + " and " + less(less(real)) + "\"")
+                .contains("name=\"width\" value=\"" + less(real) + "; " + less(less(real)) + "\"")
                 .contains("name=\"height\" value=\"\"");
         String crooked = real + " and " + less(less(less(real)));
         assertThat(visit.post(sew + "/measure", "step", seam[0], "width", crooked)

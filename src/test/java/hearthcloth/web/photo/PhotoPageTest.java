@@ -15,6 +15,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.web.StashVisit;
 import hearthcloth.web.TestPhotographs;
+import hearthcloth.web.Visit;
 import hearthcloth.web.kit.PieceDrawing;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -49,10 +50,16 @@ class PhotoPageTest extends StashVisit {
     /** The page of the photograph, when it is read. */
     private String read(byte[] photograph, String... fields) throws IOException, InterruptedException {
         String page = onward(send("/stash/photo", "picture", photograph, fields));
-        while (get(page).body().contains("id=\"going\"")) {
-            assertThat(get("/gift").statusCode()).isEqualTo(200);
-        }
+        untilRead(page);
         return page;
+    }
+
+    /** Other pages answer meanwhile. */
+    private void untilRead(String page) throws IOException, InterruptedException {
+        assertThat(get("/gift").statusCode()).isEqualTo(200);
+        while (get(page).body().contains("id=\"going\"")) {
+            Visit.beside("reading", Visit.NOW_AND_THEN_MS);
+        }
     }
 
     private String doubtful(String page) throws IOException, InterruptedException {
@@ -272,9 +279,7 @@ class PhotoPageTest extends StashVisit {
         assertThat(get("/stash/photo").body()).contains("nothing was read off it");
 
         onward(post(page + "/again", "sheet", "size", "size", "9 x 14"));
-        while (get(page).body().contains("id=\"going\"")) {
-            assertThat(get("/gift").statusCode()).isEqualTo(200);
-        }
+        untilRead(page);
         assertThat(get(page).body()).contains("data-piece=\"1\"");
 
         onward(post(page + "/away"));
@@ -320,9 +325,7 @@ class PhotoPageTest extends StashVisit {
                 high,
                 "read",
                 "yes"));
-        while (get(page).body().contains("id=\"going\"")) {
-            assertThat(get("/gift").statusCode()).isEqualTo(200);
-        }
+        untilRead(page);
         // It is an A4 all the same, and that is said of each piece.
         assertThat(get(page).body()).contains("data-piece=\"4\"", "too long or too short");
     }
@@ -393,9 +396,7 @@ class PhotoPageTest extends StashVisit {
         String three = onward(send("/stash/photo", "picture", FEW, "sheet", "a4"));
         assertThat(get(three + "/progress").body()).contains("before yours");
         onward(post(two + "/away"));
-        while (get(three).body().contains("id=\"going\"")) {
-            assertThat(get("/stash").statusCode()).isEqualTo(200);
-        }
+        untilRead(three);
         assertThat(get(one).body()).contains("Take 4 pieces in");
         assertThat(get(two).statusCode()).isEqualTo(404);
         assertThat(get(three).body()).contains("Take 4 pieces in");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import hearthcloth.web.BegunWork;
 import hearthcloth.web.Visit;
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -30,12 +31,8 @@ class TiedPageTest {
 
     @BeforeAll
     void open() {
+        tied = BegunWork.example(folder).replace("/cloth/", "/tied/");
         visit = new Visit(folder);
-        visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
-        visit.post("/example");
-        Matcher cloth = Pattern.compile("/cloth/(ex[\\w-]+)").matcher(visit.page("/cloth"));
-        assertThat(cloth.find()).isTrue();
-        tied = "/tied/" + cloth.group(1);
     }
 
     @AfterAll

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.join;
 
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.cutstock.search.RuinAndRecreate;
+import hearthcloth.cutstock.search.SearchParameters;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -90,7 +91,7 @@ public final class Joining implements Search<JoinJob, JoinPlan, Integer> {
                     .map(bar -> new WantedBar(bar, List.of(0), Integer.MAX_VALUE - 1, job.leastPart()))
                     .toList();
             long[] stock = IntStream.of(strips).mapToLong(job.strips()::get).toArray();
-            joinery = new Joinery(bars, FixedStrips.of(stock), JoinRules.NONE, job.loss());
+            joinery = new Joinery(bars, FixedStrips.of(stock), JoinRules.NONE, job.loss(), SearchParameters.standard());
             bound = simple.joins();
         }
 

@@ -1,0 +1,37 @@
+package hearthcloth.plan.propose;
+
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.Sentence;
+import java.util.List;
+
+/** What a proposal is good at, looked into by those who show only a part of it. */
+public final class GoodAt {
+
+    private GoodAt() {}
+
+    /** Without what compares it with the first proposal, for where they were put in another order. */
+    public static Sentence uncompared(Sentence goodAt) {
+        return Sentence.row(goodAt.parts().stream().map(GoodAt::alone).toList());
+    }
+
+    private static Sentence alone(Sentence part) {
+        Argument none = Argument.text("");
+        if (!part.isLike(Planning.good(none, none)) || !(part.with().get(1) instanceof Argument.Row points)) {
+            return part;
+        }
+        boolean compared =
+                points.parts().stream().anyMatch(one -> one instanceof Sentence point && point.isLike(Planning.pointThan(none)));
+        return compared ? Planning.goodAlone(part.with().get(0)) : part;
+    }
+
+    /** The first reason to give: what shows once tied, where that was wished; else the first sentence. */
+    public static Sentence reason(Sentence goodAt) {
+        Argument none = Argument.text("");
+        List<Sentence> parts = goodAt.parts();
+        return parts.stream()
+                .filter(part -> part.isLike(Planning.colourOutside(none, none)))
+                .findFirst()
+                .orElse(parts.get(0));
+    }
+}

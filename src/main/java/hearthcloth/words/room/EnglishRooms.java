@@ -1,0 +1,41 @@
+package hearthcloth.words.room;
+
+import hearthcloth.words.measuring.EnglishMeasuring;
+import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.planning.EnglishPlanning;
+import hearthcloth.words.planning.PlanningWords;
+import hearthcloth.words.printing.EnglishPrinting;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.sewing.EnglishSewing;
+import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.tying.EnglishTying;
+import hearthcloth.words.tying.TyingWords;
+
+/** Every room in English. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class EnglishRooms implements Rooms {
+
+    @Override
+    public MeasuringWords measuring() {
+        return new EnglishMeasuring();
+    }
+
+    @Override
+    public PlanningWords planning() {
+        return new EnglishPlanning();
+    }
+
+    @Override
+    public PrintingWords printing() {
+        return new EnglishPrinting();
+    }
+
+    @Override
+    public SewingWords sewing() {
+        return new EnglishSewing();
+    }
+
+    @Override
+    public TyingWords tying() {
+        return new EnglishTying();
+    }
+}

@@ -1,0 +1,41 @@
+package hearthcloth.words.room;
+
+import hearthcloth.words.measuring.GermanMeasuring;
+import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.planning.GermanPlanning;
+import hearthcloth.words.planning.PlanningWords;
+import hearthcloth.words.printing.GermanPrinting;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.sewing.GermanSewing;
+import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.tying.GermanTying;
+import hearthcloth.words.tying.TyingWords;
+
+/** Every room in German. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class GermanRooms implements Rooms {
+
+    @Override
+    public MeasuringWords measuring() {
+        return new GermanMeasuring();
+    }
+
+    @Override
+    public PlanningWords planning() {
+        return new GermanPlanning();
+    }
+
+    @Override
+    public PrintingWords printing() {
+        return new GermanPrinting();
+    }
+
+    @Override
+    public SewingWords sewing() {
+        return new GermanSewing();
+    }
+
+    @Override
+    public TyingWords tying() {
+        return new GermanTying();
+    }
+}

@@ -1,0 +1,41 @@
+package hearthcloth.words.room;
+
+import hearthcloth.words.measuring.JapaneseMeasuring;
+import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.planning.JapanesePlanning;
+import hearthcloth.words.planning.PlanningWords;
+import hearthcloth.words.printing.JapanesePrinting;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.sewing.JapaneseSewing;
+import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.tying.JapaneseTying;
+import hearthcloth.words.tying.TyingWords;
+
+/** Every room in Japanese. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class JapaneseRooms implements Rooms {
+
+    @Override
+    public MeasuringWords measuring() {
+        return new JapaneseMeasuring();
+    }
+
+    @Override
+    public PlanningWords planning() {
+        return new JapanesePlanning();
+    }
+
+    @Override
+    public PrintingWords printing() {
+        return new JapanesePrinting();
+    }
+
+    @Override
+    public SewingWords sewing() {
+        return new JapaneseSewing();
+    }
+
+    @Override
+    public TyingWords tying() {
+        return new JapaneseTying();
+    }
+}

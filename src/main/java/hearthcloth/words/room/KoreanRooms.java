@@ -1,0 +1,41 @@
+package hearthcloth.words.room;
+
+import hearthcloth.words.measuring.KoreanMeasuring;
+import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.planning.KoreanPlanning;
+import hearthcloth.words.planning.PlanningWords;
+import hearthcloth.words.printing.KoreanPrinting;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.sewing.KoreanSewing;
+import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.tying.KoreanTying;
+import hearthcloth.words.tying.TyingWords;
+
+/** Every room in Korean. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class KoreanRooms implements Rooms {
+
+    @Override
+    public MeasuringWords measuring() {
+        return new KoreanMeasuring();
+    }
+
+    @Override
+    public PlanningWords planning() {
+        return new KoreanPlanning();
+    }
+
+    @Override
+    public PrintingWords printing() {
+        return new KoreanPrinting();
+    }
+
+    @Override
+    public SewingWords sewing() {
+        return new KoreanSewing();
+    }
+
+    @Override
+    public TyingWords tying() {
+        return new KoreanTying();
+    }
+}

@@ -1,0 +1,21 @@
+package hearthcloth.words.room;
+
+import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.planning.PlanningWords;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.tying.TyingWords;
+
+/** What is said in one language, a method for each room. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public interface Rooms {
+
+    MeasuringWords measuring();
+
+    PlanningWords planning();
+
+    PrintingWords printing();
+
+    SewingWords sewing();
+
+    TyingWords tying();
+}

@@ -1,0 +1,86 @@
+package hearthcloth.words.sentence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Rounding;
+import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Size;
+import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SentenceTest {
+
+    private static final Sentence SHORT = Planning.shortOf(
+            Argument.names(Argument.Joined.OR, List.of("Oat", "Kelp \"\\;(")),
+            Argument.of(Length.inches(7), Rounding.UP),
+            "proven",
+            Argument.row(Argument.Joined.COMMAS, List.of(Planning.hearth(), Argument.text("2C"))),
+            Argument.of(Length.inches(4), Rounding.UP));
+
+    @Test
+    void a_sentence_is_said_in_the_readers_language_and_unit() {
+        Sentence wide = Planning.chosenBars(Argument.of(Length.mm(95), Rounding.NEAREST));
+
+        assertThat(wide.english()).isEqualTo("Bars cut 3¾ in wide.");
+        assertThat(wide.in(Voice.of(Language.GERMAN, Ruler.MILLIMETRES))).isEqualTo("Streifen 9,5 cm breit geschnitten.");
+    }
+
+    @Test
+    void what_is_the_same_message_with_the_same_in_it_is_equal() {
+        assertThat(Planning.chosenRounds(2))
+                .isEqualTo(Planning.chosenRounds(2))
+                .hasSameHashCodeAs(Planning.chosenRounds(2))
+                .isNotEqualTo(Planning.chosenRounds(3))
+                .isNotEqualTo(Planning.colourMixed(2));
+        assertThat(Planning.chosenRounds(2).isLike(Planning.chosenRounds(3))).isTrue();
+    }
+
+    @Test
+    void sentences_in_a_row_are_said_one_after_the_other_and_nothing_is_left_out_silently() {
+        Sentence row = Planning.chosenRounds(1).then(Sentence.none()).then(Sentence.itself("Mine.")).then(SHORT);
+
+        assertThat(row.parts()).containsExactly(Planning.chosenRounds(1), Sentence.itself("Mine."), SHORT);
+        assertThat(row.english()).startsWith("One round. Mine. Oat or Kelp ");
+        assertThat(Sentence.row(List.of()).isEmpty()).isTrue();
+        assertThat(Sentence.none().then(SHORT)).isEqualTo(SHORT);
+    }
+
+    @Test
+    void what_is_written_is_read_back_the_same() {
+        List<Sentence> all = List.of(
+                SHORT,
+                Planning.chosenRounds(3).then(Sentence.itself("A \"b\"; c")),
+                Planning.scrapsUsed(
+                        new Argument.Percent("3.4"),
+                        3,
+                        Argument.number(1),
+                        Argument.number(1),
+                        new Argument.Decimal("1.5")),
+                Planning.chosenReadyBars(
+                        new Argument.Widths(List.of(Length.mm(70), Length.mm(95)), Rounding.NEAREST)),
+                Planning.chosenHearth(Argument.of(Size.square(Length.cm(9)), Rounding.UP)),
+                Planning.scrapsShort(Argument.area(1234.5, Rounding.DOWN)),
+                Planning.colour(Argument.capital(Planning.colourApart())),
+                Sentence.none());
+
+        assertThat(all).allSatisfy(one -> assertThat(SentenceNotation.parse(SentenceNotation.print(one)))
+                .contains(one));
+    }
+
+    @Test
+    void what_this_version_does_not_know_is_no_sentence() {
+        assertThat(List.of(
+                        "",
+                        "planning/no.such(#1)",
+                        "planning/chosen.rounds(\"2\")",
+                        "planning/chosen.rounds()",
+                        "planning/chosen.rounds(#1",
+                        "elsewhere/chosen.rounds(#1)",
+                        "planning/chosen.hearth(L12)",
+                        "\"words\""))
+                .allSatisfy(text -> assertThat(SentenceNotation.parse(text)).isEmpty());
+    }
+}
