@@ -91,7 +91,7 @@ class ProposalFilesTest {
         assertThat(said())
                 .startsWith("Wrote " + at("idea.json") + ": " + PLAN.story().title() + ".");
         Guideline idea = GuidelineWish.guideline(at("idea.json"), shell);
-        assertThat(idea.told().name()).isEqualTo(PLAN.story().title());
+        assertThat(idea.told().name()).isEqualTo(PLAN.story().title().english());
         assertThat(idea.told().ruler()).isEqualTo(Ruler.EIGHTHS);
         assertThat(idea.size()).isEqualTo(new SizeRule.Open());
         assertThat(idea.shape().hearth()).isInstanceOf(HearthRule.OfWidth.class);

@@ -6,6 +6,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,6 +39,7 @@ final class OpenedPage implements AutoCloseable {
                 .setColorScheme(scheme)
                 .setViewportSize(360, 740));
         context.setDefaultTimeout(240_000);
+        PlaywrightAssertions.setDefaultAssertionTimeout(240_000);
         page = context.newPage();
         page.onRequest(request -> {
             if (!request.url().matches("(?s)(file|data|blob):.*")) {

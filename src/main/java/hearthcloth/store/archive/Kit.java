@@ -27,7 +27,7 @@ public record Kit(String name, ClothDocument document) {
     /** More than a kit of 400 pieces takes. */
     public static final int MOST_BYTES = 4 << 20;
 
-    private record Written(String format, int version, String name, String cloth) {}
+    record Written(String format, int version, String name, String cloth) {}
 
     /** A kit of a cloth, as it was planned; what was done of it stays where it was done. */
     public static Kit of(String name, ClothDocument document) {

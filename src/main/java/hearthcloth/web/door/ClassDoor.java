@@ -137,7 +137,7 @@ public final class ClassDoor {
 
     /** Which student a request comes from. */
     public synchronized Optional<Student> student(Context context) {
-        return Optional.ofNullable(context.cookie(COOKIE)).map(inside::get);
+        return Optional.ofNullable(context.cookie(COOKIE)).flatMap(key -> Optional.ofNullable(inside.get(key)));
     }
 
     /** Whether an address is one of the class's own: the only ones a student is let in to. */

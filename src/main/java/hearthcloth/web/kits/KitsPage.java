@@ -200,9 +200,8 @@ public final class KitsPage {
     }
 
     private void away(Context context) {
-        search().ifPresent(KitsSearch::stop);
+        stop(context);
         searches.remove(room.store());
-        PageContext.go(context, "/kits", "");
     }
 
     private KitsSearch found() {

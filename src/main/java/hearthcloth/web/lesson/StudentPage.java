@@ -1,6 +1,5 @@
 package hearthcloth.web.lesson;
 
-import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.Laid;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.guide.GuideLength;
@@ -13,11 +12,9 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.web.door.ClassDoor;
 import hearthcloth.web.door.RequestGuard;
-import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
-import hearthcloth.web.kit.Swatches;
 import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
@@ -28,7 +25,6 @@ import io.javalin.http.NotFoundResponse;
 import io.javalin.http.SameSite;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -64,15 +60,13 @@ public final class StudentPage {
     /**
      * Her cloth.
      *
+     * @param front as far as it is sewn
      * @param bends what of the idea it does not keep, in sentences
      * @param why what is short
      * @param isScraps where no hearth with bars came about
      */
     public record Cloth(
-            String title, String size, Pictures pictures, List<String> bends, List<String> why, boolean isScraps) {}
-
-    /** Its faces; the front as far as it is sewn. */
-    public record Pictures(String front, String back) {}
+            String title, String size, String front, List<String> bends, List<String> why, boolean isScraps) {}
 
     /** A row of the cut list. */
     public record Row(String patch, String cut, String fabric, String piece) {}
@@ -221,10 +215,7 @@ public final class StudentPage {
         return new Cloth(
                 plan.story().title().in(voice),
                 size,
-                new Pictures(
-                        Growth.drawn(place, size),
-                        ClothDrawing.still(
-                                plan.cloth(), Face.BACK, new Swatches(plan.fabrics(), Map.of()), size)),
+                Growth.drawn(place, size),
                 near.bends().stream().map(Bend::what).toList(),
                 place.found().why().stream().map(one -> one.in(voice)).toList(),
                 near.isScraps());

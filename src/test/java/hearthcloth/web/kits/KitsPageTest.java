@@ -6,6 +6,7 @@ import hearthcloth.web.Visit;
 import hearthcloth.web.make.CutPageTest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -93,7 +94,8 @@ class KitsPageTest {
     }
 
     @Test
-    void a_kit_goes_out_as_a_file_and_comes_in_with_its_pieces() {
+    void a_kit_goes_out_as_a_file_and_comes_in_with_its_pieces() throws Exception {
+        Files.createDirectories(folder.resolve("other"));
         try (Visit visit = stocked(folder);
                 Visit other = new Visit(folder.resolve("other"))) {
             planned(visit, "lines", "Anna, 14 in");
