@@ -115,11 +115,9 @@
 
     said() {
       const count = this.corners.length;
-      if (!count) return "No corner yet.";
-      const so = count === 1 ? "1 corner" : count + " corners";
-      if (count === 1) return "1 corner; go on round the piece, or, where this is its middle, let its rim be found.";
-      if (count < 3) return so + "; go on round the piece.";
-      return so + (count < this.most ? "; go on, or close it." : "; that is the most. Close it now.");
+      const words = this.svg.dataset;
+      if (count < 2) return count ? words.one : words.none;
+      return (count < 3 ? words.few : count < this.most ? words.some : words.full).replace("%d", count);
     }
 
     line(line, from, to) {
@@ -137,7 +135,7 @@
       }
       this.corners.forEach((corner, i) => {
         const spot = group.children[i];
-        spot.setAttribute("aria-label", "Corner " + (i + 1) + " of " + this.corners.length + ". Arrow keys move it, with Shift further.");
+        spot.setAttribute("aria-label", this.svg.dataset.corner.replace("%1", i + 1).replace("%2", this.corners.length));
         spot.querySelectorAll("circle").forEach(circle => { circle.setAttribute("cx", corner.x); circle.setAttribute("cy", corner.y); });
       });
     }

@@ -119,16 +119,16 @@
     return Math.acos(Math.min(1, Math.abs(normal[2]) / Math.hypot(...normal))) * 180 / Math.PI;
   };
 
-  const hints = ({ seen, crops }, isWhite) => {
+  const hints = ({ seen, crops }, isWhite, words) => {
     const said = [];
-    if (isDark(seen)) said.push("It is very dark. Take it by daylight or with more lamps, without flash.");
-    else if (blur(crops) > 2.6) said.push("It is blurred. Hold still, let the camera focus on the pieces, and take it again.");
+    if (isDark(seen)) said.push(words.dark);
+    else if (blur(crops) > 2.6) said.push(words.blurred);
     if (!isWhite) return said;
     const shape = paper(seen);
     const four = shape.length ? corners(shape) : [];
     const isSheet = four.length && shape.length > 0.8 * area(four) && shape.length < 1.15 * area(four);
-    if (!isSheet) said.push("No white sheet shows clearly. Does it lie whole in the picture, touching nothing, on something darker?");
-    else if (tilt(four, seen) > MOST_TILT) said.push("It is seen slantwise, by more than 25°. Hold the camera level above the middle.");
+    if (!isSheet) said.push(words.noSheet);
+    else if (tilt(four, seen) > MOST_TILT) said.push(words.slant);
     return said;
   };
 
@@ -146,8 +146,8 @@
       canvas.height = picture.seen.height;
       canvas.getContext("2d").putImageData(picture.seen, 0, 0);
       const sheet = new FormData(form).get("sheet");
-      const said = hints(picture, sheet === "a4" || sheet === "letter");
-      place.querySelector(".hints").replaceChildren(...(said.length ? said : ["Nothing against it at first sight."]).map(words => {
+      const said = hints(picture, sheet === "a4" || sheet === "letter", form.dataset);
+      place.querySelector(".hints").replaceChildren(...(said.length ? said : [form.dataset.fine]).map(words => {
         const line = document.createElement("li");
         line.textContent = words;
         return line;

@@ -12,10 +12,10 @@
     const file = input.files[0];
     if (!file) return;
     if (file.size > Number(form.dataset.most)) {
-      said.textContent = file.name + " is larger than 80 MB. Send it as the camera took it, or a smaller one.";
+      said.textContent = form.dataset.large.replace("%s", () => file.name);
       input.value = "";
     } else {
-      said.textContent = "Chosen: " + file.name + ". Now press “Read it”.";
+      said.textContent = form.dataset.picked.replace("%s", () => file.name);
     }
   };
   document.addEventListener("change", event => {
@@ -27,7 +27,7 @@
     if (!event.target.matches(".send")) return;
     const said = event.target.querySelector(".picked");
     said.textContent = [...event.target.querySelectorAll(".pick input")].some(input => input.files.length)
-      ? "Sending the picture …" : "No picture is chosen yet.";
+      ? event.target.dataset.sending : event.target.dataset.none;
   });
   document.addEventListener("focusin", event => {
     if (event.target.matches && event.target.matches(".sheets input[name=size], .sheets input[name=line]"))

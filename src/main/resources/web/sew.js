@@ -73,19 +73,14 @@ const NEXT = { en: /\b(next|done)\b/i, ko: /다음|됐/, ja: /次|できた/, fr
 let ear = null;
 let deaf = false;
 async function listen() {
-  const Ear = window.SpeechRecognition;
-  if (!reading || ear || deaf || !Ear || !Ear.available) {
+  if (!reading || ear || deaf) {
     if (!reading && ear) ear.stop();
     return;
   }
   const tag = stepLang();
-  const how = { langs: [ownVoice() ? ownVoice().lang.replace("_", "-") : tag], processLocally: true };
-  if (await Ear.available(how).catch(() => "") !== "available" || !reading || ear) return;
-  ear = new Ear();
-  ear.lang = how.langs[0];
-  ear.processLocally = true;
-  ear.addEventListener("result", event => {
-    const heard = [...event.results].map(one => one[0].transcript).join(" ");
+  const lang = ownVoice() ? ownVoice().lang.replace("_", "-") : listening.placed(tag);
+  if (!await listening.hears(lang) || !reading || ear) return;
+  ear = listening.ear(lang, heard => {
     // It must not obey its own voice.
     if (window.speechSynthesis.speaking || !NEXT[tag] || !NEXT[tag].test(heard)) return;
     const found = document.getElementById("done") || document.getElementById("next");

@@ -77,7 +77,6 @@
     }
   }
 
-  const words = { left: "turned to the left", right: "turned to the right", up: "tipped towards you", down: "tipped away" };
   const step = Math.PI / 12;
   const ways = { left: [step, 0], right: [-step, 0], up: [0, step], down: [0, -step] };
 
@@ -94,7 +93,7 @@
       if (turn) turning.turn(...ways[turn]);
       if (look) turning.look(look);
       if (closer) turning.closer(Number(closer));
-      here.querySelector("[data-said]").textContent = turn ? words[turn] : button.textContent;
+      here.querySelector("[data-said]").textContent = button.dataset.says || button.getAttribute("aria-label") || button.textContent;
     });
     canvas.addEventListener("webglcontextlost", event => {
       event.preventDefault();

@@ -69,6 +69,7 @@ class ArchitectureTest {
                             "cloth",
                             "stash",
                             "wrap",
+                            "cutstock",
                             "plan",
                             "sew",
                             "photo")),

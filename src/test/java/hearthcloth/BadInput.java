@@ -7,7 +7,7 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.stash.StashFile;
 import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.DocumentEdit;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -80,7 +80,7 @@ public final class BadInput {
 
     private static void cloth(byte[] bytes) {
         try {
-            ClothDocument.read(ClothDocument.read(text(bytes)).text());
+            KeptCloth.read(KeptCloth.text(KeptCloth.read(text(bytes))));
         } catch (IllegalArgumentException | ArithmeticException e) {
             // Refused; who reads one out of a file says in which.
         }

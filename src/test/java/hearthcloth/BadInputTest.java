@@ -20,8 +20,9 @@ import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
 import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.DocumentEdit;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.web.TestPhotographs;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -112,10 +113,10 @@ class BadInputTest {
         Store store = Store.open(folder.resolve("work.db"), Clock.systemUTC());
         store.stash()
                 .edit(new StashEdit("add 60", List.of(), Stashes.scraps(60, 3).pieces()));
-        ClothDocument cloth = cloth(store);
+        Project cloth = cloth(store);
         store.cloths().keep("dawn", "Dawn", cloth);
         seeds.put("archive", List.of(Archive.of(store).bytes()));
-        seeds.put("cloth", List.of(cloth.text().getBytes(StandardCharsets.UTF_8)));
+        seeds.put("cloth", List.of(KeptCloth.text(cloth).getBytes(StandardCharsets.UTF_8)));
         String edit = DocumentEdit.of("{\"a\":1,\"b\":2}", "{\"a\":1,\"b\":3}").text();
         seeds.put("journal", List.of(edit.getBytes(StandardCharsets.UTF_8)));
         byte[] photograph = TestPhotographs.few();
@@ -132,7 +133,7 @@ class BadInputTest {
         return files;
     }
 
-    private static ClothDocument cloth(Store store) {
+    private static Project cloth(Store store) {
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(Size.square(Length.inches(30))), false),
                 OpenShape.shape(),
@@ -143,7 +144,7 @@ class BadInputTest {
                         Planner.plan(store.stash().whole(), wish, 1, Budget.steps(2_000), progress -> {}))
                 .plans()
                 .get(0);
-        return ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
+        return Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
     }
 
     /** Writes good input for the fuzzer to begin with, a folder for each taker, into the folder named. */

@@ -41,7 +41,7 @@ class KilledMomentsTest {
     @TempDir
     Path folder;
 
-    private Path file;
+    private Path file = Path.of("work.db");
 
     /** All that a workroom holds, to be compared. */
     private record Work(List<Piece> pieces, List<String> cloths) {

@@ -180,12 +180,12 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
      * @param made how many of its cuts are made; the ruler lies for the next
      */
     public Picture onMat(PieceTask task, int made) {
-        return new MatPicture(plan, task, voice.ruler(), made).within(SCREEN_PIECE, SCREEN_PIECE);
+        return new MatPicture(plan, task, voice, made).within(SCREEN_PIECE, SCREEN_PIECE);
     }
 
     /** The same for a telephone: drawn smaller, so that its letters are as large. */
     public Picture onMatInHand(PieceTask task, int made) {
-        return new MatPicture(plan, task, voice.ruler(), made).within(HAND_PIECE, HAND_PIECE);
+        return new MatPicture(plan, task, voice, made).within(HAND_PIECE, HAND_PIECE);
     }
 
     /** What is under the needle or the iron, for a screen. */

@@ -27,8 +27,6 @@ final class Hemming {
     private final Hem hem;
     private final Size raw;
     private final SewingWords said;
-    private final String inside;
-    private final String outside;
 
     private Hemming(Cloth cloth, MakerWords words) {
         this.cloth = cloth;
@@ -38,8 +36,6 @@ final class Hemming {
         Length both = hem.allowance().times(2);
         this.raw = new Size(
                 cloth.finished().width().plus(both), cloth.finished().height().plus(both));
-        this.inside = MakerWords.face(cloth.making().fell());
-        this.outside = MakerWords.face(cloth.making().fell().other());
     }
 
     /** Empty where the cloth has no hem. */
@@ -66,26 +62,22 @@ final class Hemming {
                 topAndBottom,
                 check(half),
                 thick(List.of(Side.TOP, Side.BOTTOM), hem.allowance()),
-                few("the top and bottom edges")));
+                few("topBottom")));
         tasks.add(new Task(
                 said.hemSidesTitle(),
                 sides,
                 check(cloth.finished()),
                 corners(thick(List.of(Side.LEFT, Side.RIGHT), Length.ZERO)),
-                few("both side edges, hems and all")));
+                few("sides")));
         tasks.add(Task.of(said.hemCloseTitle(), List.of(said.hemClosePush(), said.hemCloseSew()))
-                .inShort(List.of(
-                        "Push loose threads in with the eye of a needle.",
-                        "Sew each opening shut by hand, a few small stitches.")));
+                .inShort(List.of(said.fewClosePush(), said.fewCloseSew())));
         return List.copyOf(tasks);
     }
 
     /** The step that cuts off the corner. The cut lies inside both first folds, so that no raw edge can come out. */
     private Task clipped() {
         return Task.of(said.hemClipTitle(), List.of(said.hemClip(words.exact(hem.first()))))
-                .inShort(List.of(
-                        "Cut a triangle off each raw corner: " + words.exact(hem.first()) + " along both edges.",
-                        "No more than that: the corner gets less thick, and stays shut."));
+                .inShort(List.of(said.fewClip(words.exact(hem.first())), said.fewClipNoMore()));
     }
 
     private List<Task> mitred() {
@@ -102,34 +94,34 @@ final class Hemming {
                 check(cloth.finished()),
                 thick(List.of(Side.TOP, Side.RIGHT, Side.BOTTOM, Side.LEFT), Length.ZERO),
                 FewWords.fitted(List.of(
-                        "Fold the hem in along its creases, corners sharp. Press and pin.",
-                        along() + ", all the way round.",
-                        "Start in the middle of a side.",
-                        "At a corner: needle down, foot up, turn the cloth.",
-                        "Sew over the first stitches at the end. Press."))));
+                        said.fewRoundFold(),
+                        said.fewHemStitchRound(words.edgestitch(), from()),
+                        said.fewRoundStart(),
+                        said.fewRoundCorner(),
+                        said.fewRoundEnd()))));
         return List.copyOf(tasks);
     }
 
     private List<String> few(String edges) {
         List<String> few = new ArrayList<>(folded(edges));
-        few.add(along() + ". Backstitch both ends.");
-        few.add("Press.");
+        few.add(said.fewHemStitch(words.edgestitch(), from()));
+        few.add(said.fewHemPress());
         return FewWords.fitted(few);
     }
 
     private List<String> creased() {
-        List<String> few = new ArrayList<>(folded("all four edges"));
-        few.add("Open it again. The corner will be where the inner creases cross.");
+        List<String> few = new ArrayList<>(folded("all"));
+        few.add(said.fewHemOpen());
         return few;
     }
 
     private List<String> folded(String edges) {
-        String up = MakerWords.capital(inside) + " up. Fold in ";
+        String up = face(cloth.making().fell());
         return isTurnedTwice()
                 ? List.of(
-                        up + words.exact(hem.first()) + " along " + edges + ". Press.",
-                        "Fold in again by " + words.exact(hem.second()) + ". Press and pin.")
-                : List.of(up + words.exact(hem.allowance()) + " along " + edges + ". Press and pin.");
+                        said.fewHemFold(edges, up, words.exact(hem.first())),
+                        said.fewHemFoldAgain(words.exact(hem.second())))
+                : List.of(said.fewHemFoldOnce(edges, up, words.exact(hem.allowance())));
     }
 
     /**
@@ -148,13 +140,11 @@ final class Hemming {
                                 isTurnedTwice() ? said.hemMitreStitch(words.about(stitched)) : said.hemMitreStitchOut(),
                                 said.hemMitreTrim(words.about(trim))))
                 .inShort(List.of(
-                        "Fold the corner in half, " + outside + " to " + outside + ", raw edges together.",
-                        "Mark both raw edges " + words.exact(hem.mitreIntercept()) + " from the point.",
-                        "From the mark rule a line square to the fold.",
-                        isTurnedTwice()
-                                ? "Stitch on it from the fold, " + words.about(stitched) + ". Backstitch both ends."
-                                : "Stitch on it from fold to raw edge. Backstitch both ends.",
-                        "Trim the point " + words.about(trim) + " beside it. Press open, turn out."));
+                        said.fewMitreFold(face(cloth.making().fell().other())),
+                        said.fewMitreMark(words.exact(hem.mitreIntercept())),
+                        said.fewMitreRule(),
+                        isTurnedTwice() ? said.fewMitreStitch(words.about(stitched)) : said.fewMitreStitchOut(),
+                        said.fewMitreTrim(words.about(trim))));
     }
 
     /**
@@ -179,10 +169,10 @@ final class Hemming {
                 check(raw),
                 List.of(),
                 FewWords.fitted(List.of(
-                        "Press the whole cloth flat, " + inside + " up.",
-                        "Measure both diagonals: each about " + words.near(corner) + ".",
-                        "If they differ, pull the short one longer and press again.",
-                        "Trim the edges only where they are not straight.")));
+                        said.fewSquare(face(cloth.making().fell())),
+                        said.fewDiagonals(words.near(corner)),
+                        said.fewPull(),
+                        said.fewTrimEdges())));
     }
 
     private List<String> folds(String edges) {
@@ -200,10 +190,6 @@ final class Hemming {
     /** Whether both folds are more than zero; a hem with only one fold is turned once. */
     private boolean isTurnedTwice() {
         return hem.first().isPositive() && hem.second().isPositive();
-    }
-
-    private String along() {
-        return "Edgestitch " + words.edgestitch() + (isTurnedTwice() ? " from the inner fold" : " from the raw edge");
     }
 
     private String stitch() {

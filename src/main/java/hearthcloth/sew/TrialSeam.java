@@ -29,11 +29,7 @@ final class TrialSeam {
         lines.add(words.layStack());
         lines.add(words.layWork());
         return Task.of(words.layTitle(), lines)
-                .inShort(List.of(
-                        "Lay out " + (patches == 1 ? "the one patch" : "all " + patches)
-                                + " as in the picture, each with its slip.",
-                        "Step back and look. Two of the same size can still be swapped.",
-                        "Stack them in sewing order, the first on top."));
+                .inShort(List.of(words.fewLayOut(patches), words.fewLayLook(), words.fewLayStack()));
     }
 
     /** The trial seam. Two scraps of 4 in or 10 cm lose n + W together, which shows quickly how one's machine sews. */
@@ -48,11 +44,11 @@ final class TrialSeam {
                 Optional.of(new Task.Check(sewn, said.trialCheck(words.measured(sewn)))),
                 List.of(said.trialFells(MakerWords.face(making.fell()))),
                 FewWords.fitted(List.of(
-                        "Cut two scraps " + words.cut(side) + " square. Sew them as you will the first seam.",
-                        "Set the stitch length to " + words.stitch() + ".",
-                        "Too narrow? Stitch a thread nearer the edge next time.",
-                        "Too wide? Stitch a thread farther in.",
-                        "Measure after every step.")));
+                        said.fewTrialCut(words.cut(side)),
+                        said.fewTrialLength(words.stitch()),
+                        said.fewTrialNarrow(),
+                        said.fewTrialWide(),
+                        said.fewTrialMeasure())));
     }
 
     private static List<String> trial(Making making, Length side, MakerWords words, boolean free) {

@@ -1,13 +1,14 @@
 package hearthcloth.store;
 
-import hearthcloth.store.journal.BenchFact;
 import hearthcloth.store.journal.ChangeJournal;
 import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.BenchText;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Project;
 import hearthcloth.work.Promises;
 import hearthcloth.work.Thing;
 import java.sql.ResultSet;
@@ -58,15 +59,15 @@ public final class ClothBook {
         return new SavedCloth(
                 row.getString("id"),
                 row.getString("name"),
-                ClothDocument.read(row.getString("document")),
+                KeptCloth.read(row.getString("document")),
                 row.getString("changed"),
                 row.getLong("version"));
     }
 
     /** Stores a new cloth under {@code id}; undone from the shelf. */
-    public void keep(String id, String name, ClothDocument document) {
+    public void keep(String id, String name, Project document) {
         jdbi.useTransaction(
-                handle -> stands(handle, id, "kept " + name, new ClothFact.Stands(name, document.text(), 1, true)));
+                handle -> stands(handle, id, "kept " + name, new ClothFact.Stands(name, KeptCloth.text(document), 1, true)));
     }
 
     private void stands(Handle handle, String id, String label, ClothFact.Stands fact) {
@@ -93,16 +94,16 @@ public final class ClothBook {
             for (DocumentEdit edit : back) {
                 document = edit.appliedTo(document);
             }
-            return Optional.of(new SavedCloth(id, now.name(), ClothDocument.read(document), now.changed(), version));
+            return Optional.of(new SavedCloth(id, now.name(), KeptCloth.read(document), now.changed(), version));
         }));
     }
 
-    static Optional<ClothDocument> document(Handle handle, String id) {
+    static Optional<Project> document(Handle handle, String id) {
         return handle.createQuery("select document from cloth where id = :id")
                 .bind("id", id)
                 .mapTo(String.class)
                 .findOne()
-                .map(ClothDocument::read);
+                .map(KeptCloth::read);
     }
 
     private static String text(Handle handle, String id) {
@@ -117,10 +118,10 @@ public final class ClothBook {
      *
      * @throws StoreException where the cloth was changed elsewhere in the meantime; nothing is changed then
      */
-    public SavedCloth save(SavedCloth was, String label, ClothDocument document) {
+    public SavedCloth save(SavedCloth was, String label, Project document) {
         return jdbi.inTransaction(handle -> {
             String before = unchanged(handle, was);
-            DocumentEdit edit = DocumentEdit.of(before, document.text());
+            DocumentEdit edit = DocumentEdit.of(before, KeptCloth.text(document));
             return booked(handle, was, label, edit, edit.text());
         });
     }
@@ -134,7 +135,7 @@ public final class ClothBook {
         return jdbi.inTransaction(handle -> {
             String before = unchanged(handle, was);
             // The text of an early Hearthcloth lacks fields; it is written anew once, which is an edit like any other.
-            String plain = was.document().text();
+            String plain = KeptCloth.text(was.document());
             ClothFact.Worked worked = new ClothFact.Worked(fact, false);
             DocumentEdit edit = DocumentEdit.of(before, worked(plain, worked));
             return booked(handle, was, label, edit, before.equals(plain) ? worked.text() : edit.text());
@@ -147,18 +148,20 @@ public final class ClothBook {
         return bench.text();
     }
 
+    private record Kept(long version, String document) {}
+
     /** The cloth's text, which must still be that of the version at hand. */
     private static String unchanged(Handle handle, SavedCloth was) {
-        SavedCloth now = handle.createQuery("select * from cloth where id = :id")
+        Kept now = handle.createQuery("select version, document from cloth where id = :id")
                 .bind("id", was.id())
-                .map((row, context) -> cloth(row))
+                .map((row, context) -> new Kept(row.getLong(1), row.getString(2)))
                 .findOne()
                 .orElseThrow(() -> new StoreException("This cloth has been removed in another window."));
         if (now.version() != was.version()) {
             throw new StoreException(
                     "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
         }
-        return text(handle, was.id());
+        return now.document();
     }
 
     private SavedCloth booked(Handle handle, SavedCloth was, String label, DocumentEdit edit, String what) {
@@ -168,7 +171,7 @@ public final class ClothBook {
         return new SavedCloth(
                 was.id(),
                 was.name(),
-                ClothDocument.read(text(handle, was.id())),
+                KeptCloth.read(text(handle, was.id())),
                 clock.instant().toString(),
                 was.version() + 1);
     }

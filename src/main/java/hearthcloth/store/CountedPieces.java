@@ -2,7 +2,7 @@ package hearthcloth.store;
 
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.work.Project;
 import hearthcloth.work.Promises;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +49,7 @@ final class CountedPieces {
         return pieces;
     }
 
-    private static List<Piece> counted(ClothDocument document) {
+    private static List<Piece> counted(Project document) {
         return document.life().stage().isToCut()
                 ? document.plan().stream()
                         .flatMap(plan -> plan.cuts().stream())

@@ -10,7 +10,13 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayDeque;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.Optional;
+import java.util.Set;
+import org.jdbi.v3.core.ConnectionFactory;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConnection;
@@ -20,11 +26,18 @@ import org.sqlite.SQLiteOpenMode;
 /**
  * Connections to the maker's file. While it is held, each is refused where the file is no longer the one that was opened, so
  * that no empty one comes up in its place; and one connection stays open, through which all her work can be written anew, as
- * it was at the last change, even where the file was deleted. Thread-safe.
+ * it was at the last change, even where the file was deleted. Connections that were used while it is held are used again: opening one
+ * reads the form of every table. Thread-safe.
  */
-final class HeldSource extends SQLiteDataSource implements AutoCloseable {
+final class HeldSource extends SQLiteDataSource implements ConnectionFactory, AutoCloseable {
+
+    /** Pages answer side by side, but seldom more at once. */
+    private static final int MOST_FREE = 4;
 
     private final Path path;
+    private final Deque<Connection> free = new ArrayDeque<>();
+    /** Those in use that were opened since the file is held; one of before may lead to a file that lies here no more. */
+    private final Set<Connection> used = Collections.newSetFromMap(new IdentityHashMap<>());
     private Optional<Object> mark = Optional.empty();
     private @Nullable Connection kept;
 
@@ -40,6 +53,39 @@ final class HeldSource extends SQLiteDataSource implements AutoCloseable {
             throw new FileGoneException(path);
         }
         return super.getConnection(name, password);
+    }
+
+    @Override
+    public Connection openConnection() throws SQLException {
+        synchronized (this) {
+            if (isGone()) {
+                throw new FileGoneException(path);
+            }
+            Connection again = free.poll();
+            if (again != null) {
+                used.add(again);
+                return again;
+            }
+        }
+        Connection connection = getConnection();
+        synchronized (this) {
+            if (kept != null) {
+                used.add(connection);
+            }
+        }
+        return connection;
+    }
+
+    @Override
+    public void closeConnection(Connection connection) throws SQLException {
+        synchronized (this) {
+            boolean isClear = !connection.isClosed() && connection.getAutoCommit();
+            if (used.remove(connection) && isClear && free.size() < MOST_FREE) {
+                free.push(connection);
+                return;
+            }
+        }
+        connection.close();
     }
 
     private synchronized boolean isGone() {
@@ -109,6 +155,11 @@ final class HeldSource extends SQLiteDataSource implements AutoCloseable {
 
     @Override
     public synchronized void close() throws SQLException {
+        used.clear();
+        for (Connection connection : free) {
+            connection.close();
+        }
+        free.clear();
         if (kept != null) {
             kept.close();
             kept = null;

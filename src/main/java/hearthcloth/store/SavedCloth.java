@@ -1,6 +1,6 @@
 package hearthcloth.store;
 
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.work.Project;
 
 /**
  * A cloth in the store.
@@ -8,4 +8,4 @@ import hearthcloth.store.json.ClothDocument;
  * @param version increases with each save; a save with an old one is refused
  * @param changed time of the last change, ISO 8601 in UTC
  */
-public record SavedCloth(String id, String name, ClothDocument document, String changed, long version) {}
+public record SavedCloth(String id, String name, Project document, String changed, long version) {}

@@ -1,5 +1,6 @@
 package hearthcloth.store;
 
+import hearthcloth.store.journal.ReadOnce;
 import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
@@ -15,6 +16,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationVersion;
+import org.jdbi.v3.core.ConnectionFactory;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -60,7 +62,7 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
 
     private static SqliteFile with(Path path, SQLiteConfig config) {
         HeldSource source = new HeldSource(path, config);
-        Jdbi jdbi = Jdbi.create(source);
+        Jdbi jdbi = ReadOnce.of(Jdbi.create((ConnectionFactory) source));
         AtomicReference<String> refused = new AtomicReference<>("");
         jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler(), refused::get));
         return new SqliteFile(path, source, jdbi, refused);
@@ -186,7 +188,7 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
         config.setBusyTimeout(PATIENCE_MS);
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
-        return Jdbi.create(source);
+        return ReadOnce.of(Jdbi.create(source));
     }
 
     private static Found found(Path path, Handle handle) {

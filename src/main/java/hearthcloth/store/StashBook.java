@@ -1,12 +1,8 @@
 package hearthcloth.store;
 
-import hearthcloth.cloth.Rect;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.model.CutTree;
-import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -17,7 +13,6 @@ import hearthcloth.work.Thing;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -116,38 +111,6 @@ public final class StashBook {
             new ChangeJournal(handle, clock)
                     .add(new ChangeJournal.Fact(edit.label(), Thing.STASH.word(), edit.text()), edit.touched());
         });
-    }
-
-    /**
-     * Records that a plan has been cut: its pieces, but for those that were cut before, are used up, and the offcuts that can be used again come back with
-     * numbers of their own. It is one change and is undone as one.
-     *
-     * @param label what was done, for "Undo …": {@code cut Two halves}
-     * @return the offcuts that came
-     * @throws StoreException where a piece of the plan is no longer there as it was planned; nothing is changed then
-     */
-    public List<Piece> cut(String label, Plan plan) {
-        return jdbi.inTransaction(handle -> cutNow(label, plan));
-    }
-
-    private List<Piece> cutNow(String label, Plan plan) {
-        // One that was cut into by mistake gives no patch, and is a whole piece no more.
-        List<PieceCut> cuts = plan.cuts().stream()
-                .filter(cut -> !cut.past() && !(cut.tree() instanceof CutTree.Left))
-                .toList();
-        List<Piece> offcuts = new ArrayList<>();
-        int number = nextPiece();
-        for (PieceCut cut : cuts) {
-            Piece whole = cut.piece();
-            for (Rect left : cut.tree().left()) {
-                if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
-                    offcuts.add(whole.part(number, left.size()));
-                    number++;
-                }
-            }
-        }
-        edit(new StashEdit(label, cuts.stream().map(PieceCut::piece).toList(), offcuts));
-        return List.copyOf(offcuts);
     }
 
     private static void number(Handle handle, List<Piece> come) {

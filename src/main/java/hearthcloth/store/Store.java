@@ -3,6 +3,7 @@ package hearthcloth.store;
 import hearthcloth.store.journal.OneChange;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.work.deed.Deed;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -79,6 +80,29 @@ public final class Store implements AutoCloseable {
      */
     public <T> T asOneChange(String label, Supplier<T> work) {
         return jdbi.inTransaction(handle -> OneChange.named(handle, label, work));
+    }
+
+    /**
+     * Keeps what she did to a cloth, with all that goes with it, as one change.
+     *
+     * @return the cloth as it is then
+     * @throws hearthcloth.store.json.StoreException where the cloth or a piece was changed elsewhere in the meantime;
+     *     nothing is changed then
+     */
+    public SavedCloth book(SavedCloth cloth, Deed deed) {
+        return asOneChange(deed.label(), () -> {
+            SavedCloth worked = deed.fact()
+                    .map(fact -> cloths().happened(cloth, deed.label(), fact))
+                    .orElse(cloth);
+            if (!deed.pieces().isNone()) {
+                stash().edit(new StashEdit(
+                        deed.label(), deed.pieces().gone(), deed.pieces().come()));
+            }
+            return deed.edited()
+                    .map(edited -> deed.fact().isPresent() ? edited.with(worked.document().bench()) : edited)
+                    .map(edited -> cloths().save(worked, deed.label(), edited))
+                    .orElse(worked);
+        });
     }
 
     static UndoRedo turns(Jdbi jdbi, Clock clock) {

@@ -3,6 +3,7 @@ package hearthcloth.words;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** In which languages what is written for, as its catalogues are complete; anything else is said in English. */
 public final class Spoken {
@@ -18,6 +19,15 @@ public final class Spoken {
     /** The language that pages are written in for somebody who chose this one. */
     public static Language onPages(Language chosen) {
         return PAGES.contains(chosen) ? chosen : Language.ENGLISH;
+    }
+
+    /**
+     * The language of pages for a reader of whom only her browser is known.
+     *
+     * @param header the field Accept-Language of her request; null where she sent none
+     */
+    public static Language toReader(@Nullable String header) {
+        return onPages((header == null ? Preferred.UNSAID : Preferred.of(header)).language());
     }
 
     /** The language that a guide is printed in for somebody who chose this one. */

@@ -1,18 +1,19 @@
 package hearthcloth.store;
 
+import hearthcloth.store.json.KeptCloth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.measure.Length;
 import hearthcloth.store.archive.ArchiveTest;
-import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.journal.BenchFact.Cut;
-import hearthcloth.store.journal.BenchFact.Measured;
-import hearthcloth.store.journal.BenchFact.Seam;
-import hearthcloth.store.journal.BenchFact.Sewn;
-import hearthcloth.store.journal.BenchFact.Unpicked;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.BenchFact.Cut;
+import hearthcloth.work.BenchFact.Measured;
+import hearthcloth.work.BenchFact.Seam;
+import hearthcloth.work.BenchFact.Sewn;
+import hearthcloth.work.BenchFact.Unpicked;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import hearthcloth.store.json.StoreException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -42,16 +43,16 @@ class BenchFactTest {
                 .findFirst()
                 .orElseThrow();
         id = cloth.id();
-        ClothDocument was = cloth.document();
+        Project was = cloth.document();
         store.cloths()
                 .save(
                         cloth,
                         "cut",
-                        new ClothDocument(
+                        new Project(
                                 was.design(),
                                 was.plan(),
                                 was.lacking(),
-                                ClothDocument.Bench.CLEAR,
+                                Project.Bench.CLEAR,
                                 was.life().at(Stage.CUT)));
     }
 
@@ -71,7 +72,7 @@ class BenchFactTest {
 
     @Test
     void cuts_seams_and_unpicking_are_told_taken_back_and_done_again() {
-        List<ClothDocument> states = new ArrayList<>(List.of(cloth().document()));
+        List<Project> states = new ArrayList<>(List.of(cloth().document()));
         List<BenchFact> facts = List.of(
                 new Cut(List.of("2:1", "10:1"), true),
                 new Cut(List.of("2:1"), false),
@@ -94,8 +95,8 @@ class BenchFactTest {
         assertThat(states.get(4).bench().sewn()).isEqualTo(2);
         assertThat(states.get(5).bench().measures())
                 .containsExactly(
-                        new ClothDocument.Measure(1, Length.mm(400), Length.mm(398)),
-                        new ClothDocument.Measure(1, Length.mm(400), Length.mm(399)));
+                        new Project.Measure(1, Length.mm(400), Length.mm(398)),
+                        new Project.Measure(1, Length.mm(400), Length.mm(399)));
         assertThat(states.get(6).bench().sewn()).isEqualTo(1);
         assertThat(states.get(7).life().stage()).isEqualTo(Stage.SEWN);
         assertThat(states.get(8).life().stage()).isEqualTo(Stage.CUT);
@@ -123,7 +124,7 @@ class BenchFactTest {
 
     @Test
     void what_cannot_have_happened_changes_nothing() {
-        ClothDocument was = cloth().document();
+        Project was = cloth().document();
         List<BenchFact> facts = List.of(
                 new Cut(List.of("2:1"), false),
                 seam(1, false),
@@ -140,7 +141,7 @@ class BenchFactTest {
 
     @Test
     void a_text_of_an_early_hearthcloth_is_written_anew_once_and_still_comes_back_as_it_was() {
-        String text = cloth().document().text();
+        String text = KeptCloth.text(cloth().document());
         String early = text.replaceAll("\"sewn\":.*?(?=\"life\")", "");
         assertThat(early).isNotEqualTo(text);
         Jdbi.create("jdbc:sqlite:" + file)

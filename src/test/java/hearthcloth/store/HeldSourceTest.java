@@ -9,9 +9,9 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.FileGoneException;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import hearthcloth.work.Promises;
 import hearthcloth.work.Purpose;
 import java.io.IOException;
@@ -57,8 +57,8 @@ class HeldSourceTest {
         }
     }
 
-    private static ClothDocument document() {
-        return ClothDocument.of(DesignEdits.settled(PLAN, Order.ROUND), PLAN, Purpose.NOTHING);
+    private static Project document() {
+        return Project.of(DesignEdits.settled(PLAN, Order.ROUND), PLAN, Purpose.NOTHING);
     }
 
     @Test
@@ -191,7 +191,7 @@ class HeldSourceTest {
         book.keep("dawn", "Dawn", document());
         SavedCloth was = book.find("dawn").orElseThrow();
         assertThat(book.promises().cloths()).hasSize(1);
-        book.save(was, "cut", was.document().with(was.document().life().at(ClothDocument.Stage.CUT)));
+        book.save(was, "cut", was.document().with(was.document().life().at(Project.Stage.CUT)));
         assertThat(book.promises().cloths()).isEmpty();
     }
 
@@ -225,8 +225,8 @@ class HeldSourceTest {
                 .hasMessage("This cloth has been removed in another window.");
     }
 
-    private static ClothDocument sewn(SavedCloth cloth, int steps) {
-        return cloth.document().with(new ClothDocument.Bench(Set.of(), Set.of(), steps, List.of(), List.of()));
+    private static Project sewn(SavedCloth cloth, int steps) {
+        return cloth.document().with(new Project.Bench(Set.of(), Set.of(), steps, List.of(), List.of()));
     }
 
     @Test

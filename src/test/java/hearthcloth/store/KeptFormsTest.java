@@ -1,12 +1,13 @@
 package hearthcloth.store;
 
+import hearthcloth.store.json.KeptCloth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.journal.DocumentEdit;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.work.Project;
 import hearthcloth.store.json.KeptPhoto;
 import hearthcloth.store.json.StoreException;
 import java.io.IOException;
@@ -39,8 +40,8 @@ class KeptFormsTest {
     @Test
     void every_text_is_written_as_it_was() {
         Map<String, UnaryOperator<String>> again = Map.of(
-                "cloth-planned.json", text -> ClothDocument.read(text).text(),
-                "cloth-lacking.json", text -> ClothDocument.read(text).text(),
+                "cloth-planned.json", text -> KeptCloth.text(KeptCloth.read(text)),
+                "cloth-lacking.json", text -> KeptCloth.text(KeptCloth.read(text)),
                 "photo-scale.json", text -> KeptPhoto.text(KeptPhoto.scale(text)),
                 "photo-sorting.json", text -> KeptPhoto.text(KeptPhoto.sorting(text)),
                 "stash-photograph.json", text -> StashEdit.read("take in", text).text(),
@@ -66,7 +67,7 @@ class KeptFormsTest {
         assertThat(archive.aside()).hasSize(1);
         assertThat(archive.cloths())
                 .extracting(cloth -> cloth.document().life().stage())
-                .contains(ClothDocument.Stage.RECUT);
+                .contains(Project.Stage.RECUT);
 
         Archive second = Archive.read(bytes("archive-2.zip"));
         assertThat(second.pieces()).isEqualTo(archive.pieces());
@@ -90,15 +91,15 @@ class KeptFormsTest {
         String early = kept("cloth-lacking.json").replaceAll("\"sewn\":.*?(?=\"life\")", "");
 
         assertThat(early).doesNotContain("measures");
-        assertThat(ClothDocument.read(early).bench().sewn()).isZero();
-        assertThat(ClothDocument.read(early).bench().measures()).isEmpty();
+        assertThat(KeptCloth.read(early).bench().sewn()).isZero();
+        assertThat(KeptCloth.read(early).bench().measures()).isEmpty();
     }
 
     @Test
     void what_a_newer_program_adds_does_not_hinder() {
         String more = kept("cloth-planned.json").replaceFirst("\"lacking\"", "\"more\":{\"a\":[1]},\"lacking\"");
 
-        assertThat(ClothDocument.read(more)).isEqualTo(ClothDocument.read(kept("cloth-planned.json")));
+        assertThat(KeptCloth.read(more)).isEqualTo(KeptCloth.read(kept("cloth-planned.json")));
     }
 
     @Test
@@ -121,7 +122,7 @@ class KeptFormsTest {
     }
 
     private static void refused(String cloth, String field) {
-        assertThatThrownBy(() -> ClothDocument.read(cloth))
+        assertThatThrownBy(() -> KeptCloth.read(cloth))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("\"" + field + "\"");
     }

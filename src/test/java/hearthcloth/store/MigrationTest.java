@@ -1,5 +1,6 @@
 package hearthcloth.store;
 
+import hearthcloth.store.json.KeptCloth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -7,7 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.work.Project;
 import hearthcloth.store.json.StoreException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -100,7 +101,7 @@ class MigrationTest {
             SavedCloth cloth =
                     store.cloths().find(String.valueOf(row.get("id"))).orElseThrow();
             JsonNode was = JSON.readTree(String.valueOf(row.get("document")));
-            JsonNode is = JSON.readTree(cloth.document().text());
+            JsonNode is = JSON.readTree(KeptCloth.text(cloth.document()));
             was.properties().forEach(field -> assertThat(is.get(field.getKey())).isEqualTo(field.getValue()));
             assertThat(store.cloths().as(cloth.id(), cloth.version())).contains(cloth);
         }
@@ -132,7 +133,7 @@ class MigrationTest {
     }
 
     private static boolean isCut(SavedCloth cloth) {
-        return cloth.document().life().stage() != ClothDocument.Stage.DESIGNED;
+        return cloth.document().life().stage() != Project.Stage.DESIGNED;
     }
 
     @Test

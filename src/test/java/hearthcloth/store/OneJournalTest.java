@@ -17,11 +17,13 @@ import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
-import hearthcloth.store.journal.BenchFact;
 import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.json.BenchText;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.KeptCloth;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.AllCut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,7 +49,7 @@ class OneJournalTest {
     private final Path file;
     private final Store store;
     private final Plan plan;
-    private final ClothDocument begun;
+    private final Project begun;
 
     OneJournalTest(@TempDir Path folder) {
         file = folder.resolve("work.db");
@@ -64,7 +66,7 @@ class OneJournalTest {
                         Planner.plan(store.stash().whole(), wish, 1, Budget.steps(2_000), progress -> {}))
                 .plans()
                 .get(0);
-        begun = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
+        begun = Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
         store.cloths().keep("dawn", "Dawn", begun);
     }
 
@@ -78,18 +80,14 @@ class OneJournalTest {
 
     private void cut(String id) {
         SavedCloth was = cloth(id);
-        ClothDocument.Life life = was.document().life().at(ClothDocument.Stage.CUT);
-        store.asOneChange("cut " + was.name(), () -> {
-            store.cloths().save(was, "cut", was.document().with(life));
-            return store.stash().cut("cut " + was.name(), plan);
-        });
+        store.book(was, new AllCut(was.document(), store.stash().nextPiece()).of(was.name()));
     }
 
     private void sew(String id, int steps) {
         SavedCloth was = cloth(id);
-        ClothDocument.Bench bench = was.document().bench();
-        ClothDocument.Bench sewn =
-                new ClothDocument.Bench(bench.locked(), bench.ticked(), steps, bench.measures(), bench.done());
+        Project.Bench bench = was.document().bench();
+        Project.Bench sewn =
+                new Project.Bench(bench.locked(), bench.ticked(), steps, bench.measures(), bench.done());
         store.cloths().save(was, "step " + steps + " sewn", was.document().with(sewn));
     }
 
@@ -112,7 +110,7 @@ class OneJournalTest {
         sew("dawn", 1);
         sew("dawn", 2);
         List<Piece> after = pieces();
-        ClothDocument sewn = cloth("dawn").document();
+        Project sewn = cloth("dawn").document();
 
         assertThat(store.stash().undoable()).contains("cut Dawn; with it step 1 sewn, step 2 sewn");
         store.stash().undo();
@@ -128,7 +126,7 @@ class OneJournalTest {
     void a_cloth_that_is_removed_comes_back_with_one_undo_as_it_was() {
         List<Piece> before = pieces();
         cut("dawn");
-        ClothDocument cut = cloth("dawn").document();
+        Project cut = cloth("dawn").document();
         store.cloths().rename("dawn", "Morning");
         store.cloths().remove("dawn");
         assertThat(store.cloths().find("dawn")).isEmpty();
@@ -178,7 +176,7 @@ class OneJournalTest {
     private void cutIfItCan(String id) {
         boolean there = new HashSet<>(pieces())
                 .containsAll(plan.cuts().stream().map(one -> one.piece()).toList());
-        if (there && cloth(id).document().life().stage() == ClothDocument.Stage.DESIGNED) {
+        if (there && cloth(id).document().life().stage() == Project.Stage.DESIGNED) {
             cut(id);
         }
     }
@@ -190,8 +188,8 @@ class OneJournalTest {
 
     private void backAndForth(String id) {
         List<Piece> before = pieces();
-        ClothDocument dawn = cloth("dawn").document();
-        ClothDocument dusk = cloth("dusk").document();
+        Project dawn = cloth("dawn").document();
+        Project dusk = cloth("dusk").document();
         if (store.cloths().undo(id).isPresent()) {
             assertThat(store.cloths().redo(id)).isPresent();
         }
@@ -230,7 +228,7 @@ class OneJournalTest {
         }
         assertThat(pieces()).containsExactlyInAnyOrderElementsOf(heap.values());
         for (String id : List.of("dawn", "dusk")) {
-            assertThat(cloth(id).document().text()).isEqualTo(documents.get("cloth:" + id));
+            assertThat(KeptCloth.text(cloth(id).document())).isEqualTo(documents.get("cloth:" + id));
         }
     }
 
@@ -252,21 +250,21 @@ class OneJournalTest {
                     .happened(cloth("dawn"), "cut " + i + " of piece 30", new BenchFact.Cut(List.of("30:" + i), true));
         }
         long grown = bytes() - before;
-        System.out.println("20 ticks on a cloth of " + begun.text().length() + " characters: the file grew by " + grown
+        System.out.println("20 ticks on a cloth of " + KeptCloth.text(begun).length() + " characters: the file grew by " + grown
                 + " bytes.");
-        assertThat(begun.text().length()).isGreaterThan(4_000);
+        assertThat(KeptCloth.text(begun).length()).isGreaterThan(4_000);
         assertThat(grown).isLessThanOrEqualTo(60_000);
     }
 
     @Test
     void a_cloth_as_it_was_on_a_page_that_is_out_of_date_is_made_from_what_changed_since() {
-        List<ClothDocument> states = new ArrayList<>(List.of(begun));
+        List<Project> states = new ArrayList<>(List.of(begun));
         for (int i = 1; i <= 25; i++) {
             sew("dawn", i);
             states.add(cloth("dawn").document());
         }
         for (int version = 7; version <= 26; version++) {
-            ClothDocument then = states.get(version - 1);
+            Project then = states.get(version - 1);
             assertThat(store.cloths().as("dawn", version))
                     .hasValueSatisfying(was -> assertThat(was.document()).isEqualTo(then));
         }

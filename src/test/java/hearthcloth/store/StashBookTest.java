@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
 import hearthcloth.cutstock.search.Budget;
@@ -17,9 +18,14 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.plan.propose.Stashes;
+import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
+import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.AllCut;
+import hearthcloth.work.deed.Deed;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -148,13 +154,22 @@ class StashBookTest {
         return ((PlanOutcome.Proposals) outcome).plans().get(0);
     }
 
+    /** Records that the plan was cut; the offcuts that came. */
+    private List<Piece> cut(Plan plan) {
+        Project cloth = Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
+        Deed deed = new AllCut(cloth, book.nextPiece()).of("it");
+        book.edit(new StashEdit(
+                deed.label(), deed.pieces().gone(), deed.pieces().come()));
+        return deed.pieces().come();
+    }
+
     @Test
     void a_cut_plan_uses_its_pieces_up_and_brings_its_offcuts_back() {
         book.edit(new StashEdit("add", List.of(), Stashes.scraps(60, 3).pieces()));
         List<Piece> before = book.whole().pieces();
         Plan plan = plan(before);
 
-        List<Piece> offcuts = book.cut("cut it", plan);
+        List<Piece> offcuts = cut(plan);
 
         Set<String> used = new HashSet<>();
         plan.cuts().forEach(cut -> used.add(cut.piece().id()));
@@ -178,10 +193,10 @@ class StashBookTest {
     void a_plan_is_cut_once() {
         book.edit(new StashEdit("add", List.of(), Stashes.scraps(60, 3).pieces()));
         Plan plan = plan(book.whole().pieces());
-        book.cut("cut it", plan);
+        cut(plan);
         List<Piece> after = book.whole().pieces();
 
-        assertThatThrownBy(() -> book.cut("cut it", plan)).isInstanceOf(StoreException.class);
+        assertThatThrownBy(() -> cut(plan)).isInstanceOf(StoreException.class);
         assertThat(book.whole().pieces()).isEqualTo(after);
     }
 }

@@ -17,9 +17,9 @@ import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.ShortBar;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
-import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
@@ -79,7 +79,7 @@ class WorkFiguresTest {
             String id = "c" + i % CLOTHS;
             int turn = i / CLOTHS;
             if (turn == 0) {
-                ClothDocument kept = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
+                Project kept = Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
                 store.cloths().keep(id, "Cloth " + id, kept.with(kept.life().at(Stage.CUT)));
             } else if (turn % 3 == 0) {
                 Piece piece = like.part(store.stash().nextPiece(), like.size());

@@ -113,6 +113,8 @@ class EveryPageTest {
                     "/tied/" + one,
                     "/copies",
                     "/devices",
+                    "/kits",
+                    "/class",
                     "/settings");
         }
     }

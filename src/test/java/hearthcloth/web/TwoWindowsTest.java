@@ -6,7 +6,7 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.work.Project;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
@@ -126,7 +126,7 @@ class TwoWindowsTest extends StashVisit {
         List<Piece> before = pieces();
         assertThat(post("/cut/" + seen.id() + "/done", "version", version).statusCode())
                 .isEqualTo(409);
-        assertThat(now(seen).document().life().stage()).isEqualTo(ClothDocument.Stage.DESIGNED);
+        assertThat(now(seen).document().life().stage()).isEqualTo(Project.Stage.DESIGNED);
         assertThat(pieces()).isEqualTo(before);
     }
 

@@ -125,7 +125,7 @@ final class TemplateWords {
         Matcher literals = LITERAL.matcher(expression);
         while (literals.find()) {
             boolean isArgument = expression.substring(0, literals.start()).matches("(?s).*\\bw?\\.?(?:\\w+\\(|equals\\()$");
-            if (isShown && !isArgument || SENTENCE.matcher(literals.group(1)).matches()) {
+            if ((isShown && !isArgument) || SENTENCE.matcher(literals.group(1)).matches()) {
                 keep(literals.group(1));
             }
         }

@@ -139,7 +139,7 @@ public final class CutAndJoin {
                     int kept = Math.max(parameters.attempts().kept(), (attempts.size() + 1) / 2);
                     attempts.subList(Math.min(kept, attempts.size()), attempts.size())
                             .clear();
-                } else if (steps == parameters.attempts().firstWalk() * 4
+                } else if (steps == 4L * parameters.attempts().firstWalk()
                         && attempts.get(0).pieces() < job.stock().size()) {
                     begin(parameters.attempts().generous());
                 }

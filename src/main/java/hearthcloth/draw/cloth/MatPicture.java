@@ -51,15 +51,15 @@ public final class MatPicture {
     private final Plan plan;
     private final PieceTask task;
     private final PieceCut cut;
-    private final Ruler ruler;
+    private final Voice voice;
     private final int made;
 
     /** @param made how many of the cuts are made, in their order */
-    public MatPicture(Plan plan, PieceTask task, Ruler ruler, int made) {
+    public MatPicture(Plan plan, PieceTask task, Voice voice, int made) {
         this.plan = plan;
         this.task = task;
         this.cut = task.cut();
-        this.ruler = ruler;
+        this.voice = voice;
         this.made = made;
     }
 
@@ -88,7 +88,7 @@ public final class MatPicture {
         placed.draw(sketch);
         numbers.forEach(number -> number.drawToCome(sketch));
         if (made < task.lines().size()) {
-            new LaidRuler(sketch, scale, ruler).to(now());
+            new LaidRuler(sketch, scale, voice.ruler()).to(now());
             cutOfNow(sketch, CutPicture.run(now(), scale));
         }
         Dimensions.across(
@@ -96,13 +96,16 @@ public final class MatPicture {
                 frame.x(),
                 frame.right(),
                 frame.bottom() + placed.gutter(Labels.Edge.BOTTOM) + 1 + Dimensions.ROOM,
-                ruler.write(cut.piece().size().width(), Rounding.DOWN));
+                voice.write(cut.piece().size().width(), Rounding.DOWN));
         return sketch.trimmed(title(), 0.5);
     }
 
     private String title() {
-        return "Piece " + cut.piece().id() + " on the mat, " + made + " of "
-                + task.lines().size() + " cuts made";
+        return voice.printing()
+                .matTitle(
+                        String.valueOf(task.lines().size()),
+                        String.valueOf(made),
+                        cut.piece().id());
     }
 
     private CutLine now() {
@@ -111,7 +114,7 @@ public final class MatPicture {
 
     private void squares(Sketch sketch, Bounds frame, DrawingScale scale) {
         Bounds mat = frame.grown(AROUND);
-        double step = scale.mm(ruler.isMetric() ? Length.cm(2) : Length.inches(1));
+        double step = scale.mm(voice.ruler().isMetric() ? Length.cm(2) : Length.inches(1));
         int across = (int) Math.ceil(AROUND / step);
         for (int i = -across; i * step < mat.right(); i++) {
             double x = i * step;
@@ -168,19 +171,19 @@ public final class MatPicture {
     }
 
     private List<Label> labels(DrawingScale scale, List<Bounds> taken) {
-        CutPicture words = new CutPicture(plan, task, Voice.english(ruler));
+        CutPicture words = new CutPicture(plan, task, voice);
         Colour ground = cut.piece().fabric().colour();
         List<Label> labels = new ArrayList<>();
         for (CutTree.Kept kept : cut.tree().kept()) {
             labels.add(new Label(
                     CutPicture.room(scale, kept.at(), taken),
                     ground,
-                    words.wordings(PatchName.of(kept.patch(), Voice.english(ruler)), kept.at(), Rounding.UP)));
+                    words.wordings(PatchName.of(kept.patch(), voice), kept.at(), Rounding.UP)));
         }
         for (Rect left : cut.tree().left()) {
             if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
                 Label stays = new Label(
-                        CutPicture.room(scale, left, taken), ground, words.wordings("stays", left, Rounding.DOWN));
+                        CutPicture.room(scale, left, taken), ground, words.wordings(voice.printing().matStays(), left, Rounding.DOWN));
                 if (stays.fits(LEAST)) {
                     labels.add(stays);
                 }

@@ -4,6 +4,8 @@ import hearthcloth.colour.Colour;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.geometry.Point;
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 
 /**
@@ -29,7 +31,7 @@ public final class Thumbnail {
 
     /** The gift tied, from a corner. */
     public static String of(TiedGift gift) {
-        List<Picture> stills = gift.stills(WIDTH, HEIGHT);
+        List<Picture> stills = gift.stills(WIDTH, HEIGHT, Voice.english(Ruler.MILLIMETRES).printing());
         return of(stills.get(stills.size() - 1));
     }
 

@@ -7,7 +7,7 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
-import hearthcloth.measure.Ruler;
+import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
@@ -22,7 +22,6 @@ import hearthcloth.wrap.tying.Tying;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -133,7 +132,7 @@ public final class TiedGift {
     }
 
     /** The same three views at one scale, each by itself in at most this room; their titles name the direction. */
-    public List<Picture> stills(double width, double height) {
+    public List<Picture> stills(double width, double height, PrintingWords words) {
         double scale = 0;
         for (View view : views()) {
             Bounds room = view.bounds();
@@ -142,17 +141,9 @@ public final class TiedGift {
         List<Picture> pictures = new ArrayList<>();
         for (View view : views()) {
             pictures.add(view.picture(
-                    "The gift tied, "
-                            + lower(Voice.english(Ruler.MILLIMETRES)
-                                    .printing()
-                                    .view(view.eye().key())),
-                    scale));
+                    words.view(view.eye().key()), scale));
         }
         return List.copyOf(pictures);
-    }
-
-    private static String lower(String words) {
-        return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     /**

@@ -1,6 +1,5 @@
 package hearthcloth.plan.model;
 
-import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -16,7 +15,7 @@ import hearthcloth.measure.Rounding;
 public record PlanFigures(int joins, int cuts, Areas areas, Length seamLength) {
 
     /**
-     * Areas in square millimetres.
+     * Areas in square millimetres, over the whole story of the cloth: an offcut that was cut in its turn counts once.
      *
      * @param touched all pieces that are cut into
      * @param used cut into patches
@@ -43,25 +42,7 @@ public record PlanFigures(int joins, int cuts, Areas areas, Length seamLength) {
             joins += step.joinedBar().isPresent() ? 1 : 0;
             seams = seams.plus(step.length());
         }
-        int cuts = 0;
-        double touched = 0;
-        double used = 0;
-        double lost = 0;
-        double offcuts = 0;
-        for (PieceCut cut : plan.cuts()) {
-            cuts += cut.tree().cuts().size();
-            touched += cut.piece().areaMm2();
-            used += cut.tree().kept().stream()
-                    .mapToDouble(kept -> kept.at().size().areaMm2())
-                    .sum();
-            for (Rect left : cut.tree().left()) {
-                if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
-                    offcuts += left.size().areaMm2();
-                } else {
-                    lost += left.size().areaMm2();
-                }
-            }
-        }
-        return new PlanFigures(joins, cuts, new Areas(touched, used, lost, offcuts), seams);
+        int cuts = plan.cuts().stream().mapToInt(cut -> cut.tree().cuts().size()).sum();
+        return new PlanFigures(joins, cuts, new WholeAreas(plan).areas(), seams);
     }
 }

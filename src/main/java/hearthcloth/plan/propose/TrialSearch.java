@@ -163,7 +163,7 @@ final class TrialSearch {
      */
     private List<DraftTrial> seen(List<DraftTrial> sorted) {
         boolean late = work.budget().spent();
-        Budget share = late ? Budget.steps(4 * work.parameters().hearths() * work.parameters().firstSteps()) : work.budget();
+        Budget share = late ? Budget.steps(4L * work.parameters().hearths() * work.parameters().firstSteps()) : work.budget();
         HearthSeen hearths = new HearthSeen(
                 supply,
                 named,

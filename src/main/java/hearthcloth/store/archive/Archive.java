@@ -5,9 +5,10 @@ import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.Json;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -45,10 +46,10 @@ public record Archive(
      *
      * @param portrait her photograph of it, a JPEG in base 64; empty where she took none
      */
-    public record Kept(String id, String name, ClothDocument document, String portrait) {
+    public record Kept(String id, String name, Project document, String portrait) {
 
         /** One without a photograph. */
-        Kept(String id, String name, ClothDocument document) {
+        Kept(String id, String name, Project document) {
             this(id, name, document, "");
         }
     }
@@ -125,7 +126,7 @@ public record Archive(
                 ClothEntry entry = new ClothEntry(
                         kept.id(),
                         kept.name(),
-                        kept.document().text(),
+                        KeptCloth.text(kept.document()),
                         kept.portrait().isEmpty() ? null : kept.portrait());
                 write(zip, "cloth-" + (i + 1) + ".json", Json.text(entry));
             }

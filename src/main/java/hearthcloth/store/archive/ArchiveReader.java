@@ -9,10 +9,11 @@ import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.StashFile;
 import hearthcloth.store.SwatchBook;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.Json;
-import hearthcloth.store.json.Keepsake;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -135,7 +136,7 @@ public final class ArchiveReader {
     /** A cloth that came from elsewhere, looked at before anything is kept of it. */
     static Archive.Kept cloth(Archive.ClothEntry entry) {
         require(entry.id().matches("[\\w-]{0,40}\\w"));
-        ClothDocument document = ClothDocument.read(entry.document());
+        Project document = KeptCloth.read(entry.document());
         Design design = document.design();
         require(design.layout().courses().size() <= MOST_BARS
                 && design.scheme().bars().size() == design.layout().courses().size());

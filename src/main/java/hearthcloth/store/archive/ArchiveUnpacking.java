@@ -9,8 +9,8 @@ import hearthcloth.stash.StashFile;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashMap;
@@ -126,7 +126,7 @@ final class ArchiveUnpacking {
     private boolean laid(Archive.Kept kept) {
         String id = kept.id().replaceFirst("^.*-", "");
         Optional<SavedCloth> there = store.cloths().find(id);
-        ClothDocument document = followed(kept.document());
+        Project document = followed(kept.document());
         if (there.isEmpty()) {
             store.cloths().keep(id, kept.name(), document);
             hung(id, kept.portrait());
@@ -152,7 +152,7 @@ final class ArchiveUnpacking {
     }
 
     /** The document with the pieces that its plan is cut from as they are in the store. */
-    private ClothDocument followed(ClothDocument document) {
+    private Project followed(Project document) {
         if (document.plan().isEmpty()) {
             return document;
         }
@@ -167,7 +167,7 @@ final class ArchiveUnpacking {
         Set<String> ticked = document.bench().ticked().stream()
                 .map(tick -> followed(tick, ids))
                 .collect(Collectors.toSet());
-        return new ClothDocument(
+        return new Project(
                 document.design(),
                 Optional.of(new Plan(plan.story(), plan.cloth(), plan.rules(), cuts, plan.bound())),
                 document.lacking(),

@@ -3,9 +3,10 @@ package hearthcloth.store.archive;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.Json;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ import java.util.UUID;
  * @param name of the cloth
  * @param document planned and not begun
  */
-public record Kit(String name, ClothDocument document) {
+public record Kit(String name, Project document) {
 
     static final String FORMAT = "hearthcloth-kit";
     private static final int VERSION = 1;
@@ -30,12 +31,12 @@ public record Kit(String name, ClothDocument document) {
     record Written(String format, int version, String name, String cloth) {}
 
     /** A kit of a cloth, as it was planned; what was done of it stays where it was done. */
-    public static Kit of(String name, ClothDocument document) {
+    public static Kit of(String name, Project document) {
         if (document.plan().isEmpty()) {
             throw new StoreException("There is not enough fabric for this cloth yet; a kit holds one that can be made.");
         }
         Plan plan = document.plan().get();
-        return new Kit(name, ClothDocument.of(document.design(), plan, Purpose.NOTHING));
+        return new Kit(name, Project.of(document.design(), plan, Purpose.NOTHING));
     }
 
     /** Whether a text says that it is a kit. */
@@ -45,7 +46,7 @@ public record Kit(String name, ClothDocument document) {
 
     /** The text of the file. */
     public String text() {
-        return Json.text(new Written(FORMAT, VERSION, name, document.text()));
+        return Json.text(new Written(FORMAT, VERSION, name, KeptCloth.text(document)));
     }
 
     /**

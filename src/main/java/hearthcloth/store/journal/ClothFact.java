@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.BenchFact;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -37,9 +38,9 @@ public sealed interface ClothFact {
         /** Tells it in the cloth's text, or takes it out. */
         public void on(BenchText cloth) {
             if (back) {
-                fact.takeBack(cloth);
+                new FactText(cloth).takeBack(fact);
             } else {
-                fact.happen(cloth);
+                new FactText(cloth).happen(fact);
             }
         }
 

@@ -24,8 +24,12 @@ import hearthcloth.colour.Lab;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
+import hearthcloth.work.BenchFact;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads and writes what is kept as JSON, through records whose components are the fields. A length is a whole number of
@@ -51,6 +55,9 @@ public final class Json {
                 .addMixIn(Lab.class, AsList.class)
                 .addMixIn(Piece.class, OfPiece.class)
                 .addMixIn(Making.class, OfMaking.class)
+                .addMixIn(Project.Life.class, OfLife.class)
+                .addMixIn(Keepsake.class, OfKeepsake.class)
+                .addMixIn(BenchFact.Sewn.class, OfSewn.class)
                 .build();
     }
 
@@ -177,4 +184,35 @@ public final class Json {
 
     @JsonPropertyOrder({"fell", "seam", "hem", "margins"})
     private interface OfMaking {}
+
+    /** What a cloth lacks that was kept before cloths remembered it is left out. */
+    private interface OfLife {
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object purpose();
+
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object paper();
+
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object keepsake();
+    }
+
+    private interface OfKeepsake {
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object real();
+    }
+
+    private interface OfSewn {
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object at();
+
+        @JsonInclude(JsonInclude.Include.NON_NULL)
+        @Nullable
+        Object measured();
+    }
 }

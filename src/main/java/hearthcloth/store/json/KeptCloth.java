@@ -2,10 +2,11 @@ package hearthcloth.store.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
-import hearthcloth.store.json.ClothDocument.Bench;
-import hearthcloth.store.json.ClothDocument.Done;
-import hearthcloth.store.json.ClothDocument.Life;
-import hearthcloth.store.json.ClothDocument.Measure;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Bench;
+import hearthcloth.work.Project.Done;
+import hearthcloth.work.Project.Life;
+import hearthcloth.work.Project.Measure;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -20,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param lacks the same as {@code lacking}, which is in English for earlier versions, so that it can be said in any language
  * @param sewn and {@code measures} and {@code done} are missing in the earliest documents
  */
-record KeptCloth(
+public record KeptCloth(
         String format,
         int version,
         KeptDesign design,
@@ -57,7 +58,12 @@ record KeptCloth(
         }
     }
 
-    static KeptCloth of(ClothDocument cloth) {
+    /** The JSON text kept in the store and the archive. */
+    public static String text(Project cloth) {
+        return Json.text(of(cloth));
+    }
+
+    private static KeptCloth of(Project cloth) {
         Bench bench = cloth.bench();
         return new KeptCloth(
                 FORMAT,
@@ -74,17 +80,21 @@ record KeptCloth(
                 cloth.life());
     }
 
-    /** @throws IllegalArgumentException saying what does not fit */
-    static KeptCloth read(String text) {
+    /**
+     * Reads what {@link #text} wrote.
+     *
+     * @throws IllegalArgumentException saying what does not fit
+     */
+    public static Project read(String text) {
         JsonNode tree = Json.tree(text);
         if (!tree.path("format").asText().equals(FORMAT) || tree.path("version").asInt() != VERSION) {
             throw new IllegalArgumentException("this is no cloth of ours, or of a newer Hearthcloth");
         }
-        return Json.read(tree, KeptCloth.class);
+        return Json.read(tree, KeptCloth.class).cloth();
     }
 
-    ClothDocument cloth() {
-        return new ClothDocument(
+    private Project cloth() {
+        return new Project(
                 design.design(),
                 Optional.ofNullable(plan).map(KeptPlan::plan),
                 KeptStory.read(lacks, lacking),

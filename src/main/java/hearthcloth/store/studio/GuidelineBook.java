@@ -2,8 +2,9 @@ package hearthcloth.store.studio;
 
 import hearthcloth.plan.model.Design;
 import hearthcloth.store.Person;
-import hearthcloth.store.json.ClothDocument;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.time.Clock;
 import java.util.List;
@@ -39,7 +40,7 @@ public final class GuidelineBook {
                         row.getString("id"),
                         row.getString("name"),
                         row.getString("teacher"),
-                        ClothDocument.read(row.getString("document")).design()))
+                        KeptCloth.read(row.getString("document")).design()))
                 .list());
     }
 
@@ -54,19 +55,19 @@ public final class GuidelineBook {
      */
     public void hand(Person teacher, String name, Design design) {
         require(teacher);
-        ClothDocument settled = new ClothDocument(
+        Project settled = new Project(
                 design,
                 Optional.empty(),
                 List.of(),
-                ClothDocument.Bench.CLEAR,
-                ClothDocument.Life.begun(Purpose.NOTHING));
+                Project.Bench.CLEAR,
+                Project.Life.begun(Purpose.NOTHING));
         jdbi.useTransaction(
                 handle -> handle.createUpdate("insert into guideline (id, name, teacher, document, handed) values"
                                 + " (:id, :name, :teacher, :document, :now)")
                         .bind("id", UUID.randomUUID().toString())
                         .bind("name", name)
                         .bind("teacher", teacher.id())
-                        .bind("document", settled.text())
+                        .bind("document", KeptCloth.text(settled))
                         .bind("now", clock.instant().toString())
                         .execute());
     }

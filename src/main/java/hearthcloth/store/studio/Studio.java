@@ -6,6 +6,7 @@ import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
 import hearthcloth.store.Person;
 import hearthcloth.store.SqliteFile;
 import hearthcloth.store.Store;
+import hearthcloth.store.journal.ReadOnce;
 import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
@@ -155,7 +156,7 @@ public final class Studio implements AutoCloseable {
 
     private Jdbi in(String schema, Optional<String> role) {
         String begins = roleSet(role) + "; set search_path to " + schema;
-        Jdbi jdbi = Jdbi.create(() -> connection(begins));
+        Jdbi jdbi = ReadOnce.of(Jdbi.create(() -> connection(begins)));
         jdbi.setTransactionHandler(WholeChange.inSchema(jdbi.getTransactionHandler()));
         return jdbi;
     }

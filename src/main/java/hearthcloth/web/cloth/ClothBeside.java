@@ -3,12 +3,12 @@ package hearthcloth.web.cloth;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.work.Project;
 import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
@@ -35,8 +35,8 @@ record ClothBeside(PageContext room, SavedCloth now) {
                 seen, stash, Map.of(), settings, Wished.of(room.store(), seen), PageContext.field(context, "at"));
         ClothChanges.Change change =
                 new ClothChanges(view, stash, settings.bare(), name -> PageContext.field(context, name)).read();
-        ClothDocument hers = DesignPlanning.settled(seen, change.design(), stash, settings.ruler())
-                .with(ClothDocument.Life.begun(Wished.of(room.store(), seen)))
+        Project hers = DesignPlanning.settled(seen, change.design(), stash, settings.ruler())
+                .with(Project.Life.begun(Wished.of(room.store(), seen)))
                 .onPaper(settings.paper().word());
         String id = NewCloth.id(ExampleMark.isOn(now.id()));
         book.keep(id, now.name() + ", " + change.label(), hers);

@@ -9,7 +9,6 @@ import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.ClothBook;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
@@ -19,6 +18,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.work.Project;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.Objects;
@@ -146,7 +146,7 @@ public final class ClothPage {
     /** The cloth as she saw it when she changed it; a page that is out of date is told so. */
     private SavedCloth current(Context context) {
         SavedCloth saved = saved(context);
-        if (saved.document().life().stage() != ClothDocument.Stage.DESIGNED) {
+        if (saved.document().life().stage() != Project.Stage.DESIGNED) {
             throw new StoreException("This cloth is cut already. Keep a copy of it to change the design.");
         }
         if (saved.document().isFree()) {
@@ -173,7 +173,7 @@ public final class ClothPage {
     private void again(Context context) {
         SavedCloth saved = current(context);
         ClothView before = view(context, saved);
-        ClothDocument was = saved.document();
+        Project was = saved.document();
         Set<String> locked = was.bench().locked();
         Set<Integer> kept = IntStream.range(0, was.design().layout().courses().size())
                 .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
@@ -200,7 +200,7 @@ public final class ClothPage {
     /** The same design, cut from what is in the stash now. */
     private void replan(Context context) {
         SavedCloth saved = current(context);
-        ClothDocument planned = new OwnRuler(room, saved).again(new CutPatches(room, saved).stash());
+        Project planned = new OwnRuler(room, saved).again(new CutPatches(room, saved).stash());
         Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
@@ -215,7 +215,7 @@ public final class ClothPage {
     private void lock(Context context) {
         SavedCloth saved = current(context);
         String at = PageContext.field(context, "at");
-        ClothDocument was = saved.document();
+        Project was = saved.document();
         Set<String> locked = new HashSet<>(was.bench().locked());
         boolean on = locked.add(at);
         if (!on) {
@@ -264,7 +264,7 @@ public final class ClothPage {
         boolean begun = saved.document().plan().stream()
                 .flatMap(plan -> plan.cuts().stream())
                 .anyMatch(PieceCut::past);
-        ClothDocument was = begun
+        Project was = begun
                 ? DesignPlanning.settled(
                         saved,
                         saved.document().design(),
@@ -272,12 +272,12 @@ public final class ClothPage {
                         ClothAsked.settings(room, saved).ruler())
                 : saved.document();
         String id = NewCloth.id(ExampleMark.isOn(saved.id()));
-        ClothDocument copy = new ClothDocument(
+        Project copy = new Project(
                         was.design(),
                         was.plan(),
                         was.lacking(),
-                        ClothDocument.Bench.CLEAR.withLocked(was.bench().locked()),
-                        ClothDocument.Life.begun(Wished.of(room.store(), saved)))
+                        Project.Bench.CLEAR.withLocked(was.bench().locked()),
+                        Project.Life.begun(Wished.of(room.store(), saved)))
                 .onPaper(ClothAsked.settings(room, saved).paper().word());
         book().keep(id, saved.name() + ", another", copy);
         PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");

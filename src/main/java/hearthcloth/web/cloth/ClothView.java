@@ -17,13 +17,13 @@ import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.drawn.BenchDrawing;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import java.util.ArrayList;
@@ -47,7 +47,7 @@ public record ClothView(
     /** A fabric in the cloth, with how many bars it is in. */
     public record Used(Fabric fabric, String where) {}
 
-    ClothDocument document() {
+    Project document() {
         return saved.document();
     }
 
@@ -80,12 +80,12 @@ public record ClothView(
     }
 
     public boolean editable() {
-        return document().life().stage() == ClothDocument.Stage.DESIGNED;
+        return document().life().stage() == Project.Stage.DESIGNED;
     }
 
     /** True where something is still to cut that was asked for while sewing. */
     public boolean isRecut() {
-        return document().life().stage() == ClothDocument.Stage.RECUT;
+        return document().life().stage() == Project.Stage.RECUT;
     }
 
     Cloth cloth() {

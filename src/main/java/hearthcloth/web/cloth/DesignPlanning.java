@@ -8,9 +8,9 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.work.Project;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -26,19 +26,19 @@ public final class DesignPlanning {
     private DesignPlanning() {}
 
     /** The cloth's document with another design, cut from the stash where that suffices. */
-    static ClothDocument settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
-        ClothDocument was = saved.document();
+    static Project settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
+        Project was = saved.document();
         DesignFit.Answer answer =
                 new DesignFit(stash, ruler).fit(design, Sentence.itself(saved.name()), TimeLimit.within(ANSWER_WITHIN_MS));
         return answer instanceof DesignFit.Answer.Made made
-                ? new ClothDocument(
+                ? new Project(
                         bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
-                : new ClothDocument(
+                : new Project(
                         design, Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), was.bench(), was.life());
     }
 
     /** Ticks of cuts that are no longer in the plan as they were: they would mark other cuts now. */
-    static Set<String> staleTicks(ClothDocument was, ClothDocument now) {
+    static Set<String> staleTicks(Project was, Project now) {
         Set<PieceCut> same = new HashSet<>();
         now.plan().ifPresent(plan -> same.addAll(plan.cuts()));
         Set<String> kept = was.plan().stream()

@@ -11,7 +11,6 @@ import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.MeasuredSeams;
 import hearthcloth.web.gift.WishForm;
@@ -20,6 +19,7 @@ import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import java.io.IOException;
@@ -64,7 +64,7 @@ public final class Example {
         PlanOutcome outcome = Planner.plan(stash, wish, 1, TimeLimit.within(CLOTH_WITHIN_MS), seen -> {});
         if (outcome instanceof PlanOutcome.Proposals proposals) {
             Plan plan = proposals.plans().get(0);
-            ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, WishForm.order(plan)), plan, wished);
+            Project document = Project.of(DesignEdits.settled(plan, WishForm.order(plan)), plan, wished);
             room.store()
                     .cloths()
                     .keep(NewCloth.id(true), "Example: " + plan.story().title(), document);

@@ -7,8 +7,8 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.work.Project;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +16,7 @@ import java.util.List;
 record OwnRuler(PageContext room, SavedCloth cloth) {
 
     private boolean isBegun() {
-        return cloth.document().life().stage() != ClothDocument.Stage.DESIGNED
+        return cloth.document().life().stage() != Project.Stage.DESIGNED
                 || !cloth.document().bench().ticked().isEmpty();
     }
 
@@ -28,7 +28,7 @@ record OwnRuler(PageContext room, SavedCloth cloth) {
      * The same design planned again: as long as nothing is cut, to the marks of the ruler she uses now; where the fabric
      * does not suffice for that, to those of its own.
      */
-    ClothDocument again(Stash stash) {
+    Project again(Stash stash) {
         Design design = cloth.document().design();
         Ruler now = room.settings().ruler();
         if (!isBegun() && own() != now) {
@@ -36,7 +36,7 @@ record OwnRuler(PageContext room, SavedCloth cloth) {
             Margins margins = new Margins(making.leeway(), making.trim(), now.step());
             Design other =
                     new DesignEdits(design).making(new Making(making.seam(), making.hem(), margins, making.fell()));
-            ClothDocument planned = DesignPlanning.settled(cloth, other, stash, now);
+            Project planned = DesignPlanning.settled(cloth, other, stash, now);
             if (planned.plan().isPresent()) {
                 return planned.onPaper(room.settings().paper().word());
             }

@@ -3,6 +3,8 @@ package hearthcloth.web.door;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Visitor;
+import hearthcloth.words.Spoken;
+import hearthcloth.words.entering.EnteringWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
@@ -106,27 +108,33 @@ public final class RequestGuard {
                 : said.replaceFirst("^.*,", "").strip();
     }
 
+    /** What is said at the door, where nothing of her work is looked into: in the language of her browser. */
+    private static EnteringWords words(Context context) {
+        return EnteringWords.in(Spoken.toReader(context.header("Accept-Language")));
+    }
+
     private void check(Context context) {
         ErrorPages.bare(context, true);
         Where where = where(context)
                 .orElseThrow(() ->
-                        new ForbiddenResponse("This workroom answers only under its own address on this machine."));
+                        new ForbiddenResponse(words(context).doorOwnAddress()));
         context.attribute(WHERE, where);
         context.attribute(SECURE, where == Where.PROXY && openness.isSecure());
         RequestMeasure.Measured measured = RequestMeasure.of(context.req());
         boolean isIn = isLetIn(context, where);
         if (measured != null) {
-            weigh(measured, students.isIn(context) || (isIn && who.apply(context).work().isPresent()));
+            boolean known = students.isIn(context) || (isIn && who.apply(context).work().isPresent());
+            weigh(context, measured, known);
         }
         if (isIn) {
             ErrorPages.bare(context, false);
         } else if (turnAway(context)) {
             return;
         }
-        refuseUnwritable(context.path(), context.queryParamMap());
+        refuseUnwritable(context, context.path(), context.queryParamMap());
         if (!READING.contains(context.method().name())) {
             refuseForeign(context, where);
-            refuseUnwritable("", context.formParamMap());
+            refuseUnwritable(context, "", context.formParamMap());
         }
     }
 
@@ -151,7 +159,7 @@ public final class RequestGuard {
     }
 
     /** Little is read of who is not in yet; of others, as much as there is room for. */
-    private static void weigh(RequestMeasure.Measured measured, boolean isIn) {
+    private static void weigh(Context context, RequestMeasure.Measured measured, boolean isIn) {
         if (!isIn) {
             measured.knock();
             return;
@@ -159,23 +167,22 @@ public final class RequestGuard {
         measured.refuseTold();
         try {
             if (!measured.weigh()) {
-                throw new HttpResponseException(
-                        503, "The workroom is busy with other large files. Nothing was changed; send it again.");
+                throw new HttpResponseException(503, words(context).doorBusy());
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new HttpResponseException(503, "The workroom is being closed.");
+            throw new HttpResponseException(503, words(context).doorClosing());
         }
     }
 
     /** NUL is no letter; PostgreSQL keeps none. */
-    private static void refuseUnwritable(String path, Map<String, List<String>> values) {
+    private static void refuseUnwritable(Context context, String path, Map<String, List<String>> values) {
         boolean found = path.indexOf('\0') >= 0
                 || values.entrySet().stream()
                         .anyMatch(each -> each.getKey().indexOf('\0') >= 0
                                 || each.getValue().stream().anyMatch(value -> value.indexOf('\0') >= 0));
         if (found) {
-            throw new HttpResponseException(422, "There is something in it that is no letter; type it anew.");
+            throw new HttpResponseException(422, words(context).doorLetters());
         }
     }
 
@@ -183,18 +190,18 @@ public final class RequestGuard {
         String origin = context.header("Origin");
         String own = where == Where.PROXY ? openness.origin().orElse("") : "http://" + context.header("Host");
         if (origin != null && !origin.equalsIgnoreCase(own)) {
-            throw new ForbiddenResponse("This change did not come from a page of the workroom.");
+            throw new ForbiddenResponse(words(context).doorNotOurs());
         }
         String charset = context.req().getCharacterEncoding();
         if (charset != null && !isKnown(charset)) {
-            throw new HttpResponseException(415, "What was sent is not written in letters that are known here.");
+            throw new HttpResponseException(415, words(context).doorCharset());
         }
         if (isDoor(context.path())) {
             return; // Whoever joins has no page of ours yet; the code is the proof.
         }
         String given = Optional.ofNullable(context.header("X-Token")).orElse(context.formParam("token"));
         if (!matches(given, who.apply(context).token())) {
-            throw new ForbiddenResponse("This page is from an earlier start of the workroom. Load it again.");
+            throw new ForbiddenResponse(words(context).doorEarlier());
         }
     }
 
@@ -233,7 +240,7 @@ public final class RequestGuard {
             context.skipRemainingHandlers();
             return true;
         }
-        throw new ForbiddenResponse("This device is not let in, or not any more. Open /join and type the code.");
+        throw new ForbiddenResponse(words(context).doorNotIn());
     }
 
     private static boolean matches(@Nullable String given, String token) {

@@ -1,5 +1,8 @@
 package hearthcloth.web.door;
 
+import hearthcloth.words.Language;
+import hearthcloth.words.Spoken;
+import hearthcloth.words.entering.EnteringWords;
 import io.javalin.http.HttpResponseException;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Locale;
@@ -61,18 +64,11 @@ public final class RequestMeasure extends Handler.Wrapper {
         return request.getAttribute(NAME) instanceof Measured measured ? measured : null;
     }
 
-    private static HttpResponseException tooLarge(long most) {
-        return new HttpResponseException(413, words(most));
-    }
-
-    private static String words(long most) {
+    private static String words(long most, EnteringWords words) {
         if (most >= LARGEST_PHOTOGRAPH) {
-            return "The photograph is larger than 80 MB; send it as the phone took it, or a smaller one.";
+            return words.doorLargePhotograph();
         }
-        if (most < LARGEST_FORM) {
-            return "That is more than is read before somebody is let in.";
-        }
-        return "That is more than " + (most >> 20) + " MB; send less at a time.";
+        return most < LARGEST_FORM ? words.doorBefore() : words.doorLarge(String.valueOf(most >> 20));
     }
 
     /** A request that is measured. */
@@ -102,7 +98,7 @@ public final class RequestMeasure extends Handler.Wrapper {
         /** Refuses what says itself that it is too large. */
         void refuseTold() {
             if (getLength() > most) {
-                throw tooLarge(most);
+                throw tooLarge();
             }
         }
 
@@ -115,6 +111,11 @@ public final class RequestMeasure extends Handler.Wrapper {
             }
             weight.addAndGet(needed);
             return true;
+        }
+
+        private HttpResponseException tooLarge() {
+            Language language = Spoken.toReader(getHeaders().get(HttpHeader.ACCEPT_LANGUAGE));
+            return new HttpResponseException(413, words(most, EnteringWords.in(language)));
         }
 
         private void done() {
@@ -130,7 +131,7 @@ public final class RequestMeasure extends Handler.Wrapper {
             seen += chunk.remaining();
             if (seen > most) {
                 chunk.release();
-                return Content.Chunk.from(tooLarge(most), true);
+                return Content.Chunk.from(tooLarge(), true);
             }
             return chunk;
         }

@@ -10,7 +10,6 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.cloth.ClothCard;
 import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.gift.FirstUse;
@@ -29,6 +28,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.wish.Usual;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
@@ -283,7 +283,7 @@ public final class GalleryPage {
         String title = place < 0
                 ? plan.story().title().in(room.settings().voice())
                 : ProposalNames.of(all, names()).get(place);
-        ClothDocument kept = ClothDocument.of(design, plan, Wished.of(store()));
+        Project kept = Project.of(design, plan, Wished.of(store()));
         store().cloths().keep(id, title, kept.onPaper(room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, "Kept among your cloths." + (free ? "" : " Tap any bar to change it."));
     }

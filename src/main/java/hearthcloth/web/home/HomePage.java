@@ -8,8 +8,6 @@ import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.cloth.ClothCard;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.Wished;
@@ -20,6 +18,8 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.Ways;
 import hearthcloth.words.framing.FramingWords;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Stage;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
@@ -122,7 +122,7 @@ public final class HomePage {
     }
 
     private Begun begun(SavedCloth saved, Map<String, Length> across) {
-        ClothDocument document = saved.document();
+        Project document = saved.document();
         Optional<Plan> plan = document.plan();
         String what = Wished.of(room.store(), saved).words(room.settings().voice());
         if (plan.isEmpty()) {

@@ -4,6 +4,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.entering.EnteringWords;
 import io.javalin.http.Context;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
@@ -21,7 +22,13 @@ public final class ClosingPage {
      * @param closed whether it has just been closed
      */
     @PageView.Template("close.jte")
-    public record View(PageFrame frame, boolean here, boolean closed) implements PageView {}
+    public record View(PageFrame frame, boolean here, boolean closed) implements PageView {
+
+        /** What is said on it. */
+        public EnteringWords words() {
+            return EnteringWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
     private final Runnable closing;
@@ -43,12 +50,12 @@ public final class ClosingPage {
     }
 
     private void show(Context context) {
-        room.show(context, new View(room.frame(context, "Close the workroom", ""), isHere(context), false));
+        room.show(context, new View(room.frame(context, EnteringWords.in(room.language()).closeTitle(), ""), isHere(context), false));
     }
 
     private void close(Context context) {
         boolean here = isHere(context);
-        room.show(context, new View(room.frame(context, "Close the workroom", ""), here, here));
+        room.show(context, new View(room.frame(context, EnteringWords.in(room.language()).closeTitle(), ""), here, here));
         if (here) {
             closing.run();
         }

@@ -8,6 +8,8 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.Language;
+import hearthcloth.words.entering.EnteringWords;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HandlerType;
@@ -26,7 +28,13 @@ public final class DevicesPage {
      * @param sew lets it in beside the machine
      * @param photo lets it in where its own camera is one tap away
      */
-    public record Way(String address, String sew, String photo) {}
+    public record Way(String address, String sew, String photo) {
+
+        /** Where a device goes that is to photograph. */
+        public String toPhoto() {
+            return address + "?to=" + PHOTO;
+        }
+    }
 
     private static final String PHOTO = "photo";
 
@@ -43,7 +51,23 @@ public final class DevicesPage {
      */
     @PageView.Template("devices.jte")
     public record View(PageFrame frame, List<Way> ways, String code, List<Inside> inside, List<Devices.Asking> asking)
-            implements PageView {}
+            implements PageView {
+
+        /** What is said on it. */
+        public EnteringWords words() {
+            return EnteringWords.in(frame.language());
+        }
+
+        /** How the workroom is started for other devices. */
+        public String option() {
+            return "--lan";
+        }
+
+        /** The code in two halves, as it is read out. */
+        public String spaced() {
+            return code.substring(0, 4) + " " + code.substring(4);
+        }
+    }
 
     /**
      * What another device is shown before it is let in.
@@ -54,7 +78,13 @@ public final class DevicesPage {
      * @param mark by which it is known at the machine; empty where it has not asked to come in
      */
     @PageView.Template("join.jte")
-    public record Door(String code, String to, String said, String mark) implements PageView {}
+    public record Door(Language language, String code, String to, String said, String mark) implements PageView {
+
+        /** What is said on it. */
+        public EnteringWords words() {
+            return EnteringWords.in(language);
+        }
+    }
 
     private final PageContext room;
     private final Openness openness;
@@ -76,6 +106,10 @@ public final class DevicesPage {
                 .post("/devices/asking/{id}", DevicesPage::answer);
     }
 
+    private EnteringWords words() {
+        return EnteringWords.in(room.language());
+    }
+
     private void show(Context context) {
         here(context);
         String code = devices.map(Devices::code).orElse("");
@@ -83,12 +117,15 @@ public final class DevicesPage {
                 ? List.of()
                 : Signpost.hosts().stream()
                         .map(host -> door(host, context.port()))
-                        .map(door -> new Way(door, picture(door + "?code=" + code), picture(straight(door, code))))
+                        .map(door -> new Way(
+                                door,
+                                picture(door + "?code=" + code, words()),
+                                picture(straight(door, code), words())))
                         .toList();
         room.show(
                 context,
                 new View(
-                        room.frame(context, "On another device", ""),
+                        room.frame(context, words().devicesTitle(), ""),
                         ways,
                         code,
                         devices.map(DevicesPage::inside).orElse(List.of()),
@@ -118,23 +155,23 @@ public final class DevicesPage {
     }
 
     /** Only at the machine itself are devices let in and put out. */
-    private static void here(Context context) {
+    private void here(Context context) {
         if (!RequestGuard.isHere(context)) {
-            throw new HttpResponseException(403, "Devices are let in and signed out at the machine itself.");
+            throw new HttpResponseException(403, words().devicesAtMachine());
         }
     }
 
     private void end(Context context) {
         here(context);
         devices.ifPresent(all -> all.end(context.pathParam("id")));
-        PageContext.go(context, "/devices", "That device is out.");
+        PageContext.go(context, "/devices", words().devicesIsOut());
     }
 
     /** The door: a code typed, or pointed at by a camera; or a device that asked hears what was answered. */
     private void ask(Context context) {
         if (devices.isEmpty()) {
             throw new NotFoundResponse(
-                    "This workroom is not shared. Start it with --lan to use it from other devices.");
+                    words().devicesNotShared());
         }
         String code = PageContext.text(context, "code");
         String asked = Optional.ofNullable(context.cookie(ASKED)).orElse("");
@@ -147,6 +184,7 @@ public final class DevicesPage {
             room.show(
                     context,
                     new Door(
+                            room.language(),
                             code,
                             PageContext.text(context, "to"),
                             PageContext.text(context, "said"),
@@ -160,14 +198,14 @@ public final class DevicesPage {
                 all -> all.ask(PageContext.field(context, "name"), context.req().getRemoteAddr()));
         secret.ifPresent(found -> context.cookie(cookie(ASKED, found)));
         PageContext.go(
-                context, to, secret.isPresent() ? "" : "Too many devices ask to come in just now. Try again later.");
+                context, to, secret.isPresent() ? "" : words().devicesTooMany());
     }
 
     private void answer(Context context) {
         here(context);
         boolean yes = PageContext.field(context, "answer").equals("yes");
         devices.ifPresent(all -> all.answer(context.pathParam("id"), yes));
-        PageContext.go(context, "/devices", yes ? "It comes in within some seconds." : "That device stays out.");
+        PageContext.go(context, "/devices", words().devicesComes(yes ? "yes" : "no"));
     }
 
     private static String to(Context context) {
@@ -196,19 +234,19 @@ public final class DevicesPage {
     private void enter(Context context, String code, String name) {
         Devices.Answer answer = devices.map(
                         all -> all.join(code, name, context.req().getRemoteAddr()))
-                .orElseThrow(() -> new NotFoundResponse("This workroom is not shared."));
+                .orElseThrow(() -> new NotFoundResponse(words().devicesNotShared()));
         switch (answer.said()) {
             case IN -> letIn(context, answer.key());
             case WRONG ->
                 PageContext.go(
                         context,
                         to(context),
-                        "That code is not right, or not any more. Look at the other screen for the one now.");
+                        words().devicesWrongCode());
             case WAIT ->
                 PageContext.go(
                         context,
                         to(context),
-                        "Too many wrong codes. Wait ten minutes, or ask to come in and say yes at the other screen.");
+                        words().devicesWait());
         }
     }
 
@@ -219,7 +257,7 @@ public final class DevicesPage {
         PageContext.go(context, photo ? "/stash/photo" : RequestGuard.isHere(context) ? "/gift" : "/sew", "");
     }
 
-    private static String picture(String address) {
-        return Signpost.picture(address, "QR code of the address with the code");
+    private static String picture(String address, EnteringWords words) {
+        return Signpost.picture(address, words.devicesPicture());
     }
 }

@@ -8,6 +8,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.entering.EnteringWords;
 import io.javalin.http.Context;
 import java.util.Optional;
 import java.util.Set;
@@ -22,7 +23,13 @@ public final class EntrancePage {
      * @param isFirst true where nobody belongs to the studio yet
      */
     @PageView.Template("enter.jte")
-    public record View(PageFrame frame, boolean isFirst) implements PageView {}
+    public record View(PageFrame frame, boolean isFirst) implements PageView {
+
+        /** What is said on it. */
+        public EnteringWords words() {
+            return EnteringWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
     private final StudioDesk desk;
@@ -44,13 +51,17 @@ public final class EntrancePage {
                 .post("/leave", EntrancePage::leave);
     }
 
+    private EnteringWords words() {
+        return EnteringWords.in(room.language());
+    }
+
     private PeopleBook people() {
         return desk.studio().people();
     }
 
     private void show(Context context, String said) {
         boolean first = people().isEmpty();
-        String title = first ? "Begin a studio" : "Come in";
+        String title = words().enterTitle(first ? "yes" : "no");
         room.show(context, new View(room.frame(context, title, "").saying(said, "/enter"), first));
     }
 
@@ -58,7 +69,7 @@ public final class EntrancePage {
         String address = RequestGuard.address(context);
         if (!coming.add(address)) {
             context.status(429);
-            show(context, "Somebody is just coming in from your machine; try again in some seconds.");
+            show(context, words().enterBusy());
             return;
         }
         try {
@@ -81,7 +92,7 @@ public final class EntrancePage {
                 return;
             }
             context.status(403);
-            show(context, "Name or passphrase is wrong. Try again.");
+            show(context, words().enterWrong());
         } catch (StoreException e) {
             context.status(422);
             show(context, String.valueOf(e.getMessage()));
@@ -91,13 +102,13 @@ public final class EntrancePage {
     /** Who begins a studio is its teacher; on a network that could be anybody. */
     private Person begun(Context context, String name, String passphrase) {
         if (RequestGuard.isNear(context)) {
-            throw new StoreException("A studio is begun at the machine its workroom runs on; come in there first.");
+            throw new StoreException(words().enterAtMachine());
         }
         return people().begin(name, passphrase);
     }
 
     private void leave(Context context) {
         desk.end(context);
-        PageContext.go(context, "/enter", "You have left. Nobody sees your work here now.");
+        PageContext.go(context, "/enter", words().enterLeft());
     }
 }

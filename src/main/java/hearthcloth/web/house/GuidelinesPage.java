@@ -3,14 +3,12 @@ package hearthcloth.web.house;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.GuidelineFit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Person;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.GuidelineBook;
 import hearthcloth.web.cloth.DesignPlanning;
@@ -22,6 +20,10 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.framing.FramingWords;
+import hearthcloth.words.handing.HandingWords;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -47,7 +49,13 @@ public final class GuidelinesPage {
      */
     @PageView.Template("guidelines.jte")
     public record View(PageFrame frame, List<Card> cards, boolean isTeacher, List<SavedCloth> own)
-            implements PageView {}
+            implements PageView {
+
+        /** What is said on it. */
+        public HandingWords words() {
+            return HandingWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
     private final StudioDesk desk;
@@ -65,13 +73,17 @@ public final class GuidelinesPage {
                 .post("/guidelines/{id}/away", GuidelinesPage::away);
     }
 
+    private HandingWords words() {
+        return HandingWords.in(room.language());
+    }
+
     private GuidelineBook book() {
         return desk.studio().guidelines();
     }
 
     /** Who came in; the desk shows this page to nobody else. */
     private Person here() {
-        return room.visitor().person().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+        return room.visitor().person().orElseThrow(() -> new StoreException(FramingWords.in(room.language()).troubleComeIn()));
     }
 
     private void show(Context context) {
@@ -80,18 +92,18 @@ public final class GuidelinesPage {
         room.show(
                 context,
                 new View(
-                        room.frame(context, "Guidelines", ""),
+                        room.frame(context, words().classTitle(), ""),
                         book().all().stream().map(this::card).toList(),
                         teacher,
                         own));
     }
 
     private Card card(GuidelineBook.Handed handed) {
-        Ruler ruler = room.settings().ruler();
+        Voice voice = room.settings().voice();
         var cloth = DesignFit.unfitted(handed.design());
         Set<Fabric> fabrics = new LinkedHashSet<>(handed.design().scheme().hearth());
         handed.design().scheme().bars().forEach(fabrics::addAll);
-        String size = ruler.write(cloth.finished(), Rounding.NEAREST);
+        String size = voice.write(cloth.finished(), Rounding.NEAREST);
         return new Card(
                 handed.id(),
                 handed.name(),
@@ -105,48 +117,47 @@ public final class GuidelinesPage {
         SavedCloth cloth = room.store()
                 .cloths()
                 .find(PageContext.field(context, "cloth"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+                .orElseThrow(() -> new NotFoundResponse(words().noCloth()));
         if (cloth.document().isFree()) {
-            throw new MeasureException(
-                    "a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
+            throw new MeasureException(words().scraps());
         }
         book().hand(here(), cloth.name(), cloth.document().design());
-        PageContext.go(context, "/guidelines", cloth.name() + " is handed to everybody.");
+        PageContext.go(context, "/guidelines", words().classHanded(cloth.name()));
     }
 
     private void follow(Context context) {
         GuidelineBook.Handed handed = book().find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("This guideline has been withdrawn."));
+                .orElseThrow(() -> new NotFoundResponse(words().classWithdrawn()));
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
-            throw new StoreException("Your stash is empty; lay in what you have first.");
+            throw new StoreException(words().empty());
         }
         GuidelineFit.Followed followed = new GuidelineFit(handed.design())
                 .followed(stash, room.settings().ruler(), handed.name(), TimeLimit.within(ANSWER_WITHIN_MS));
         String id = NewCloth.id(false);
-        room.store().cloths().keep(id, handed.name() + " after " + handed.teacher(), document(followed));
+        room.store().cloths().keep(id, words().classAfter(handed.name(), handed.teacher()), document(followed));
         PageContext.go(
                 context,
                 "/cloth/" + id,
                 followed.answer() instanceof DesignFit.Answer.Made
-                        ? "It fits your stash. It is yours now: change what you like."
-                        : "You don't have enough fabric for it; the page says what is short.");
+                        ? words().classFits()
+                        : words().classLacks());
     }
 
-    private static ClothDocument document(GuidelineFit.Followed followed) {
+    private static Project document(GuidelineFit.Followed followed) {
         if (followed.answer() instanceof DesignFit.Answer.Made made) {
-            return ClothDocument.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan(), Purpose.NOTHING);
+            return Project.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan(), Purpose.NOTHING);
         }
-        return new ClothDocument(
+        return new Project(
                 followed.design(),
                 Optional.empty(),
                 ((DesignFit.Answer.Lacking) followed.answer()).why(),
-                ClothDocument.Bench.CLEAR,
-                ClothDocument.Life.begun(Purpose.NOTHING));
+                Project.Bench.CLEAR,
+                Project.Life.begun(Purpose.NOTHING));
     }
 
     private void away(Context context) {
         book().away(here(), context.pathParam("id"));
-        PageContext.go(context, "/guidelines", "Withdrawn. Cloths made after it stay with those who made them.");
+        PageContext.go(context, "/guidelines", words().classIsAway());
     }
 }

@@ -16,7 +16,6 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.archive.Kit;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.kit.PageContext;
@@ -25,8 +24,10 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.handing.HandingWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.teaching.TeachingWords;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -58,11 +59,23 @@ public final class HandOnPage {
      * @param rules what is said of each choice in it
      */
     @PageView.Template("hand-on.jte")
-    public record View(PageFrame frame, String id, String name, List<RuleField> rules) implements PageView {}
+    public record View(PageFrame frame, String id, String name, List<RuleField> rules) implements PageView {
+
+        /** What is said on it. */
+        public HandingWords words() {
+            return HandingWords.in(frame.language());
+        }
+    }
 
     /** The page on which a file is brought in. */
     @PageView.Template("bring-in.jte")
-    public record BringIn(PageFrame frame, List<Own> own) implements PageView {}
+    public record BringIn(PageFrame frame, List<Own> own) implements PageView {
+
+        /** What is said on it. */
+        public HandingWords words() {
+            return HandingWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
 
@@ -80,55 +93,60 @@ public final class HandOnPage {
                 .post("/hand-on/{id}/page.html", HandOnPage::page);
     }
 
+    private HandingWords words() {
+        return HandingWords.in(room.language());
+    }
+
     private void begin(Context context) {
         List<Own> own = room.store().cloths().all().stream()
                 .filter(cloth ->
                         cloth.document().plan().isPresent() && !cloth.document().isFree())
                 .map(cloth -> new Own(cloth.id(), cloth.name()))
                 .toList();
-        room.show(context, new BringIn(room.frame(context, "Hand on an idea", "Made"), own));
+        room.show(context, new BringIn(room.frame(context, words().title(), "Made"), own));
     }
 
     private SavedCloth cloth(Context context) {
         return room.store()
                 .cloths()
                 .find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+                .orElseThrow(() -> new NotFoundResponse(words().noCloth()));
     }
 
     private void show(Context context) {
         SavedCloth cloth = cloth(context);
-        SaidIdea.plan(cloth);
-        room.show(context, new View(room.frame(context, "Hand on an idea", "Made"), cloth.id(), cloth.name(), rules()));
+        SaidIdea.plan(room, cloth);
+        room.show(context, new View(room.frame(context, words().title(), "Made"), cloth.id(), cloth.name(), rules()));
     }
 
-    private static List<RuleField> rules() {
-        Choice kept = new Choice(Taken.KEPT, "the idea: as in this cloth");
-        Choice open = new Choice("open", "only that day's: as her heap has it");
-        Choice share = new Choice(Taken.SHARE, "the idea: its share of the cloth's width");
+    private List<RuleField> rules() {
+        HandingWords words = words();
+        Choice kept = new Choice(Taken.KEPT, words.choice("kept"));
+        Choice open = new Choice("open", words.choice("open"));
+        Choice share = new Choice(Taken.SHARE, words.choice("share"));
         return List.of(
-                new RuleField("size", "The size", List.of(open, kept), "16 to 20 in"),
+                new RuleField("size", words.field("size"), List.of(open, kept), "16 to 20 in"),
                 new RuleField(
                         "hearth",
-                        "The hearth",
-                        List.of(share, kept, new Choice("largest square", "her largest square"), open),
+                        words.field("hearth"),
+                        List.of(share, kept, new Choice("largest square", words.choice("square")), open),
                         "30 to 40 %"),
                 new RuleField(
                         "bars",
-                        "The bars",
-                        List.of(open, share, kept, new Choice("strips", "as wide as her strips")),
+                        words.field("bars"),
+                        List.of(open, share, kept, new Choice("strips", words.choice("strips"))),
                         "2 to 3 in"),
-                new RuleField("rounds", "How many rounds", List.of(kept, open), "2 to 4"),
-                new RuleField("order", "The order", List.of(kept, open), ""),
-                new RuleField("colours", "The colours", List.of(kept, open), "two halves or frames"),
+                new RuleField("rounds", words.field("rounds"), List.of(kept, open), "2 to 4"),
+                new RuleField("order", words.field("order"), List.of(kept, open), ""),
+                new RuleField("colours", words.field("colours"), List.of(kept, open), "two halves or frames"),
                 new RuleField(
                         "middle",
-                        "In the middle",
+                        words.field("middle"),
                         List.of(
-                                new Choice("any", "any fabric"),
-                                new Choice("favourite", "her favourite"),
-                                new Choice("lightest", "her lightest"),
-                                new Choice("darkest", "her darkest")),
+                                new Choice("any", words.choice("any")),
+                                new Choice("favourite", words.choice("favourite")),
+                                new Choice("lightest", words.choice("lightest")),
+                                new Choice("darkest", words.choice("darkest"))),
                         ""));
     }
 
@@ -139,7 +157,7 @@ public final class HandOnPage {
     private void page(Context context) {
         SavedCloth cloth = cloth(context);
         Stash pieces = new Stash(
-                SaidIdea.plan(cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
+                SaidIdea.plan(room, cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
         try {
             // as a file to keep: its planner needs a content policy that the workroom's own pages never have
             sent(context, "application/octet-stream", "idea.html")
@@ -159,10 +177,10 @@ public final class HandOnPage {
             kit(context, text);
             return;
         }
-        Guideline guideline = SaidIdea.read(text, room.settings().ruler());
+        Guideline guideline = SaidIdea.read(room, text);
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
-            throw new StoreException("Your stash is empty; lay in what you have first.");
+            throw new StoreException(words().empty());
         }
         Optional<String> favourite =
                 Optional.of(PageContext.field(context, "favourite")).filter(name -> !name.isBlank());
@@ -170,11 +188,11 @@ public final class HandOnPage {
         Fitted.Nearest nearest = fitted.cloths().stream()
                 .findFirst()
                 .orElseThrow(() -> new StoreException(
-                        "Your stash makes no cloth of this idea yet. " + said(fitted)));
+                        words().noneFits(said(fitted))));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
         Design design = NewCloth.design(plan);
-        room.store().cloths().keep(id, guideline.told().name(), ClothDocument.of(design, plan, Purpose.NOTHING));
+        room.store().cloths().keep(id, guideline.told().name(), Project.of(design, plan, Purpose.NOTHING));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
     }
 
@@ -201,11 +219,11 @@ public final class HandOnPage {
 
     private String told(Fitted.Nearest nearest, Fitted fitted) {
         if (nearest.keepsAll()) {
-            return "It fits your stash and keeps every rule. It is yours now: change what you like.";
+            return words().fitsAll();
         }
         String bent = nearest.isScraps()
-                ? "Your pieces give no hearth with bars; the scraps are laid together as they are."
+                ? words().asScraps()
                 : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
-        return "The nearest your stash makes. " + bent + " Why: " + said(fitted);
+        return words().nearest(bent, said(fitted));
     }
 }

@@ -7,6 +7,8 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.entering.EnteringWords;
+import hearthcloth.words.framing.FramingWords;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +18,18 @@ public final class PeoplePage {
 
     /** The page. */
     @PageView.Template("people.jte")
-    public record View(PageFrame frame, List<Person> people, Person me) implements PageView {}
+    public record View(PageFrame frame, List<Person> people, Person me) implements PageView {
+
+        /** What somebody is, in a word. */
+        public String part(Person person) {
+            return words().peoplePart(person.isTeacher() ? "teacher" : "maker");
+        }
+
+        /** What is said on it. */
+        public EnteringWords words() {
+            return EnteringWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
     private final StudioDesk desk;
@@ -38,13 +51,17 @@ public final class PeoplePage {
         return desk.studio().people();
     }
 
+    private EnteringWords words() {
+        return EnteringWords.in(room.language());
+    }
+
     /** Who came in; the desk shows this page to nobody else. */
     private Person here() {
-        return room.visitor().person().orElseThrow(() -> new StoreException("Come in by name and passphrase first."));
+        return room.visitor().person().orElseThrow(() -> new StoreException(FramingWords.in(room.language()).troubleComeIn()));
     }
 
     private void show(Context context) {
-        room.show(context, new View(room.frame(context, "People of this studio", ""), people().all(), here()));
+        room.show(context, new View(room.frame(context, words().peopleTitle(), ""), people().all(), here()));
     }
 
     private static String secret(Context context, String name) {
@@ -53,7 +70,7 @@ public final class PeoplePage {
 
     private void requireTeacher() {
         if (!here().isTeacher()) {
-            throw new StoreException("Only a teacher does this.");
+            throw new StoreException(words().peopleTeacherOnly());
         }
     }
 
@@ -65,29 +82,29 @@ public final class PeoplePage {
         PageContext.go(
                 context,
                 "/people",
-                person.name() + " can come in now. Tell them the passphrase; they can change it here.");
+                words().peopleCanCome(person.name()));
     }
 
     private void own(Context context) {
         Person me = here();
         if (people().enter(me.name(), secret(context, "old")).isEmpty()) {
-            throw new StoreException("That is not your passphrase. Nothing was changed.");
+            throw new StoreException(words().peopleNotYours());
         }
         people().change(me, secret(context, "passphrase"));
         desk.begin(context, me);
-        PageContext.go(context, "/people", "Your passphrase is changed; on other devices you come in anew.");
+        PageContext.go(context, "/people", words().peopleChanged());
     }
 
     private void forgotten(Context context) {
         requireTeacher();
         String id = context.pathParam("id");
         Person person = (id.matches("\\d{1,18}") ? people().find(Long.parseLong(id)) : Optional.<Person>empty())
-                .orElseThrow(() -> new StoreException("There is nobody of this number."));
+                .orElseThrow(() -> new StoreException(words().peopleNobody()));
         people().change(person, secret(context, "passphrase"));
         if (person.id() == here().id()) {
             desk.begin(context, person);
         }
         PageContext.go(
-                context, "/people", person.name() + " has a new passphrase. Tell them; they can change it here.");
+                context, "/people", words().peopleHasNew(person.name()));
     }
 }

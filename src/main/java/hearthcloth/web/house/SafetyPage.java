@@ -7,17 +7,15 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.entering.EnteringWords;
 import io.javalin.http.Context;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 
 /** Whole copies of her work: what there is, one more now, one put back. */
 public final class SafetyPage {
-
-    private static final DateTimeFormatter TIME =
-            DateTimeFormatter.ofPattern("d MMMM uuuu, H:mm:ss", Locale.ENGLISH).withZone(ZoneId.systemDefault());
 
     /** One copy as it is listed. */
     public record Line(String name, String made, String why, String size) {}
@@ -28,7 +26,13 @@ public final class SafetyPage {
      * @param folder where the copies lie; empty in a studio, whose database is copied as a whole
      */
     @PageView.Template("copies.jte")
-    public record View(PageFrame frame, List<Line> copies, String folder) implements PageView {}
+    public record View(PageFrame frame, List<Line> copies, String folder) implements PageView {
+
+        /** What is said on it. */
+        public EnteringWords words() {
+            return EnteringWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
 
@@ -44,23 +48,32 @@ public final class SafetyPage {
                 .post("/anew", SafetyPage::anew);
     }
 
+    private EnteringWords words() {
+        return EnteringWords.in(room.language());
+    }
+
     private void show(Context context) {
         List<Line> lines = room.store().copies().map(SafetyCopies::all).orElse(List.of()).stream()
                 .map(this::line)
                 .toList();
         String folder =
                 room.store().copies().map(copies -> copies.folder().toString()).orElse("");
-        room.show(context, new View(room.frame(context, "Safety copies", ""), lines, folder));
+        room.show(context, new View(room.frame(context, words().copiesTitle(), ""), lines, folder));
     }
 
     private Line line(SafetyCopy copy) {
-        return new Line(copy.name(), time(copy), copy.reason().words(), size(copy.bytes()));
+        return new Line(copy.name(), time(copy), words().copiesReason(copy.reason().name()), size(copy.bytes()));
     }
 
     /** When it was made, as far as that is known. */
     private String time(SafetyCopy copy) {
-        return TIME.format(copy.made())
-                + (copy.isAhead(room.store().now()) ? ", by a clock that was wrong then or is wrong now" : "");
+        LocalDateTime at = LocalDateTime.ofInstant(copy.made(), ZoneId.systemDefault());
+        String made = words().copiesTime(
+                        String.valueOf(at.getDayOfMonth()),
+                        "m" + at.getMonthValue(),
+                        String.format(Locale.ROOT, "%d:%02d:%02d", at.getHour(), at.getMinute(), at.getSecond()),
+                        String.valueOf(at.getYear()));
+        return copy.isAhead(room.store().now()) ? words().copiesWrongClock(made) : made;
     }
 
     /** Rounded up, so that nothing seems to be nothing. */
@@ -72,18 +85,18 @@ public final class SafetyPage {
     private SafetyCopies copies() {
         return room.store()
                 .copies()
-                .orElseThrow(() -> new StoreException("In a studio the whole database is copied by whoever keeps it."));
+                .orElseThrow(() -> new StoreException(words().copiesKeeper()));
     }
 
     private void make(Context context) {
         SafetyCopy made = copies().make(SafetyCopy.Reason.ASKED);
-        PageContext.go(context, "/copies", "Copied: " + size(made.bytes()) + ".");
+        PageContext.go(context, "/copies", words().copiesIsMade(size(made.bytes())));
     }
 
     /** Her file was moved or deleted while she works on it. */
     private void anew(Context context) {
         room.store().writeAnew();
-        PageContext.go(context, "/gift", "Your work is in its place again, as it was at your last change.");
+        PageContext.go(context, "/gift", words().copiesAnew());
     }
 
     private void back(Context context) {
@@ -91,6 +104,6 @@ public final class SafetyPage {
         PageContext.go(
                 context,
                 "/copies",
-                "Your work is as it was on " + time(copy) + ". What you had before is the newest copy in this list.");
+                words().copiesIsBack(time(copy)));
     }
 }

@@ -7,12 +7,12 @@ import hearthcloth.guideline.Taken;
 import hearthcloth.guideline.file.GuidelineFile;
 import hearthcloth.guideline.file.PlanReader;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.handing.HandingWords;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -22,15 +22,13 @@ public final class SaidIdea {
 
     private SaidIdea() {}
 
-    static Plan plan(SavedCloth cloth) {
+    static Plan plan(PageContext room, SavedCloth cloth) {
         if (cloth.document().isFree()) {
-            throw new MeasureException(
-                    "a cloth of scraps is its own heap's: only a cloth with a hearth and bars can be handed on");
+            throw new MeasureException(words(room).scraps());
         }
         return cloth.document()
                 .plan()
-                .orElseThrow(() -> new StoreException(
-                        "There is not enough fabric for this cloth yet; an idea is taken from one that can be made."));
+                .orElseThrow(() -> new StoreException(words(room).lacks())); an idea is taken from one that can be made."));
     }
 
     /**
@@ -39,7 +37,7 @@ public final class SaidIdea {
      * @throws MeasureException where a cloth of scraps is meant
      */
     public static Guideline of(PageContext room, Context context, SavedCloth cloth) {
-        Plan plan = plan(cloth);
+        Plan plan = plan(room, cloth);
         String name = PageContext.field(context, "name");
         Guideline.Told told = new Guideline.Told(
                 name.isBlank() ? cloth.name() : name,
@@ -69,20 +67,20 @@ public final class SaidIdea {
     }
 
     /** A guideline file, or a plan file as a guideline that keeps the shares of the cloth in it. */
-    public static Guideline read(String text, Ruler ruler) {
+    public static Guideline read(PageContext room, String text) {
         if (!text.contains("\"hearthcloth-plan\"")) {
             GuidelineFile.Reading reading = GuidelineFile.read(text);
             if (reading instanceof GuidelineFile.Reading.Read read) {
                 return read.guideline();
             }
-            throw refused(((GuidelineFile.Reading.Faulty) reading).sentences());
+            throw refused(room, ((GuidelineFile.Reading.Faulty) reading).sentences());
         }
         PlanReader.Reading reading = PlanReader.read(text);
         if (reading instanceof PlanReader.Reading.Faulty faulty) {
-            throw refused(faulty.sentences());
+            throw refused(room, faulty.sentences());
         }
         SentCloth cloth = ((PlanReader.Reading.Read) reading).cloth();
-        Guideline.Told told = new Guideline.Told(cloth.title(), "", "", Optional.empty(), ruler);
+        Guideline.Told told = new Guideline.Told(cloth.title(), "", "", Optional.empty(), room.settings().ruler());
         Taken taken = new Taken(cloth, told);
         return new Guideline(
                 told,
@@ -96,7 +94,11 @@ public final class SaidIdea {
                 taken.sewing(Optional.empty()));
     }
 
-    private static RuntimeException refused(List<String> sentences) {
-        return Uploads.refused(422, "This file cannot be used as it is. " + String.join(" ", sentences));
+    private static RuntimeException refused(PageContext room, List<String> sentences) {
+        return Uploads.refused(422, words(room).refused(String.join(" ", sentences)));
+    }
+
+    private static HandingWords words(PageContext room) {
+        return HandingWords.in(room.language());
     }
 }

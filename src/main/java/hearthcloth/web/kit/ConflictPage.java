@@ -1,5 +1,6 @@
 package hearthcloth.web.kit;
 
+import hearthcloth.words.entering.EnteringWords;
 import hearthcloth.words.framing.FramingWords;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -36,7 +37,13 @@ public final class ConflictPage {
 
     /** The page. */
     @PageView.Template("both.jte")
-    public record View(PageFrame frame, Conflict conflict) implements PageView {}
+    public record View(PageFrame frame, Conflict conflict) implements PageView {
+
+        /** What is said on it. */
+        public EnteringWords words() {
+            return EnteringWords.in(frame.language());
+        }
+    }
 
     private final PageRoutes pages;
 

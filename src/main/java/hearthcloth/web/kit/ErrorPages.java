@@ -3,6 +3,8 @@ package hearthcloth.web.kit;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.words.Language;
+import hearthcloth.words.Spoken;
+import hearthcloth.words.entering.EnteringWords;
 import hearthcloth.words.framing.FramingWords;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -68,18 +70,44 @@ public final class ErrorPages {
      * @param back where she can go on
      */
     @PageView.Template("trouble.jte")
-    public record View(PageFrame frame, String words, String back) implements PageView {}
+    public record View(PageFrame frame, String words, String back) implements PageView {
+
+        /** What is said besides. */
+        public EnteringWords said() {
+            return EnteringWords.in(frame.language());
+        }
+    }
 
     /**
      * What a page shows that has nothing of her work to show.
      *
      * @param again the form's fields, to send once more; empty where none was sent
-     * @param token of the page the form stood on
+     * @param asker whom it answers, with the token of the page the form stood on
      * @param gone whether the file can be written anew
      */
     @PageView.Template("away.jte")
-    public record Away(String words, String path, List<ConflictPage.Sent> again, String token, boolean gone)
-            implements PageView {}
+    public record Away(
+            String words,
+            String path,
+            List<ConflictPage.Sent> again,
+            PageFrame.Asker asker,
+            boolean gone)
+            implements PageView {
+
+        public String token() {
+            return asker.token();
+        }
+
+        /** The page's language, as its {@code lang}. */
+        public String lang() {
+            return asker.language().tag();
+        }
+
+        /** What is said besides. */
+        public EnteringWords said() {
+            return EnteringWords.in(asker.language());
+        }
+    }
 
     /** Her work cannot be reached: said without looking into it, and what she typed is kept on the page. */
     private void away(Context context, Exception e, String words) {
@@ -105,7 +133,9 @@ public final class ErrorPages {
                             .forEach(value -> again.add(new ConflictPage.Sent(name, value))));
         }
         String given = PageContext.field(context, "token");
-        return new Away(words, context.path(), again, gone ? pages.at(context).token() : given, gone);
+        PageFrame.Asker asker = new PageFrame.Asker(
+                gone ? pages.at(context).token() : given, Spoken.toReader(context.header("Accept-Language")));
+        return new Away(words, context.path(), again, asker, gone);
     }
 
     private static <T> Optional<T> behind(Throwable thrown, Class<T> kind) {
@@ -163,12 +193,12 @@ public final class ErrorPages {
                 .orElse("/gift");
     }
 
-    /** In the language of who asks; English where her settings cannot be reached. */
+    /** In the language of who asks; of her browser where her settings cannot be reached. */
     private FramingWords words(Context context) {
         try {
             return FramingWords.in(pages.at(context).language());
         } catch (RuntimeException e) {
-            return FramingWords.in(Language.ENGLISH);
+            return FramingWords.in(Spoken.toReader(context.header("Accept-Language")));
         }
     }
 

@@ -11,7 +11,6 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.store.archive.Kit;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.drawn.ClothDrawing;
@@ -25,6 +24,7 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.WishList;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -265,8 +265,8 @@ public final class KitsPage {
         }
     }
 
-    private static ClothDocument document(Plan plan) {
-        return ClothDocument.of(NewCloth.design(plan), plan, Purpose.NOTHING);
+    private static Project document(Plan plan) {
+        return Project.of(NewCloth.design(plan), plan, Purpose.NOTHING);
     }
 
     private static Context sent(Context context, String type, String how) {

@@ -150,8 +150,8 @@ public final class ClassPage {
         String id = PageContext.field(context, "cloth");
         Guideline idea = id.isEmpty()
                 ? SaidIdea.read(
-                        new String(Uploads.upload(room, context, "file", MOST_BYTES), StandardCharsets.UTF_8),
-                        room.settings().ruler())
+                        room,
+                        new String(Uploads.upload(room, context, "file", MOST_BYTES), StandardCharsets.UTF_8))
                 : SaidIdea.of(room, context, cloth(id));
         classroom.begin(idea);
         PageContext.go(context, "/class", "");

@@ -5,7 +5,6 @@ import gg.jte.output.StringOutput;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.CutTree;
@@ -15,6 +14,8 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -83,27 +84,21 @@ record Leftovers(List<Left> all) {
     }
 
     /** How many there are, for a heading. */
-    String heading() {
-        String[] few = {"No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine"};
-        String many = all.size() < few.length ? few[all.size()] : String.valueOf(all.size());
-        return many + (all.size() == 1 ? " leftover" : " leftovers") + " worth keeping";
+    String heading(FinishingWords words) {
+        return words.leftHeading(all.size());
     }
 
     /** Where they are. */
-    String where() {
+    String where(FinishingWords words) {
         int here = here().size();
         if (here == all.size()) {
-            return here == 1
-                    ? "It is back on the table, as it measures now."
-                    : "They are back on the table, as they measure now.";
+            return words.leftBack(here);
         }
-        return here == 0
-                ? "All of it has been used since."
-                : here + " of them on the table still, the rest used since.";
+        return here == 0 ? words.leftUsed() : words.leftSome(String.valueOf(here));
     }
 
     /** The first of those that are there, side by side to one scale; each says its fabric and size. */
-    String drawn(Swatches swatches, Ruler ruler) {
+    String drawn(Swatches swatches, Voice voice) {
         List<Piece> some = here().stream().limit(DRAWN).toList();
         double tallest = some.stream().mapToDouble(piece -> low(piece)).max().orElse(1);
         double across = some.stream().mapToDouble(piece -> broad(piece)).sum();
@@ -115,13 +110,13 @@ record Leftovers(List<Left> all) {
             double high = low(piece) * scale;
             svg.append(String.format(
                     Locale.ROOT,
-                    "<g transform=\"translate(%.1f %.1f) scale(%.4f)\"><title>%s, %s</title><rect width=\"%.1f\""
+                    "<g transform=\"translate(%.1f %.1f) scale(%.4f)\"><title>%s</title><rect width=\"%.1f\""
                             + " height=\"%.1f\" fill=\"%s\"/></g>",
                     x,
                     HIGH - high + 1,
                     scale,
-                    escaped(piece.fabric().name()),
-                    ruler.write(piece.size(), Rounding.DOWN),
+                    escaped(FinishingWords.in(voice.language())
+                            .leftOne(piece.fabric().name(), voice.write(piece.size(), Rounding.DOWN))),
                     broad(piece),
                     low(piece),
                     swatches.fill(piece.fabric())));

@@ -7,10 +7,6 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Life;
-import hearthcloth.store.json.ClothDocument.Stage;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.cloth.ClothCard;
 import hearthcloth.web.gift.FirstUse;
@@ -18,6 +14,11 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Life;
+import hearthcloth.work.Project.Stage;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -49,6 +50,10 @@ public final class MadePage {
         return ClothCard.photograph(cloth, store.portraits().kept());
     }
 
+    private FinishingWords words() {
+        return FinishingWords.in(room.language());
+    }
+
     private SavedCloth cloth(Context context) {
         return new ClothAsked(room).cloth(context);
     }
@@ -56,10 +61,10 @@ public final class MadePage {
     private void show(Context context) {
         SavedCloth cloth = cloth(context);
         if (cloth.document().plan().isEmpty()) {
-            PageContext.go(context, "/cloth/" + cloth.id(), "It is not made yet: you don't have enough fabric for it.");
+            PageContext.go(context, "/cloth/" + cloth.id(), words().notMade());
             return;
         }
-        String title = cloth.document().life().stage() == Stage.SEWN ? "It is sewn, and it holds." : cloth.name();
+        String title = cloth.document().life().stage() == Stage.SEWN ? words().title() : cloth.name();
         room.show(context, MadeShown.of(room, cloth).sheet(room.frame(context, title, "Made")));
     }
 
@@ -70,19 +75,19 @@ public final class MadePage {
         StaleChangeException.check(room.language(), context, saved, ClothCard.about(was));
         String name = PageContext.field(context, "name");
         if (name.length() > LONGEST_NAME) {
-            throw new MeasureException("write a name of up to " + LONGEST_NAME + " letters");
+            throw new MeasureException(words().slipLongName(String.valueOf(LONGEST_NAME)));
         }
         Stage stage =
                 PageContext.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
         Life now = was.at(stage)
                 .noted(
-                        SlipForm.note(context, "made"),
-                        SlipForm.note(context, "wrapped"),
-                        SlipForm.note(context, "keeper"))
+                        SlipForm.note(context, "made", words()),
+                        SlipForm.note(context, "wrapped", words()),
+                        SlipForm.note(context, "keeper", words()))
                 .noted(
                         SlipForm.measured(
-                                context, ClothAsked.settings(room, saved).bare()),
-                        SlipForm.note(context, "word"));
+                                context, ClothAsked.settings(room, saved).bare(), words()),
+                        SlipForm.note(context, "word", words()));
         room.store().asOneChange("slip of " + saved.name(), () -> {
             room.store().cloths().save(saved, "slip", saved.document().with(now));
             if (!name.isEmpty()) {
@@ -90,21 +95,23 @@ public final class MadePage {
             }
             return now;
         });
-        PageContext.go(context, "/made/" + saved.id(), "The slip is kept.");
+        PageContext.go(context, "/made/" + saved.id(), words().slipIsKept());
     }
 
     /** It wrapped something again. */
     private void used(Context context) {
         SavedCloth saved = cloth(context);
         Keepsake.Use use = new Keepsake.Use(
-                SlipForm.note(context, "day"), SlipForm.note(context, "what"), SlipForm.note(context, "who"));
-        ClothDocument was = saved.document();
+                SlipForm.note(context, "day", words()),
+                SlipForm.note(context, "what", words()),
+                SlipForm.note(context, "who", words()));
+        Project was = saved.document();
         Life now = was.life().usedAgain(use);
         room.store().cloths().save(saved, "wrapped again", was.with(now));
         PageContext.go(
                 context,
                 "/made/" + saved.id(),
-                saved.name() + " has been used " + now.uses() + (now.uses() == 1 ? " time." : " times."));
+                words().againUsed(saved.name(), now.uses()));
     }
 
     /** What is left over is wished to be used first, and the next gift is asked for. */
@@ -114,18 +121,18 @@ public final class MadePage {
                         ClothAsked.plan(saved), room.store().stash().whole())
                 .here();
         if (here.isEmpty()) {
-            PageContext.go(context, "/made/" + saved.id(), "None of them is in the stash any more.");
+            PageContext.go(context, "/made/" + saved.id(), words().leftNone());
             return;
         }
         FirstUse.keep(room.store(), here);
-        PageContext.go(context, "/gift", "These leftovers are used first. What will they wrap?");
+        PageContext.go(context, "/gift", words().leftFirst());
     }
 
     private void photograph(Context context) {
         byte[] jpeg = room.store()
                 .portraits()
                 .find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("There is no photograph of this cloth."));
+                .orElseThrow(() -> new NotFoundResponse(words().photoNone()));
         context.header("Cache-Control", "private, max-age=86400");
         context.contentType("image/jpeg")
                 .result(context.queryParam("small") == null ? jpeg : ClothPhotograph.small(jpeg));
@@ -142,12 +149,12 @@ public final class MadePage {
         PageContext.go(
                 context,
                 "/made/" + saved.id(),
-                "The photograph is kept. Where and when it was taken is not kept with it.");
+                words().photoKept());
     }
 
     private void putAway(Context context) {
         SavedCloth saved = cloth(context);
         room.store().portraits().remove(saved.id());
-        PageContext.go(context, "/made/" + saved.id(), "The photograph is taken away; the drawing stands there again.");
+        PageContext.go(context, "/made/" + saved.id(), words().photoIsAway());
     }
 }

@@ -1,10 +1,11 @@
 package hearthcloth.web.made;
 
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
 import java.util.List;
 
 /**
@@ -54,6 +55,11 @@ public record MadeSheet(PageFrame frame, SavedCloth cloth, Pictures pictures, Sl
      */
     public record Left(String heading, String where, String drawing, boolean usable) {}
 
+    /** What is said on it. */
+    public FinishingWords words() {
+        return FinishingWords.in(frame.language());
+    }
+
     /** Each time it wrapped something again, the latest first. */
     public List<Keepsake.Use> used() {
         List<Keepsake.Use> used =
@@ -68,10 +74,10 @@ public record MadeSheet(PageFrame frame, SavedCloth cloth, Pictures pictures, Sl
     }
 
     public boolean isSewn() {
-        return cloth.document().life().stage() == ClothDocument.Stage.SEWN;
+        return cloth.document().life().stage() == Project.Stage.SEWN;
     }
 
     public boolean isCut() {
-        return cloth.document().life().stage() == ClothDocument.Stage.CUT;
+        return cloth.document().life().stage() == Project.Stage.CUT;
     }
 }

@@ -7,37 +7,43 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Life;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Life;
 import hearthcloth.work.Purpose;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Gathers what the page of a finished cloth shows. */
-record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Voice voice) {
 
     static MadeShown of(PageContext room, SavedCloth cloth) {
         return new MadeShown(
                 room,
                 cloth,
                 ClothAsked.plan(cloth),
-                ClothAsked.settings(room, cloth).ruler());
+                ClothAsked.settings(room, cloth).voice());
+    }
+
+    private Ruler ruler() {
+        return voice.ruler();
+    }
+
+    private FinishingWords words() {
+        return FinishingWords.in(voice.language());
     }
 
     MadeSheet sheet(PageFrame frame) {
@@ -57,24 +63,24 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
         String own = "/cloths/" + cloth.id();
         String version = "?v=" + cloth.version();
         boolean ties = purpose()
-                .wrapped(ruler)
+                .wrapped(ruler())
                 .flatMap(round -> round.fold(plan.cloth()))
                 .isPresent();
         List<Fabric> fabrics = plan.fabrics();
         return new MadeSheet.Pictures(
                 MadePage.photograph(room.store(), cloth.id()),
                 own + (ties ? "/tied.svg" : "/flat.svg") + version,
-                ClothDrawing.still(plan.cloth(), Face.FRONT, swatches, "Front of " + cloth.name()),
+                ClothDrawing.still(plan.cloth(), Face.FRONT, swatches, words().picture(cloth.name())),
                 fabrics.stream().map(swatches::swatch).toList(),
-                life().stage() == ClothDocument.Stage.SEWN && !fabrics.isEmpty() ? Bunting.of(fabrics, swatches) : "");
+                life().stage() == Project.Stage.SEWN && !fabrics.isEmpty() ? Bunting.of(fabrics, swatches) : "");
     }
 
     private MadeSheet.Slip slip() {
         Keepsake kept = life().kept();
         Optional<Keepsake.Measured> real = kept.measured();
-        String offered = purpose().thing().map(gift -> gift.describe(ruler)).orElse("");
+        String offered = purpose().thing().map(gift -> gift.describe(voice)).orElse("");
         return new MadeSheet.Slip(
-                life().made().isEmpty() ? lastDay().map(DAY::format).orElse("") : life().made(),
+                life().made().isEmpty() ? lastDay().map(this::written).orElse("") : life().made(),
                 life().wrapped().isEmpty() ? offered : life().wrapped(),
                 life().keeper(),
                 new MadeSheet.Measures(
@@ -87,29 +93,37 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
     }
 
     private String number(Optional<Length> length) {
-        return length.map(one -> ruler.number(one, Rounding.NEAREST)).orElse("");
+        return length.map(one -> voice.number(one, Rounding.NEAREST)).orElse("");
     }
 
     private MadeSheet.Told told() {
         return new MadeSheet.Told(
                 how(),
-                ruler.write(plan.cloth().finished(), Rounding.NEAREST),
+                voice.write(plan.cloth().finished(), Rounding.NEAREST),
                 life().kept()
                         .measured()
-                        .map(real -> SlipForm.against(real, plan.cloth().finished(), ruler))
+                        .map(real -> SlipForm.against(real, plan.cloth().finished(), voice))
                         .orElse(""),
                 tie(),
-                DAY.format(day(room.store().now())),
+                written(day(room.store().now())),
                 left());
     }
 
     private String how() {
         int bars = cloth.document().design().layout().courses().size();
         int fabrics = plan.fabrics().size();
-        long days = days().distinct().count();
-        String many = cloth.document().isFree() ? plan.cloth().patches().size() + " patches" : bars + " bars";
-        return many + ", " + fabrics + (fabrics == 1 ? " fabric" : " fabrics")
-                + (days == 0 ? "" : days == 1 ? ", sewn in one day" : ", sewn on " + days + " days") + ".";
+        int days = Math.toIntExact(days().distinct().count());
+        String parts = cloth.document().isFree()
+                ? words().patches(plan.cloth().patches().size())
+                : words().bars(bars);
+        return words().how(days, fabrics, parts);
+    }
+
+    private String written(LocalDate day) {
+        return words().date(
+                        String.valueOf(day.getDayOfMonth()),
+                        "m" + day.getMonthValue(),
+                        String.valueOf(day.getYear()));
     }
 
     private java.util.stream.Stream<LocalDate> days() {
@@ -117,7 +131,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
     }
 
     private Optional<LocalDate> lastDay() {
-        return life().stage() == ClothDocument.Stage.SEWN ? days().max(LocalDate::compareTo) : Optional.empty();
+        return life().stage() == Project.Stage.SEWN ? days().max(LocalDate::compareTo) : Optional.empty();
     }
 
     private static LocalDate day(Instant at) {
@@ -133,7 +147,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
     }
 
     private MadeSheet.Left left() {
-        if (life().stage() == ClothDocument.Stage.DESIGNED) {
+        if (life().stage() == Project.Stage.DESIGNED) {
             return new MadeSheet.Left("", "", "", false);
         }
         Leftovers left = Leftovers.of(plan, room.store().stash().whole());
@@ -141,9 +155,9 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Ruler ruler) {
                 left.here().stream().map(piece -> piece.fabric()).distinct().toList(),
                 room.store().swatches().across());
         return new MadeSheet.Left(
-                left.all().isEmpty() ? "" : left.heading(),
-                left.where(),
-                left.drawn(swatches, ruler),
+                left.all().isEmpty() ? "" : left.heading(words()),
+                left.where(words()),
+                left.drawn(swatches, voice),
                 !left.here().isEmpty());
     }
 }

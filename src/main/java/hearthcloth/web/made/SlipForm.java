@@ -7,8 +7,10 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import hearthcloth.store.json.Keepsake;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.work.Keepsake;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +18,9 @@ import java.util.Optional;
 
 /** What she writes on the slip of a finished cloth, read in her unit; and what it says of the size it came out at. */
 final class SlipForm {
+
+    /** As a catalogue calls a side that is as planned. */
+    private static final String SAME = "same";
 
     private SlipForm() {}
 
@@ -25,23 +30,22 @@ final class SlipForm {
      * @return empty where she left it blank
      * @throws MeasureException naming the field that cannot be read
      */
-    static Optional<Keepsake.Measured> measured(Context context, Unit bare) {
-        Optional<Length> width = length(context, "width", "the width", bare);
-        Optional<Length> height = length(context, "height", "the height", bare);
+    static Optional<Keepsake.Measured> measured(Context context, Unit bare, FinishingWords words) {
+        Optional<Length> width = length(context, "width", bare, words);
+        Optional<Length> height = length(context, "height", bare, words);
         List<Length> corners = new ArrayList<>();
-        length(context, "corner", "corner to corner", bare).ifPresent(corners::add);
-        length(context, "corner2", "the other corners", bare).ifPresent(corners::add);
+        length(context, "corner", bare, words).ifPresent(corners::add);
+        length(context, "corner2", bare, words).ifPresent(corners::add);
         if (width.isEmpty() && height.isEmpty() && corners.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Keepsake.Measured(
-                width.orElseThrow(() -> new MeasureException("give the width as well, or leave all of the size blank")),
-                height.orElseThrow(
-                        () -> new MeasureException("give the height as well, or leave all of the size blank")),
+                width.orElseThrow(() -> new MeasureException(words.slipMissing("width"))),
+                height.orElseThrow(() -> new MeasureException(words.slipMissing("height"))),
                 corners));
     }
 
-    private static Optional<Length> length(Context context, String field, String name, Unit bare) {
+    private static Optional<Length> length(Context context, String field, Unit bare, FinishingWords words) {
         String written = PageContext.field(context, field);
         if (written.isEmpty()) {
             return Optional.empty();
@@ -49,41 +53,44 @@ final class SlipForm {
         try {
             return Optional.of(Measures.length(written, bare));
         } catch (MeasureException e) {
-            throw new MeasureException(name + ": " + e.getMessage());
+            throw new MeasureException(words.slipUnread(field, String.valueOf(e.getMessage())));
         }
     }
 
-    static String note(Context context, String name) {
+    static String note(Context context, String name, FinishingWords words) {
         String text = PageContext.field(context, name);
         if (text.length() > Keepsake.LONGEST_NOTE) {
-            throw new MeasureException("a note is at most " + Keepsake.LONGEST_NOTE + " letters long");
+            throw new MeasureException(words.slipLongNote(String.valueOf(Keepsake.LONGEST_NOTE)));
         }
         return text;
     }
 
     /** How it came out against its plan, in a sentence or two. */
-    static String against(Keepsake.Measured real, Size planned, Ruler ruler) {
-        List<String> said = new ArrayList<>();
-        differs(real.width(), planned.width(), "wider", "narrower", ruler).ifPresent(said::add);
-        differs(real.height(), planned.height(), "higher", "lower", ruler).ifPresent(said::add);
-        String size = said.isEmpty() ? "As planned." : String.join(", ", said) + " than planned.";
+    static String against(Keepsake.Measured real, Size planned, Voice voice) {
+        FinishingWords words = FinishingWords.in(voice.language());
+        String across = off(real.width(), planned.width(), voice.ruler());
+        String up = off(real.height(), planned.height(), voice.ruler());
+        boolean both = !across.equals(SAME) && !up.equals(SAME);
+        String size = across.equals(SAME) && up.equals(SAME)
+                ? words.slipAsPlanned()
+                : words.slipAgainst(
+                        across,
+                        both ? "yes" : "no",
+                        voice.write(apart(real.height(), planned.height()), Rounding.NEAREST),
+                        up,
+                        voice.write(apart(real.width(), planned.width()), Rounding.NEAREST));
         if (real.corners().size() < 2) {
             return size;
         }
         Length apart = apart(real.corners().get(0), real.corners().get(1));
-        return size
-                + (apart.isLessThan(ruler.step())
-                        ? " Corner to corner it is the same both ways."
-                        : " Corner to corner the two ways differ by " + ruler.write(apart, Rounding.NEAREST)
-                                + ": it leans a little. Tied, nobody sees it.");
+        String corners = apart.isLessThan(voice.ruler().step())
+                ? words.slipStraight()
+                : words.slipLeans(voice.write(apart, Rounding.NEAREST));
+        return voice.sentences(List.of(size, corners));
     }
 
-    private static Optional<String> differs(Length real, Length planned, String more, String less, Ruler ruler) {
-        Length apart = apart(real, planned);
-        if (apart.isLessThan(ruler.step())) {
-            return Optional.empty();
-        }
-        return Optional.of(ruler.write(apart, Rounding.NEAREST) + " " + (real.isMoreThan(planned) ? more : less));
+    private static String off(Length real, Length planned, Ruler ruler) {
+        return apart(real, planned).isLessThan(ruler.step()) ? SAME : real.isMoreThan(planned) ? "more" : "less";
     }
 
     private static Length apart(Length one, Length other) {

@@ -1,13 +1,9 @@
 package hearthcloth.web.make;
 
 import hearthcloth.measure.MeasureException;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.PieceTask;
 import hearthcloth.store.ClothBook;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.kit.PageContext;
@@ -16,11 +12,13 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.words.making.MakingWords;
+import hearthcloth.work.deed.AllCut;
+import hearthcloth.work.deed.CutsMade;
+import hearthcloth.work.deed.Deed;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 
 /** Cutting, one piece of fabric at a time: the picture as it lies on the mat, the cuts in order, ticks that stay. */
 public final class CutPage {
@@ -165,25 +163,7 @@ public final class CutPage {
 
     /** Records what was ticked, or had its tick taken away; where the other device was quicker, nothing. */
     private void save(SavedCloth cloth, Set<String> ticked) {
-        Set<String> was = cloth.document().bench().ticked();
-        Set<String> more = new TreeSet<>(ticked);
-        more.removeAll(was);
-        Set<String> fewer = new TreeSet<>(was);
-        fewer.removeAll(ticked);
-        if (!more.isEmpty()) {
-            happened(cloth, "", more, true);
-        } else if (!fewer.isEmpty()) {
-            happened(cloth, "not yet ", fewer, false);
-        }
-    }
-
-    private void happened(SavedCloth cloth, String not, Set<String> cuts, boolean made) {
-        String first = cuts.iterator().next();
-        String piece = first.substring(0, first.indexOf(':'));
-        String what = cuts.size() == 1
-                ? "cut " + first.substring(first.indexOf(':') + 1) + " of piece " + piece
-                : "cuts of piece " + piece;
-        room.store().cloths().happened(cloth, not + what, new BenchFact.Cut(List.copyOf(cuts), made));
+        new CutsMade(cloth.document(), ticked).told().ifPresent(deed -> room.store().book(cloth, deed));
     }
 
     private void onward(Context context, int piece) {
@@ -257,28 +237,20 @@ public final class CutPage {
 
     /** All is cut: the pieces are used up, the offcuts come back into the stash. */
     private void allCut(Context context, SavedCloth cloth) {
-        Plan plan = ClothAsked.plan(cloth);
-        ClothDocument.Life life = cloth.document().life();
-        ClothDocument now = cloth.document().with(life.at(Stage.CUT));
-        int offcuts = room.store().asOneChange(cut(cloth), () -> {
-            room.store().cloths().save(cloth, "cut", now);
-            return room.store().stash().cut(cut(cloth), plan).size();
-        });
+        Deed cut = new AllCut(cloth.document(), room.store().stash().nextPiece()).of(cloth.name());
+        room.store().book(cloth, cut);
+        int offcuts = cut.pieces().come().size();
         PageContext.go(
                 context,
                 "/sew/" + cloth.id(),
                 words().cutIsCut(offcuts));
     }
 
-    private static String cut(SavedCloth cloth) {
-        return "cut " + cloth.name();
-    }
-
     /** Back from the first step of sewing: the last press was one too many, and the pieces come back as they were. */
     private void notAll(Context context) {
         SavedCloth cloth = asked.cloth(context);
         ClothBook book = room.store().cloths();
-        boolean isLast = book.undoable(cloth.id()).filter(cut(cloth)::equals).isPresent();
+        boolean isLast = book.undoable(cloth.id()).filter(AllCut.label(cloth.name())::equals).isPresent();
         if (!isLast) {
             PageContext.go(
                     context,

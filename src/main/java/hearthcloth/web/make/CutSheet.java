@@ -2,10 +2,10 @@ package hearthcloth.web.make;
 
 import hearthcloth.sew.PieceTask;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.words.making.MakingWords;
+import hearthcloth.work.Project.Stage;
 import java.util.List;
 import java.util.Optional;
 

@@ -9,17 +9,9 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.rework.CutSoFar;
-import hearthcloth.plan.rework.DesignFit;
-import hearthcloth.plan.rework.Miscut;
-import hearthcloth.plan.rework.MiscutRecovery;
-import hearthcloth.plan.rework.MiscutWays;
 import hearthcloth.plan.rework.WayOn;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StashEdit;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
@@ -29,17 +21,19 @@ import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.making.MakingWords;
 import hearthcloth.words.speech.Voice;
+import hearthcloth.work.Project.Stage;
+import hearthcloth.work.deed.PatchTooSmall;
+import hearthcloth.work.deed.PieceSpoiled;
+import hearthcloth.work.deed.Workbench;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** "I cut it wrong": the stash is put right as it now lies on the table, and the rest is planned again from it. */
 record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
 
     private static final long ANSWER_WITHIN_MS = 1_500;
-    private static final String LABEL = "planned again after a mistake";
 
     private Settings settings() {
         return ClothAsked.settings(room, cloth);
@@ -73,29 +67,13 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
             goOn(context, piece);
             return;
         }
-        MiscutRecovery slip = MiscutRecovery.of(
-                plan,
-                cloth.document().bench().ticked(),
-                wrong,
-                real(context, piece),
-                room.store().stash().nextPiece());
-        DesignFit.Answer answer = slip.fit(
-                plan,
-                cloth.document().design(),
-                slip.stash(room.store().atHand().freeFor(cloth.id())),
-                settings().ruler(),
-                cloth.name(),
-                TimeLimit.within(ANSWER_WITHIN_MS));
-        ClothDocument now = now(slip, answer);
-        List<Piece> come = answer instanceof DesignFit.Answer.Made made ? slip.come(made.plan()) : slip.come();
-        room.store().asOneChange("a mistake in piece " + wrong, () -> {
-            room.store().stash().edit(new StashEdit("a mistake in piece " + wrong, slip.gone(), come));
-            return room.store().cloths().save(cloth, LABEL, now);
-        });
-        if (answer instanceof DesignFit.Answer.Made made) {
-            PageContext.go(context, "/cut/" + cloth.id(), told(slip, made.plan()));
+        PieceSpoiled.Outcome outcome = new PieceSpoiled(bench(), wrong, real(context, piece))
+                .planned(cloth.name(), TimeLimit.within(ANSWER_WITHIN_MS));
+        SavedCloth now = room.store().book(cloth, outcome.deed());
+        if (outcome.plan().isPresent()) {
+            PageContext.go(context, "/cut/" + cloth.id(), told(outcome, outcome.plan().get()));
         } else {
-            String why = now.lacking().stream()
+            String why = now.document().lacking().stream()
                     .findFirst()
                     .map(first -> first.in(room.settings().voice()))
                     .orElse("");
@@ -108,20 +86,16 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         }
     }
 
+    private Workbench bench() {
+        return new SewWays.Desk(room, cloth).bench();
+    }
+
     /** A patch that was cut too small: the ways on, each drawn in full; or the one she took. The stash keeps its pieces. */
     private void goOn(Context context, Piece piece) {
-        Set<String> ticked = cloth.document().bench().ticked();
-        String patch = Miscut.next(plan, ticked, piece.id())
-                .orElseThrow(
-                        () -> new MeasureException(words().smallAllCut()));
-        Size measured = real(context, piece)
-                .orElseThrow(() -> new MeasureException(words().smallWrite()));
-        MiscutWays slip = new MiscutWays(
-                Miscut.of(plan, ticked, patch, measured),
-                cloth.document().design(),
-                room.store().atHand().freeFor(cloth.id()),
-                settings().ruler());
-        List<WayOn> ways = slip.ways(TimeLimit.within(ANSWER_WITHIN_MS), way -> {});
+        Size measured = real(context, piece).orElseThrow(() -> new MeasureException(words().smallWrite()));
+        PatchTooSmall slip = PatchTooSmall.of(bench(), piece.id(), measured)
+                .orElseThrow(() -> new MeasureException(words().smallAllCut()));
+        List<WayOn> ways = slip.ways(TimeLimit.within(ANSWER_WITHIN_MS));
         String asked = PageContext.field(context, "way");
         if (asked.isEmpty() && !ways.isEmpty()) {
             choose(context, piece, slip.told(), ways);
@@ -129,7 +103,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         }
         take(
                 context,
-                slip.told(),
+                slip,
                 ways.stream()
                         .filter(one -> one.kind().name().equals(asked))
                         .findFirst()
@@ -158,19 +132,9 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 new CutPage.WaysOn(room.frame(context, words().smallPage(), "Cut"), cloth, told, gone, drawn));
     }
 
-    private void take(Context context, String told, WayOn way) {
-        ClothDocument was = cloth.document();
-        ClothDocument now = new ClothDocument(
-                way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
-        List<Piece> freed =
-                CutSoFar.freed(plan, way.plan(), room.store().stash().nextPiece());
-        room.store().asOneChange(LABEL, () -> {
-            if (!freed.isEmpty()) {
-                room.store().stash().edit(new StashEdit(LABEL, List.of(), freed));
-            }
-            return room.store().cloths().save(cloth, LABEL, now);
-        });
-        PageContext.go(context, "/cut/" + cloth.id(), told + " " + String.join(" ", way.told()));
+    private void take(Context context, PatchTooSmall slip, WayOn way) {
+        room.store().book(cloth, slip.taken(way));
+        PageContext.go(context, "/cut/" + cloth.id(), slip.told() + " " + String.join(" ", way.told()));
     }
 
     private Optional<Size> real(Context context, Piece piece) {
@@ -189,19 +153,9 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         return Optional.of(real);
     }
 
-    private ClothDocument now(MiscutRecovery slip, DesignFit.Answer answer) {
-        ClothDocument was = cloth.document();
-        ClothDocument.Bench bench = was.bench().withTicked(Set.of());
-        return answer instanceof DesignFit.Answer.Made made
-                ? new ClothDocument(
-                        was.design(), Optional.of(slip.story().told(made.plan())), List.of(), bench, was.life())
-                : new ClothDocument(
-                        was.design(), Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), bench, was.life());
-    }
-
-    private String told(MiscutRecovery slip, Plan now) {
-        int cut = slip.patches().values().stream().mapToInt(List::size).sum();
-        int used = Math.toIntExact(slip.usedAsTheyAre(now));
+    private String told(PieceSpoiled.Outcome outcome, Plan now) {
+        int cut = outcome.cut();
+        int used = outcome.used();
         String kept =
                 cut == 0 ? "" : used == cut ? words().wrongAllUsed() : words().wrongSomeUsed(cut, used);
         return settings().voice().sentences(List.of(words().wrongPlanned(), kept, joins(now)));

@@ -4,9 +4,9 @@ import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.sew.machine.SewingPace;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.words.making.MakingWords;
+import hearthcloth.work.Project;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -26,9 +26,9 @@ record OwnPace(SewingPace pace) {
         return new OwnPace(SewingPace.of(sewings));
     }
 
-    private static List<SewingPace.Step> steps(List<ClothDocument.Done> done) {
+    private static List<SewingPace.Step> steps(List<Project.Done> done) {
         List<SewingPace.Step> steps = new ArrayList<>();
-        for (ClothDocument.Done one : done) {
+        for (Project.Done one : done) {
             Arrays.stream(AtTheMachine.Kind.values())
                     .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(one.kind()))
                     .forEach(

@@ -1,6 +1,5 @@
 package hearthcloth.web.make;
 
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
@@ -11,14 +10,15 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.EndsMeasured;
 import hearthcloth.plan.rework.RemainingPlan;
-import hearthcloth.plan.rework.SewnCloth;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.journal.BenchFact;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.making.MakingWords;
 import hearthcloth.words.speech.Voice;
+import hearthcloth.work.deed.Deed;
+import hearthcloth.work.deed.SewingSoFar;
+import hearthcloth.work.deed.WorkMeasured;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,33 +37,27 @@ final class SewMeasure {
     /** As a catalogue calls a side that is as planned. */
     private static final String SAME = "same";
 
-    private record Planned(String key, String title, Design design) {}
-
     /** What she wrote, at one end of a side or both; empty where she left a side out. */
     private record Ends(List<Length> width, List<Length> height) {}
 
     private final SewWays.Desk desk;
-    private final Plan plan;
     private final int number;
-    private final int bars;
     private final Size planned;
     private final Size real;
     private final Ends ends;
-    private final BenchFact.Seam seam;
-    private final boolean last;
-    private final SewnCloth asSewn;
+    private final WorkMeasured work;
 
     SewMeasure(PageContext room, SavedCloth cloth, List<AtTheMachine> steps, Context context) {
         this.desk = new SewWays.Desk(room, cloth);
-        this.plan = cloth.document().plan().orElseThrow();
         this.number = seam(cloth, steps, context, desk.words());
-        this.bars = seams(steps.subList(0, number + 1));
         this.planned = steps.get(number).task().check().orElseThrow().size();
         this.ends = new Ends(ends(context, "width"), ends(context, "height"));
         this.real = real();
-        this.seam = SewnSteps.seam(steps.get(number));
-        this.last = SewnSteps.isLast(cloth, steps, number);
-        this.asSewn = SewnCloth.measured(cloth.document().design(), bars, real);
+        this.work = new WorkMeasured(
+                desk.bench(),
+                new SewingSoFar(cloth.document(), steps),
+                number,
+                new WorkMeasured.Taken(real, ends.width(), ends.height()));
     }
 
     /** The step of the form, which sews on a bar and may be measured. */
@@ -79,12 +73,6 @@ final class SewMeasure {
             throw new MeasureException(words.measuredBefore());
         }
         return number;
-    }
-
-    static int seams(List<AtTheMachine> steps) {
-        return (int) steps.stream()
-                .filter(one -> one.kind() == AtTheMachine.Kind.SEAM)
-                .count();
     }
 
     private Size real() {
@@ -158,31 +146,13 @@ final class SewMeasure {
 
     /** True where nothing differs by as much as her ruler shows. */
     boolean isAsPlanned() {
-        return ruler().write(real, Rounding.NEAREST).equals(ruler().write(planned, Rounding.NEAREST));
-    }
-
-    private Planned planned(String key, Design design) {
-        return new Planned(key, desk.words().waysMeasured(key), design);
-    }
-
-    private List<Planned> planned() {
-        List<Planned> ways = new ArrayList<>();
-        ways.add(planned("accept", asSewn.design()));
-        Size wanted = plan.cloth().finished();
-        asSewn.towards(wanted)
-                .filter(design -> !design.equals(asSewn.design()))
-                .ifPresent(design -> ways.add(planned("keep", design)));
-        Size now = asSewn.design().layout().finished();
-        if (now.width().isLessThan(wanted.width()) || now.height().isLessThan(wanted.height())) {
-            Length width = SewnCloth.narrowRound(asSewn.design().making(), ruler().isMetric());
-            ways.add(planned("round", asSewn.another(width)));
-        }
-        return ways;
+        return work.isAsPlanned();
     }
 
     /** The ways on, each planned through. */
     SewWays ways() {
-        List<SewWays.Way> ways = planned().stream().map(this::way).toList();
+        List<SewWays.Way> ways = new ArrayList<>();
+        work.ways().forEach((way, design) -> ways.add(way(way, design)));
         SewWays.Asked asked = new SewWays.Asked(written(ends.width()), written(ends.height()), "");
         return new SewWays(desk.cloth(), number, asked, told(), ways);
     }
@@ -222,64 +192,43 @@ final class SewMeasure {
         return by.isNegative() ? Length.ZERO.minus(by) : by;
     }
 
-    private SewWays.Way way(Planned way) {
-        RemainingPlan.Answer answer = fit(way);
+    private SewWays.Way way(WorkMeasured.Way way, Design design) {
+        RemainingPlan.Answer answer = fit(design);
         List<String> words = new ArrayList<>();
         Optional<Plan> made = Optional.empty();
         if (answer instanceof RemainingPlan.Answer.Made found) {
             words.add(desk.cutting(found.resewn()));
             made = Optional.of(found.resewn().plan());
         }
-        words.addAll(desk.ties(way.design().layout().finished()));
+        words.addAll(desk.ties(design.layout().finished()));
         return new SewWays.Way(
                 way.key(),
-                way.title(),
-                desk.size(way.design()),
+                desk.words().waysMeasured(way.key()),
+                desk.size(design),
                 words,
                 answer instanceof RemainingPlan.Answer.Lacking lacking ? desk.said(lacking.why()) : List.of(),
-                desk.picture(made, way.design()));
+                desk.picture(made, design));
     }
 
-    private RemainingPlan.Answer fit(Planned way) {
-        return new RemainingPlan(plan, bars, Map.of())
-                .fit(way.design(), desk.table(), TimeLimit.within(ANSWER_WITHIN_MS));
+    private RemainingPlan.Answer fit(Design design) {
+        return work.fit(design, TimeLimit.within(ANSWER_WITHIN_MS));
     }
 
     /** Goes on the way that is called so; where to look next. */
     String choose(String key) {
-        Planned way = planned().stream()
-                .filter(one -> one.key().equals(key))
+        Design design = work.ways().entrySet().stream()
+                .filter(one -> one.getKey().key().equals(key))
+                .map(Map.Entry::getValue)
                 .findFirst()
-                .orElseThrow(() -> new MeasureException("there is no such way on; measure again"));
-        if (!(fit(way) instanceof RemainingPlan.Answer.Made made)) {
+                .orElseThrow(() -> new MeasureException(desk.words().waysGone()));
+        if (!(fit(design) instanceof RemainingPlan.Answer.Made made)) {
             throw new MeasureException("you don't have enough fabric left for that; choose another way");
         }
-        return desk.book(new SewWays.Taken(label(), way.design(), made.resewn()), Optional.of(fact()));
-    }
-
-    /** What she measured, under the name of its bar: {@code sewed 2B on, 41.2 × 30 cm}. */
-    private String label() {
-        return "sewed " + slot().place().bar() + " on, " + ruler().write(real, Rounding.NEAREST);
+        return desk.book(work.taken(design, made.resewn(), desk.room().store().now()));
     }
 
     /** Records a measure that changes nothing. */
-    void note() {
-        desk.room().store().cloths().happened(desk.cloth(), label(), fact());
-    }
-
-    private BenchFact fact() {
-        boolean upright = slot().place().side().isUpright();
-        BenchFact.Measured measured = new BenchFact.Measured(
-                upright ? planned.width() : planned.height(),
-                upright ? real.width() : real.height(),
-                ends.width(),
-                ends.height());
-        boolean isSewn = number < desk.cloth().document().bench().sewn();
-        return new BenchFact.Sewn(
-                number, seam, isSewn ? null : desk.room().store().now().toString(), measured, last && !isSewn);
-    }
-
-    private Layout.Slot slot() {
-        return desk.cloth().document().design().layout().slots().get(bars - 1);
+    Deed noted() {
+        return work.noted(desk.room().store().now());
     }
 }

@@ -7,8 +7,6 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocument.Stage;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.house.Threads;
@@ -19,6 +17,10 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.making.MakingWords;
 import hearthcloth.words.speech.Voice;
+import hearthcloth.work.Project.Stage;
+import hearthcloth.work.deed.Deed;
+import hearthcloth.work.deed.SewingSoFar;
+import hearthcloth.work.deed.SewnWrongly;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -136,7 +138,7 @@ public final class SewPage {
                                                 settings(cloth).voice())
                                 : "",
                         OwnPace.of(room.store()).sentence(left, words()),
-                        SewSide.bar(step).orElse(""),
+                        SewingSoFar.bar(step).orElse(""),
                         step.thick(),
                         voice.language().tag()));
     }
@@ -154,13 +156,10 @@ public final class SewPage {
         SavedCloth cloth = cut(context);
         int step = number(context, words());
         List<AtTheMachine> steps = steps(cloth);
-        if (step == cloth.document().bench().sewn() && step < steps.size()) {
-            room.store()
-                    .cloths()
-                    .happened(
-                            cloth,
-                            SewnSteps.label(steps, step),
-                            SewnSteps.done(cloth, steps, step, room.store().now()));
+        Optional<Deed> done =
+                new SewingSoFar(cloth.document(), steps).done(step, room.store().now());
+        if (done.isPresent()) {
+            room.store().book(cloth, done.get());
             if (step + 1 == steps.size()) {
                 PageContext.go(context, "/made/" + cloth.id(), "");
                 return;
@@ -173,14 +172,9 @@ public final class SewPage {
     private void again(Context context) {
         SavedCloth cloth = asked.cloth(context);
         int step = number(context, words());
-        ClothDocument was = cloth.document();
-        if (step < was.bench().sewn()) {
-            List<AtTheMachine> steps = steps(cloth);
-            int undone = Math.min(was.bench().sewn(), steps.size()) - step - 1;
-            String title = steps.get(Math.min(step, steps.size() - 1)).task().title();
-            String more = undone > 0 ? " and " + undone + " more" : "";
-            room.store().cloths().happened(cloth, "unpicked: " + title + more, SewnSteps.unpicked(cloth, steps, step));
-        }
+        new SewingSoFar(cloth.document(), steps(cloth))
+                .unpicked(step)
+                .ifPresent(deed -> room.store().book(cloth, deed));
         answer(context, cloth);
     }
 
@@ -223,7 +217,7 @@ public final class SewPage {
         }
         SewMeasure measure = new SewMeasure(room, cloth, steps(cloth), context);
         if (measure.isAsPlanned()) {
-            measure.note();
+            room.store().book(cloth, measure.noted());
             PageContext.go(context, "/sew/" + cloth.id(), words().sewAsPlanned());
         } else {
             room.show(context, new WaysOn(room.frame(context, words().measuredTitle(), "Sew"), measure.ways()));
@@ -247,7 +241,7 @@ public final class SewPage {
     }
 
     private Optional<SewSide> wrong(Context context, SavedCloth cloth) {
-        SewSide.Wrong wrong = SewSide.Wrong.named(PageContext.field(context, "wrong"));
+        SewnWrongly.Wrong wrong = SewnWrongly.Wrong.named(PageContext.field(context, "wrong"));
         return SewSide.of(cloth, steps(cloth), number(context, words()), wrong, words());
     }
 
@@ -264,9 +258,8 @@ public final class SewPage {
         SavedCloth cloth = cut(context);
         SewSide side =
                 wrong(context, cloth).orElseThrow(() -> new MeasureException(words().sideAlike()));
-        ClothDocument now = SewSide.left(cloth, steps(cloth), side.bar(), side.wrong())
-                .orElseThrow(() -> new MeasureException(words().sideNoFit()));
-        room.store().cloths().save(cloth, side.label(), now);
+        Deed left = side.left().orElseThrow(() -> new MeasureException(words().sideNoFit()));
+        room.store().book(cloth, left);
         PageContext.go(context, "/sew/" + cloth.id(), words().sideLeft());
     }
 

@@ -8,27 +8,21 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
-import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.RemainingPlan.Resewn;
-import hearthcloth.plan.rework.RemainingPlan;
-import hearthcloth.stash.Piece;
 import hearthcloth.store.SavedCloth;
-import hearthcloth.store.StashEdit;
-import hearthcloth.store.journal.BenchFact;
-import hearthcloth.store.json.ClothDocument.Stage;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.web.cloth.ClothAsked;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Swatches;
-import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.Deed;
+import hearthcloth.work.deed.Workbench;
 import hearthcloth.wrap.Capacity;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -61,9 +55,6 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
         }
     }
 
-    /** The way she took, under its name in the journal. */
-    record Taken(String label, Design design, Resewn resewn) {}
-
     /** What all ways of one cloth have in common: how they are drawn, and how the one she takes is booked. */
     record Desk(PageContext room, SavedCloth cloth) {
 
@@ -86,8 +77,9 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
             return sentences.stream().map(one -> one.in(voice)).toList();
         }
 
-        RemainingPlan.Table table() {
-            return new RemainingPlan.Table(
+        Workbench bench() {
+            return new Workbench(
+                    cloth.document(),
                     room.store().atHand().freeFor(cloth.id()),
                     room.store().stash().nextPiece(),
                     ruler());
@@ -137,45 +129,16 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
                     String.join(", ", bars), bars.size(), resewn.cuts().size());
         }
 
-        /** Books a way in stash and cloth as one change; where to look next. */
-        String book(Taken way, Optional<BenchFact> fact) {
-            return book(way, fact, new LateMiscut(way.resewn().plan(), List.of(), List.of()));
-        }
-
-        /**
-         * Books a way in stash and cloth as one change; where to look next. The pieces it cuts stay in the stash until
-         * their cuts are made.
-         *
-         * @param fact what happened on the bench with it
-         * @param slip which pieces went and came before it was planned
-         */
-        String book(Taken way, Optional<BenchFact> fact, LateMiscut slip) {
-            List<Piece> come = new ArrayList<>(slip.come());
-            come.addAll(way.resewn().come());
-            List<PieceCut> cuts = way.resewn().cuts();
-            room.store().asOneChange(way.label(), () -> {
-                SavedCloth now = fact.map(one -> room.store().cloths().happened(cloth, way.label(), one))
-                        .orElse(cloth);
-                if (!slip.gone().isEmpty() || !come.isEmpty()) {
-                    room.store().stash().edit(new StashEdit(way.label(), slip.gone(), come));
-                }
-                ClothDocument.Life life = now.document().life();
-                return room.store()
-                        .cloths()
-                        .save(
-                                now,
-                                way.label(),
-                                new ClothDocument(
-                                        way.design(),
-                                        Optional.of(way.resewn().plan()),
-                                        List.of(),
-                                        now.document().bench(),
-                                        life.at(cuts.isEmpty() ? Stage.CUT : Stage.RECUT)));
-            });
-            return cuts.isEmpty()
-                    ? "/sew/" + cloth.id()
-                    : "/cut/" + cloth.id() + "?piece="
-                            + way.resewn().plan().cuts().indexOf(cuts.get(0));
+        /** Books a way; where to look next: at what is to be cut now, or at the next step. */
+        String book(Deed deed) {
+            List<PieceCut> cuts = room.store().book(cloth, deed).document().plan().stream()
+                    .flatMap(plan -> plan.cuts().stream())
+                    .toList();
+            return cuts.stream()
+                    .filter(cut -> !cut.past())
+                    .findFirst()
+                    .map(first -> "/cut/" + cloth.id() + "?piece=" + cuts.indexOf(first))
+                    .orElse("/sew/" + cloth.id());
         }
     }
 }

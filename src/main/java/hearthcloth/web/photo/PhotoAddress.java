@@ -2,6 +2,7 @@ package hearthcloth.web.photo;
 
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
+import hearthcloth.words.picturing.PicturingWords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 
@@ -10,9 +11,9 @@ final class PhotoAddress {
 
     private PhotoAddress() {}
 
-    static SavedPhoto asked(Context context, PhotoBook book) {
+    static SavedPhoto asked(Context context, PhotoBook book, PicturingWords words) {
         return book.find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("This photograph has been deleted; send it again."));
+                .orElseThrow(() -> new NotFoundResponse(words.gone()));
     }
 
     static String address(String id) {

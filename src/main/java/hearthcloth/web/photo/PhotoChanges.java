@@ -15,6 +15,7 @@ import hearthcloth.web.kit.FormFields;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
+import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.OutlineEdits;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
@@ -45,17 +46,19 @@ final class PhotoChanges {
     /** A change and what it is called, for "Undo …". */
     private record Change(String label, PhotoSorting sorting, String at) {}
 
+    private PicturingWords words() {
+        return PicturingWords.in(room.language());
+    }
+
     private PhotoBook book() {
         return room.store().photographs();
     }
 
     private SavedPhoto read(Context context) {
-        SavedPhoto photo = PhotoAddress.asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book(), words());
         String version = PageContext.field(context, "version");
         if (photo.read().isEmpty() || (!version.isEmpty() && !version.equals(String.valueOf(photo.version())))) {
-            throw new StoreException(
-                    "This photograph has meanwhile been changed in another window. Nothing was changed;"
-                            + " load the page again and look.");
+            throw new StoreException(words().stale());
         }
         return photo;
     }
@@ -65,8 +68,7 @@ final class PhotoChanges {
         PhotoSorting was = photo.read().orElseThrow().sorting();
         String key = PageContext.field(context, "piece");
         if (!key.isEmpty() && PhotoSorting.isAmong(key, book().taken(photo.id()))) {
-            throw new MeasureException("piece " + key + " is in the stash already; take that back on the stash page"
-                    + " first, or change it there");
+            throw new MeasureException(words().taken(key));
         }
         Change change = change(context, photo, was, key);
         if (!change.sorting().equals(was)) {
@@ -103,7 +105,7 @@ final class PhotoChanges {
             case "uncheck" -> new Change(of.strip() + " is not sure", was.checked(key, false), at);
             case "move" -> move(context, was, key);
             case "fabric" -> fabric(context, was);
-            default -> throw new MeasureException("this form is of another kind; load the page again");
+            default -> throw new MeasureException(words().formKind());
         };
     }
 
@@ -131,7 +133,7 @@ final class PhotoChanges {
         FloorScale scale = photo.read().orElseThrow().scale().scale();
         Photograph seen = book().screen(photo.id())
                 .map(Photograph::ofSmall)
-                .orElseThrow(() -> new StoreException("This photograph has been deleted in another window."));
+                .orElseThrow(() -> new StoreException(words().goneElsewhere()));
         List<OutlineEdits.Placed> placed = placed(PageContext.field(context, "corners"));
         boolean find = !PageContext.field(context, "find").isEmpty();
         PhotoSorting now = new OutlineEdits(scale)
@@ -148,12 +150,10 @@ final class PhotoChanges {
     }
 
     /** The corners of the piece that shows round a place she tapped. */
-    private static List<OutlineEdits.Placed> found(Photograph seen, FloorScale scale, Point tap) {
+    private List<OutlineEdits.Placed> found(Photograph seen, FloorScale scale, Point tap) {
         List<Point> corners = seen.shapeAt(tap, scale.pictureWidth());
         if (corners.isEmpty()) {
-            throw new MeasureException(
-                    "no rim shows that goes round this place; tap the piece's corners one after another"
-                            + " instead. Nothing was added");
+            throw new MeasureException(words().drawNoRim());
         }
         return corners.stream()
                 .map(corner -> new Point(
@@ -164,9 +164,9 @@ final class PhotoChanges {
     }
 
     /** Corners as the page sends them: {@code x,y,off x,y,off}, in pixels of the picture. */
-    private static List<OutlineEdits.Placed> placed(String text) {
+    private List<OutlineEdits.Placed> placed(String text) {
         if (!text.matches(CORNERS)) {
-            throw new MeasureException("this form lacks the corners of a piece; place them on the photograph");
+            throw new MeasureException(words().formCorners());
         }
         return Stream.of(text.split(" "))
                 .map(corner -> corner.split(","))
@@ -196,22 +196,22 @@ final class PhotoChanges {
         return new Change(label, was.told(told), PageContext.field(context, "at"));
     }
 
-    private static int whole(Context context) {
+    private int whole(Context context) {
         String text = PageContext.field(context, "i");
         if (!text.matches("\\d{1,3}")) {
-            throw new MeasureException("this form lacks the number of a corner; load the page again");
+            throw new MeasureException(words().formNumber());
         }
         return Integer.parseInt(text);
     }
 
-    private static Point spot(Context context, String x, String y) {
+    private Point spot(Context context, String x, String y) {
         return new Point(number(context, x), number(context, y));
     }
 
-    private static double number(Context context, String name) {
+    private double number(Context context, String name) {
         String text = PageContext.field(context, name);
         if (!text.matches("-?\\d{1,6}(\\.\\d{1,6})?")) {
-            throw new MeasureException("this form lacks a place in the picture; load the page again");
+            throw new MeasureException(words().formPlace());
         }
         return Double.parseDouble(text);
     }
@@ -220,8 +220,8 @@ final class PhotoChanges {
         String id = context.pathParam("id");
         read(context);
         Optional<String> done = again ? book().redo(id) : book().undo(id);
-        String said = done.map(label -> (again ? "Redone: " : "Undone: ") + label + ".")
-                .orElse(again ? "There is nothing to do again." : "There is nothing to undo.");
+        String said = done.map(label -> again ? words().redone(label) : words().undone(label))
+                .orElseGet(() -> again ? words().redoNothing() : words().undoNothing());
         answer(context, id, PageContext.field(context, "at"), said);
     }
 
@@ -239,12 +239,12 @@ final class PhotoChanges {
         if (PageContext.isPart(context)) {
             room.show(context, new SortingView.Tools(sorting(id, PageContext.field(context, "at")), true));
         } else {
-            PageContext.go(context, PhotoAddress.address(id), "Kept.");
+            PageContext.go(context, PhotoAddress.address(id), words().kept());
         }
     }
 
     private SortingView sorting(String id, String at) {
-        SavedPhoto photo = book().find(id).orElseThrow(() -> new StoreException("This photograph has been deleted."));
-        return new SortingView(PhotoView.of(room.store(), photo, room.settings().ruler(), at, ""), room.token());
+        SavedPhoto photo = book().find(id).orElseThrow(() -> new StoreException(words().gone()));
+        return new SortingView(PhotoView.of(room.store(), photo, room.settings().voice(), at, ""), room.asker());
     }
 }

@@ -6,6 +6,8 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.photo.Remeasurement;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.words.picturing.PicturingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FinishedOutline;
 import hearthcloth.work.photo.SortedPiece;
 import java.util.ArrayList;
@@ -42,7 +44,8 @@ public record PhotoChosen(
     /** A place that can be moved. */
     public record Corner(int number, String x, String y) {}
 
-    static PhotoChosen of(SortedPiece piece, FloorScale scale, Ruler ruler, PhotoView.State state, String doing) {
+    static PhotoChosen of(SortedPiece piece, FloorScale scale, Voice voice, PhotoView.State state, String doing) {
+        Ruler ruler = voice.ruler();
         List<Point> corners = piece.piece().outline().picture();
         double[] seen = seen(corners);
         return new PhotoChosen(
@@ -52,12 +55,12 @@ public record PhotoChosen(
                 PhotoView.points(corners),
                 PhotoView.points(
                         piece.usable().corners().stream().map(scale::inPicture).toList()),
-                ruler.write(piece.size(ruler), Rounding.DOWN),
+                voice.write(piece.size(ruler), Rounding.DOWN),
                 corners(corners),
                 piece.piece().outline().sides().stream()
                         .map(side -> side.write(ruler))
                         .toList(),
-                by(piece),
+                by(piece, PicturingWords.in(voice.language())),
                 piece.piece().doubts().stream().map(Doubt::sentence).toList(),
                 doing,
                 line(piece, scale, doing),
@@ -84,12 +87,10 @@ public record PhotoChosen(
         return out;
     }
 
-    private static String by(SortedPiece piece) {
-        String grain = piece.grain().isPresent() ? ", along its grain" : "";
-        return (piece.isDrawn()
-                        ? "Drawn in by you"
-                        : piece.byHand() ? "Measured by your outline" : "Measured by its rim")
-                + grain + ".";
+    private static String by(SortedPiece piece, PicturingWords words) {
+        return words.pieceBy(
+                piece.isDrawn() ? "drawn" : piece.byHand() ? "hand" : "rim",
+                piece.grain().isPresent() ? "yes" : "no");
     }
 
     /** Across the middle to part it, along the longest side for the grain. */
@@ -120,10 +121,6 @@ public record PhotoChosen(
 
     public boolean isOpen() {
         return state != PhotoView.State.IN;
-    }
-
-    public boolean isSplitting() {
-        return doing.equals("split");
     }
 
     public boolean mayLoseCorner() {

@@ -12,10 +12,9 @@ import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
-import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
-import hearthcloth.web.kit.PageView;
 import hearthcloth.web.stash.BegunPhoto;
+import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.SortedPiece;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -36,35 +35,6 @@ public final class PhotoPage {
 
     /** The longer side of a straightened picture. */
     private static final int STRAIGHT_PIXELS = 1400;
-
-    /**
-     * How far a reading is.
-     *
-     * @param share in hundredths
-     * @param before how many are read before it
-     */
-    @PageView.Template("part/photo-going.jte")
-    public record Going(String id, int share, String what, int before, String token) implements PageView {}
-
-    /**
-     * The page that asks for a photograph.
-     *
-     * @param wrong what was wrong with the last one; may be empty
-     */
-    @PageView.Template("photo-ask.jte")
-    public record Ask(BegunPhoto.Form form, String wrong) implements PageView {}
-
-    /** The page while it is read. */
-    @PageView.Template("photo-going.jte")
-    public record Waiting(PageFrame frame, Going going) implements PageView {}
-
-    /** The page where nothing could be read; there she may tap the sheet's corners. */
-    @PageView.Template("photo-refused.jte")
-    public record Refused(PageFrame frame, String id, String reason, TappedCorners.View tapped) implements PageView {}
-
-    /** The page where what was read is put right. */
-    @PageView.Template("photo.jte")
-    public record View(PageFrame frame, SortingView sorting) implements PageView {}
 
     private final PageContext room;
     private final ReadingQueue readings;
@@ -105,6 +75,10 @@ public final class PhotoPage {
                 .result(MeasuringSheetPage.pdf(paper));
     }
 
+    private PicturingWords words() {
+        return PicturingWords.in(room.language());
+    }
+
     private PhotoBook book() {
         return room.store().photographs();
     }
@@ -112,8 +86,8 @@ public final class PhotoPage {
     private void ask(Context context, String wrong) {
         room.show(
                 context,
-                new Ask(
-                        new BegunPhoto.Form(room.frame(context, "From a photograph", "Stash"), BegunPhoto.all(book())),
+                new PhotoScreens.Ask(
+                        new BegunPhoto.Form(room.frame(context, words().another(), "Stash"), BegunPhoto.all(book())),
                         wrong));
     }
 
@@ -134,7 +108,7 @@ public final class PhotoPage {
         UploadedFile file = context.uploadedFiles("picture").stream()
                 .filter(one -> one.size() > 0)
                 .findFirst()
-                .orElseThrow(() -> new MeasureException("no picture was chosen; choose one or take it now"));
+                .orElseThrow(() -> new MeasureException(words().askNone()));
         keeping.acquireUninterruptibly();
         try (InputStream in = file.content()) {
             byte[] bytes = in.readNBytes(Photograph.MOST_BYTES + 1);
@@ -144,7 +118,7 @@ public final class PhotoPage {
             }
             book().keep(id, sheet, bytes);
         } catch (IOException e) {
-            throw new MeasureException("the picture did not arrive whole; send it again");
+            throw new MeasureException(words().askNotWhole());
         } finally {
             keeping.release();
         }
@@ -161,8 +135,7 @@ public final class PhotoPage {
         }
         String written = PageContext.field(context, "size");
         if (written.isEmpty()) {
-            throw new MeasureException(
-                    "how large the reference is was left blank; measure it and write its width by height");
+            throw new MeasureException(words().askNoSize());
         }
         String said = Measures.size(written, room.settings().bare()).toString();
         ReferenceSheet.parse(said);
@@ -180,41 +153,41 @@ public final class PhotoPage {
     }
 
     private void show(Context context) {
-        SavedPhoto photo = PhotoAddress.asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book(), words());
         if (photo.read().isPresent()) {
             PhotoView read = PhotoView.of(
                     room.store(),
                     photo,
-                    room.settings().ruler(),
+                    room.settings().voice(),
                     PageContext.text(context, "piece"),
                     PageContext.text(context, "do"));
-            SortingView sorting = new SortingView(read, room.token());
+            SortingView sorting = new SortingView(read, room.asker());
             if (PageContext.isPart(context)) {
                 room.show(context, new SortingView.Changed(sorting, ""));
             } else {
-                room.show(context, new View(room.frame(context, "Is it read right?", "Stash"), sorting));
+                room.show(context, new PhotoScreens.View(room.frame(context, words().sortTitle(), "Stash"), sorting));
             }
         } else if (photo.refused().isEmpty()) {
-            room.show(context, new Waiting(room.frame(context, "Reading your photograph", "Stash"), going(photo)));
+            room.show(context, new PhotoScreens.Waiting(room.frame(context, words().goingTitle(), "Stash"), going(photo)));
         } else {
             room.show(
                     context,
-                    new Refused(
-                            room.frame(context, "Nothing could be read off it", "Stash"),
+                    new PhotoScreens.Refused(
+                            room.frame(context, words().refusedTitle(), "Stash"),
                             photo.id(),
-                            photo.refused(),
+                            ReadingQueue.told(photo.refused(), words()),
                             tapping(context, photo)));
         }
     }
 
-    private Going going(SavedPhoto photo) {
+    private PhotoScreens.Going going(SavedPhoto photo) {
         ReadingQueue.Job job = readings.of(room.store(), photo);
         int before = job.isBegun() ? 0 : readings.before(job);
-        return new Going(photo.id(), (int) (100 * job.share()), job.what(), before, room.token());
+        return new PhotoScreens.Going(photo.id(), (int) (100 * job.share()), words().goingDoing(job.what()), before, room.asker());
     }
 
     private void progress(Context context) {
-        SavedPhoto photo = PhotoAddress.asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book(), words());
         if (photo.isWaiting()) {
             room.show(context, going(photo));
         } else {
@@ -223,12 +196,12 @@ public final class PhotoPage {
     }
 
     private void picture(Context context) {
-        SavedPhoto photo = PhotoAddress.asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book(), words());
         byte[] jpeg = book().screen(photo.id())
                 .or(() -> book().file(photo.id())
                         .filter(file -> !photo.refused().isEmpty())
                         .map(this::unread))
-                .orElseThrow(() -> new NotFoundResponse("This photograph is not read yet."));
+                .orElseThrow(() -> new NotFoundResponse(words().notRead()));
         context.contentType("image/jpeg")
                 .header("Cache-Control", "private, max-age=3600")
                 .result(jpeg);
@@ -236,13 +209,13 @@ public final class PhotoPage {
 
     /** A piece, or a finished cloth, as seen from straight above. */
     private void straight(Context context) {
-        SavedPhoto photo = PhotoAddress.asked(context, book());
-        SavedPhoto.Read read = photo.read().orElseThrow(() -> new NotFoundResponse("This photograph is not read yet."));
+        SavedPhoto photo = PhotoAddress.asked(context, book(), words());
+        SavedPhoto.Read read = photo.read().orElseThrow(() -> new NotFoundResponse(words().notRead()));
         SortedPiece piece = read.sorting()
                 .find(context.pathParam("piece"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such piece on this photograph."));
+                .orElseThrow(() -> new NotFoundResponse(words().noPiece()));
         byte[] screen =
-                book().screen(photo.id()).orElseThrow(() -> new NotFoundResponse("This photograph is not read yet."));
+                book().screen(photo.id()).orElseThrow(() -> new NotFoundResponse(words().notRead()));
         context.contentType("image/jpeg")
                 .header("Cache-Control", "private, no-cache")
                 .result(StraightPicture.jpeg(
@@ -255,7 +228,7 @@ public final class PhotoPage {
     private TappedCorners.View tapping(Context context, SavedPhoto photo) {
         double proportion =
                 book().file(photo.id()).flatMap(Photograph::proportion).orElse(1.0);
-        return TappedCorners.of(PageContext.text(context, "corners")).view(photo, proportion);
+        return TappedCorners.of(PageContext.text(context, "corners")).view(photo, proportion, words());
     }
 
     /** The picture that could not be read, for the screen. */
@@ -263,13 +236,13 @@ public final class PhotoPage {
         try {
             return readings.alone(() -> Photograph.of(file).small(TappedCorners.SCREEN_PIXELS));
         } catch (IllegalArgumentException e) {
-            throw new NotFoundResponse("This photograph cannot be opened.");
+            throw new NotFoundResponse(words().notOpened());
         }
     }
 
     /** One more corner, or, once there are four, the reading by them. */
     private void corners(Context context) {
-        SavedPhoto photo = PhotoAddress.asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book(), words());
         TappedCorners tapped = TappedCorners.of(context);
         if (!PageContext.field(context, "read").isEmpty() && tapped.isWhole()) {
             book().again(photo.id(), tapped.words(photo));
@@ -280,7 +253,7 @@ public final class PhotoPage {
     }
 
     private void again(Context context) {
-        SavedPhoto photo = PhotoAddress.asked(context, book());
+        SavedPhoto photo = PhotoAddress.asked(context, book(), words());
         book().again(photo.id(), sheet(context));
         PageContext.go(context, PhotoAddress.address(photo.id()), "");
     }
@@ -289,6 +262,6 @@ public final class PhotoPage {
         String id = context.pathParam("id");
         readings.stop(id);
         book().remove(id);
-        PageContext.go(context, "/stash", "The photograph is deleted.");
+        PageContext.go(context, "/stash", words().deleted());
     }
 }

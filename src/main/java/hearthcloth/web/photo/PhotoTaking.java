@@ -21,6 +21,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
 import hearthcloth.web.stash.StashView;
+import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
 import hearthcloth.work.photo.SortedPiece;
@@ -58,6 +59,10 @@ final class PhotoTaking {
         routes.of(room -> new PhotoTaking(room, readings)).post("/stash/photo/{id}/accept", PhotoTaking::accept);
     }
 
+    private PicturingWords words() {
+        return PicturingWords.in(room.language());
+    }
+
     /** A fabric with the pieces of it that come, largest first. */
     private record Coming(PieceGroup group, List<SortedPiece> pieces) {
 
@@ -72,23 +77,20 @@ final class PhotoTaking {
 
     private void accept(Context context) {
         Store store = room.store();
-        SavedPhoto photo = PhotoAddress.asked(context, store.photographs());
+        SavedPhoto photo = PhotoAddress.asked(context, store.photographs(), words());
         String version = PageContext.field(context, "version");
         if (photo.read().isEmpty() || (!version.isEmpty() && !version.equals(String.valueOf(photo.version())))) {
-            throw new StoreException(
-                    "This photograph has meanwhile been changed in another window. Nothing was taken in;"
-                            + " load the page again and look.");
+            throw new StoreException(words().staleTaking());
         }
         Ruler ruler = room.settings().ruler();
         List<Coming> coming = coming(photo, store, ruler);
         if (coming.isEmpty()) {
-            throw new MeasureException(
-                    "there is no piece to take in: each is in the stash, left out, or still to be" + " looked at");
+            throw new MeasureException(words().nothingToTake());
         }
         Map<String, Swatch> swatches = swatches(store, photo, coming);
         String said = store.atOnce(() -> taken(store, photo, coming, swatches, ruler));
         String left = left(photo, store, ruler);
-        PageContext.go(context, left.isEmpty() ? "/stash" : PhotoAddress.address(photo.id()), said + left);
+        PageContext.go(context, left.isEmpty() ? "/stash" : PhotoAddress.address(photo.id()), room.settings().voice().sentences(List.of(said, left)));
     }
 
     private static List<Coming> coming(SavedPhoto photo, Store store, Ruler ruler) {
@@ -116,7 +118,7 @@ final class PhotoTaking {
             Photograph picture = store.photographs()
                     .file(photo.id())
                     .map(Photograph::of)
-                    .orElseThrow(() -> new StoreException("This photograph has been deleted in another window."));
+                    .orElseThrow(() -> new StoreException(words().goneElsewhere()));
             for (Coming one : coming) {
                 swatches.put(one.group().id(), swatch(picture, scale, one));
             }
@@ -138,7 +140,7 @@ final class PhotoTaking {
                 "image/jpeg", Base64.getEncoder().encodeToString(jpeg), new Length(Rounding.NEAREST.whole(side * 1e6)));
     }
 
-    private static String taken(
+    private String taken(
             Store store, SavedPhoto photo, List<Coming> coming, Map<String, Swatch> swatches, Ruler ruler) {
         long version =
                 store.photographs().find(photo.id()).map(SavedPhoto::version).orElse(-1L);
@@ -147,9 +149,7 @@ final class PhotoTaking {
                 .flatMap(one -> one.pieces().stream())
                 .anyMatch(piece -> PhotoSorting.isAmong(piece.key(), there));
         if (version != photo.version() || twice) {
-            throw new StoreException(
-                    "This photograph has meanwhile been changed in another window. Nothing was taken in;"
-                            + " look again.");
+            throw new StoreException(words().staleTaking());
         }
         Arrivals arrivals = new Arrivals(store.stash().whole(), store.stash().nextPiece());
         List<StashEdit.Pictured> pictured = new ArrayList<>();
@@ -177,12 +177,11 @@ final class PhotoTaking {
                         come,
                         pictured,
                         Optional.of(new StashEdit.FromPhoto(photo.id(), keys, true))));
-        String numbers = come.size() == 1
-                ? "number " + come.get(0).id()
-                : "numbers " + come.get(0).id() + "–"
-                        + come.get(come.size() - 1).id();
-        String notes = arrivals.notes().isEmpty() ? "" : " " + String.join(" ", arrivals.notes());
-        return "Added " + StashView.pieces(come.size()) + ", " + numbers + "." + notes;
+        List<String> said = new ArrayList<>();
+        said.add(words().added(
+                        come.get(0).id(), come.get(come.size() - 1).id(), come.size()));
+        said.addAll(arrivals.notes());
+        return room.settings().voice().sentences(said);
     }
 
     private static Piece piece(Coming one, Size size) {
@@ -190,7 +189,7 @@ final class PhotoTaking {
     }
 
     /** What stays on the photograph, in words; empty where nothing does. */
-    private static String left(SavedPhoto photo, Store store, Ruler ruler) {
+    private String left(SavedPhoto photo, Store store, Ruler ruler) {
         Set<String> taken = store.photographs().taken(photo.id());
         List<String> left = photo.read().orElseThrow().sorting().pieces().stream()
                 .filter(piece -> PhotoView.state(piece, taken, ruler) == PhotoView.State.LOOK)
@@ -199,8 +198,6 @@ final class PhotoTaking {
         if (left.isEmpty()) {
             return "";
         }
-        return left.size() == 1
-                ? " Piece " + left.get(0) + " stays on the photograph until you have looked at it."
-                : " Pieces " + String.join(", ", left) + " stay on the photograph until you have looked at them.";
+        return words().stays(left.size(), String.join(", ", left));
     }
 }

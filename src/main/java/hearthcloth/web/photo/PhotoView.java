@@ -10,7 +10,8 @@ import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
-import hearthcloth.web.stash.StashView;
+import hearthcloth.words.picturing.PicturingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
 import hearthcloth.work.photo.SortedPiece;
@@ -113,7 +114,8 @@ public record PhotoView(
     public record Fabric(
             PieceGroup group, String colour, String about, String count, boolean known, List<Shown> pieces) {}
 
-    static PhotoView of(Store store, SavedPhoto photo, Ruler ruler, String at, String doing) {
+    static PhotoView of(Store store, SavedPhoto photo, Voice voice, String at, String doing) {
+        Ruler ruler = voice.ruler();
         PhotoBook book = store.photographs();
         SavedPhoto.Read read = photo.read().orElseThrow();
         PhotoSorting sorting = read.sorting();
@@ -121,7 +123,7 @@ public record PhotoView(
         Set<String> taken = book.taken(photo.id());
         List<String> names = ReadingQueue.names(store);
         List<Shown> shown = sorting.pieces().stream()
-                .map(piece -> shown(piece, scale, taken, ruler))
+                .map(piece -> shown(piece, scale, taken, voice))
                 .toList();
         return new PhotoView(
                 photo.id(),
@@ -130,8 +132,8 @@ public record PhotoView(
                 scale.pictureHeight(),
                 points(scale.sheetInPicture()),
                 shown,
-                groups(sorting, shown, names),
-                sorting.find(at).map(piece -> PhotoChosen.of(piece, scale, ruler, state(piece, taken, ruler), doing)),
+                groups(sorting, shown, names, PicturingWords.in(voice.language())),
+                sorting.find(at).map(piece -> PhotoChosen.of(piece, scale, voice, state(piece, taken, ruler), doing)),
                 doing.equals("draw"),
                 names,
                 (int) shown.stream()
@@ -157,7 +159,8 @@ public record PhotoView(
         return some ? State.READY : State.SMALL;
     }
 
-    private static Shown shown(SortedPiece piece, FloorScale scale, Set<String> taken, Ruler ruler) {
+    private static Shown shown(SortedPiece piece, FloorScale scale, Set<String> taken, Voice voice) {
+        Ruler ruler = voice.ruler();
         State state = state(piece, taken, ruler);
         List<Point> box =
                 piece.usable().corners().stream().map(scale::inPicture).toList();
@@ -172,23 +175,13 @@ public record PhotoView(
                 number(middle.x()),
                 number(middle.y()),
                 number(right - left),
-                ruler.write(piece.size(ruler), Rounding.DOWN),
-                "± " + ruler.write(off(piece), Rounding.UP),
-                words(state),
+                voice.write(piece.size(ruler), Rounding.DOWN),
+                "± " + voice.write(off(piece), Rounding.UP),
+                PicturingWords.in(voice.language()).state(state.name()),
                 state == State.LOOK
                         ? piece.piece().doubts().stream().map(Doubt::sentence).toList()
                         : List.of(),
                 piece.isAtRim());
-    }
-
-    private static String words(State state) {
-        return switch (state) {
-            case READY -> "";
-            case LOOK -> "look at it";
-            case SMALL -> "too small for your ruler";
-            case DROPPED -> "left out";
-            case IN -> "in the stash";
-        };
     }
 
     /** The side that is told least surely. */
@@ -199,7 +192,8 @@ public record PhotoView(
                 .orElse(Length.ZERO);
     }
 
-    private static List<Fabric> groups(PhotoSorting sorting, List<Shown> shown, List<String> names) {
+    private static List<Fabric> groups(
+            PhotoSorting sorting, List<Shown> shown, List<String> names, PicturingWords words) {
         List<Fabric> groups = new ArrayList<>();
         for (PieceGroup group : sorting.groups()) {
             List<SortedPiece> own = sorting.of(group);
@@ -211,8 +205,8 @@ public record PhotoView(
             groups.add(new Fabric(
                     group,
                     colour,
-                    about(group),
-                    StashView.pieces(
+                    about(group, words),
+                    words.pieces(
                             (int) own.stream().filter(piece -> !piece.dropped()).count()),
                     names.stream().anyMatch(group.name()::equalsIgnoreCase),
                     shown.stream().filter(one -> keys.contains(one.key())).toList()));
@@ -220,11 +214,11 @@ public record PhotoView(
         return groups;
     }
 
-    private static String about(PieceGroup group) {
-        String washed = StashView.washed(group.washed());
-        return (group.faces() == hearthcloth.stash.Fabric.Faces.RIGHT ? "has a right side" : "same on both sides")
-                + (group.nap() == hearthcloth.stash.Fabric.Nap.LENGTHWISE ? ", nap lengthwise" : "")
-                + (washed.isEmpty() ? "" : ", " + washed);
+    private static String about(PieceGroup group, PicturingWords words) {
+        return words.fabricAbout(
+                group.faces() == hearthcloth.stash.Fabric.Faces.RIGHT ? "right" : "same",
+                group.nap() == hearthcloth.stash.Fabric.Nap.LENGTHWISE ? "yes" : "no",
+                group.washed().name());
     }
 
     /** Pieces with a doubt she has not looked at. */

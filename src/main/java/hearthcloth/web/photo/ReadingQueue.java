@@ -7,6 +7,8 @@ import hearthcloth.photo.plane.ShownSheet;
 import hearthcloth.stash.Fabric;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
+import hearthcloth.words.Language;
+import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.PhotoSorting;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,12 +31,18 @@ final class ReadingQueue {
     /** For the screen: enough to see a rim by, close up. */
     private static final int SCREEN_PIXELS = 2400;
 
-    private static final String NO_PIECES = "The reference was found, but no piece of cloth beside it. Lay the pieces"
-            + " apart on plain ground that they stand out from, and take the picture again.";
-    private static final String TOO_MUCH = "This photograph is too large for the memory of this machine. Set the camera"
-            + " to fewer megapixels, 12 are plenty, and take it again.";
-    private static final String FAILED = "This photograph cannot be read; something went wrong on the way. Take it"
-            + " again, or save it as a JPEG once more and send that.";
+    /** What is kept with a photograph that could not be read is English, and told in the page's language. */
+    private static final PicturingWords KEPT = PicturingWords.in(Language.ENGLISH);
+
+    private static final Map<String, String> DOING = Map.of(
+            "opening the picture",
+            "opening",
+            "looking at the ground",
+            "ground",
+            "finding the pieces",
+            "pieces",
+            "measuring",
+            "measuring");
 
     /** One reading, from its wait to its end. */
     static final class Job {
@@ -57,7 +65,7 @@ final class ReadingQueue {
             return share;
         }
 
-        /** What is being done now, in words. */
+        /** What is being done now, as a catalogue calls it. */
         String what() {
             return what;
         }
@@ -134,9 +142,9 @@ final class ReadingQueue {
         } catch (Stopped e) {
             // She does not want it any more; there is nothing to keep.
         } catch (OutOfMemoryError e) {
-            store.photographs().refuse(job.photo, TOO_MUCH);
+            store.photographs().refuse(job.photo, KEPT.refusedTooMuch());
         } catch (RuntimeException | StackOverflowError e) {
-            store.photographs().refuse(job.photo, FAILED);
+            store.photographs().refuse(job.photo, KEPT.refusedFailed());
         } finally {
             line.remove(job);
             jobs.remove(job.photo);
@@ -144,28 +152,39 @@ final class ReadingQueue {
     }
 
     private static void read(Store store, Job job) {
-        job.heard(0, "opening the picture");
+        job.heard(0, "opening");
         Optional<SavedPhoto> photo = store.photographs().find(job.photo).filter(SavedPhoto::isWaiting);
         Optional<byte[]> file = photo.flatMap(found -> store.photographs().file(found.id()));
         if (file.isEmpty()) {
             return;
         }
         Reading reading = PhotoReader.read(
-                file.get(), ShownSheet.parse(photo.get().sheet()), (share, what) -> job.heard(0.9 * share, what));
+                file.get(), ShownSheet.parse(photo.get().sheet()), (share, what) -> job.heard(0.9 * share, DOING.getOrDefault(what, "sheet")));
         if (reading instanceof Reading.Refused refused) {
             store.photographs().refuse(job.photo, refused.reason());
             return;
         }
         Reading.Read read = (Reading.Read) reading;
         if (read.pieces().isEmpty()) {
-            store.photographs().refuse(job.photo, NO_PIECES);
+            store.photographs().refuse(job.photo, KEPT.refusedNoPieces());
             return;
         }
-        job.heard(0.9, "laying it out");
+        job.heard(0.9, "laying");
         byte[] screen = Photograph.of(file.get()).small(SCREEN_PIXELS);
         PhotoSorting sorting = PhotoSorting.of(read.pieces(), names(store));
         job.heard(1, "done");
         store.photographs().read(job.photo, new SavedPhoto.Read(read.scale().kept(), sorting), screen);
+    }
+
+    /** Why nothing was read, in the page's language where the reason is one of ours. */
+    static String told(String kept, PicturingWords words) {
+        if (kept.equals(KEPT.refusedNoPieces())) {
+            return words.refusedNoPieces();
+        }
+        if (kept.equals(KEPT.refusedTooMuch())) {
+            return words.refusedTooMuch();
+        }
+        return kept.equals(KEPT.refusedFailed()) ? words.refusedFailed() : kept;
     }
 
     /** Names of fabrics in the stash. */

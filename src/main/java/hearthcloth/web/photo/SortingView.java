@@ -1,14 +1,26 @@
 package hearthcloth.web.photo;
 
+import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.picturing.PicturingWords;
 import java.util.OptionalInt;
 
 /**
  * A photograph whose pieces she puts right, with the forms for it.
  *
- * @param token proves that a form came from one of our own pages
+ * @param asker whom it answers
  */
-public record SortingView(PhotoView photo, String token) {
+public record SortingView(PhotoView photo, PageFrame.Asker asker) {
+
+    public String token() {
+        return asker.token();
+    }
+
+    /** What is said on it. */
+    public PicturingWords words() {
+        return PicturingWords.in(asker.language());
+    }
+
 
     /** The photograph after a change. */
     @PageView.Template("part/photo-changed.jte")

@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.plane.ShownSheet;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.words.picturing.PicturingWords;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,15 +60,15 @@ record TappedCorners(List<Point> corners) {
      *
      * @param proportion the picture's height as a multiple of its width
      */
-    View view(SavedPhoto photo, double proportion) {
+    View view(SavedPhoto photo, double proportion, PicturingWords words) {
         int high = (int) Math.round(WIDTH * proportion);
         return new View(
                 corners.stream()
                         .map(c -> new Point(c.x() * WIDTH, c.y() * high))
                         .toList(),
                 so(),
-                next(),
-                ShownSheet.parse(photo.sheet()).sheet().name(),
+                words.refusedTap(next()),
+                words.refusedReference(called(photo)),
                 high);
     }
 
@@ -147,12 +148,18 @@ record TappedCorners(List<Point> corners) {
                 .collect(Collectors.joining(","));
     }
 
+    /** The reference as a catalogue calls it: {@code A4}, {@code MEASURING}. */
+    private static String called(SavedPhoto photo) {
+        return ShownSheet.parse(photo.sheet()).sheet().name().split(" ", -1)[0].toUpperCase(Locale.ROOT);
+    }
+
+    /** How many are tapped, as a catalogue asks. */
     private String next() {
         return switch (corners.size()) {
-            case 0 -> "Tap one corner of it. Near is enough: the nearest rim is taken.";
-            case 1, 2 -> "Tap the next corner, going round.";
-            case 3 -> "Tap the last corner.";
-            default -> "All four are marked.";
+            case 0 -> "none";
+            case 1, 2 -> "some";
+            case 3 -> "three";
+            default -> "all";
         };
     }
 }

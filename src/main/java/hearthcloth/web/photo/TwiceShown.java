@@ -19,6 +19,11 @@ import java.util.Set;
  */
 public record TwiceShown(String piece, String there, String href, boolean isIn) {
 
+    /** Whether the other is in the stash, as a catalogue asks. */
+    public String in() {
+        return isIn ? "yes" : "no";
+    }
+
     /** All such pieces, each named once; the latest photographs are looked at first. */
     static List<TwiceShown> of(PhotoBook book, SavedPhoto photo) {
         List<TwiceShown> out = new ArrayList<>();

@@ -3,6 +3,7 @@ package hearthcloth.web.stash;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.PageFrame;
+import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.PhotoSorting;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -26,7 +27,13 @@ public record BegunPhoto(String href, String words) {
      *
      * @param begun photographs that were begun before, to go on with
      */
-    public record Form(PageFrame frame, List<BegunPhoto> begun) {}
+    public record Form(PageFrame frame, List<BegunPhoto> begun) {
+
+        /** What is said on it. */
+        public PicturingWords words() {
+            return PicturingWords.in(frame.language());
+        }
+    }
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.UK);
 

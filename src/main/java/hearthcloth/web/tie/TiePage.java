@@ -9,6 +9,8 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
@@ -23,7 +25,13 @@ public final class TiePage {
 
     /** The page. */
     @PageView.Template("tie.jte")
-    public record View(PageFrame frame, TieView tie) implements PageView {}
+    public record View(PageFrame frame, TieView tie) implements PageView {
+
+        /** What is said on it. */
+        public WrappingWords words() {
+            return WrappingWords.in(frame.language());
+        }
+    }
 
     private final PageContext room;
 
@@ -37,13 +45,16 @@ public final class TiePage {
 
     private void show(Context context) {
         Tie tie = Tie.named(context.pathParam("tie").replace('-', ' '))
-                .orElseThrow(() -> new NotFoundResponse("There is no such tie here."));
+                .orElseThrow(() -> new NotFoundResponse(words().tieNone()));
         Settings settings = room.settings();
         String written = PageContext.text(context, "gift");
         Gift gift = written.isEmpty() ? usual(tie) : Gift.parse(written, settings.bare());
         if (!tie.suits(gift)) {
-            throw new MeasureException("the " + tie.words() + " is for " + tie.suited() + "; choose another tie for "
-                    + gift.describe(settings.ruler()));
+            Voice voice = settings.voice();
+            throw new MeasureException(words().tieUnsuited(
+                            gift.describe(voice),
+                            voice.tying().tieSuited(tie.name()),
+                            voice.tying().tieName(tie.name())));
         }
         Tail tail = Purpose.tail(settings.ruler());
         Optional<TiedGift> own = own(PageContext.text(context, "cloth"), Wrapped.of(gift, tie, tail));
@@ -55,8 +66,13 @@ public final class TiePage {
                         TieView.of(tie, gift, drawn, settings.voice(), own.isPresent())));
     }
 
-    private static String title(Tie tie) {
-        return tie.trade().isEmpty() ? "The " + tie.words() : "The " + tie.words() + ", " + tie.trade();
+    private WrappingWords words() {
+        return WrappingWords.in(room.language());
+    }
+
+    private String title(Tie tie) {
+        String name = room.settings().voice().tying().tieName(tie.name());
+        return tie.trade().isEmpty() ? words().tieTitle(name) : words().tieTitleNamed(name, tie.trade());
     }
 
     /** Something of a usual size, to show the tie on: common practice, no source. */

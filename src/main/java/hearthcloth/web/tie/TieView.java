@@ -5,6 +5,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.words.speech.Voice;
+import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.PublishedRule;
@@ -23,7 +24,6 @@ import java.util.List;
  * @param own true where it is drawn with a cloth of hers
  */
 public record TieView(
-        String title,
         String suited,
         String gift,
         List<Step> steps,
@@ -48,24 +48,31 @@ public record TieView(
      * @param ours the largest gift of these proportions that it ties
      * @param enough yes or no: for this gift
      */
-    public record Trade(String size, String name, String soldFor, String ours, boolean enough) {}
+    public record Trade(String size, String name, String soldFor, String ours, boolean enough) {
+
+        /** Whether it is enough, as a catalogue asks. */
+        public String fits() {
+            return enough ? "yes" : "no";
+        }
+    }
+
+    /** Whether it is drawn with her own cloth, as a catalogue asks. */
+    public String owned() {
+        return own ? "yes" : "no";
+    }
 
     private static final double WIDTH = 95;
     private static final double HEIGHT = 70;
 
     static TieView of(Tie tie, Gift gift, TiedGift tied, Voice voice, boolean own) {
-        Ruler ruler = voice.ruler();
         Tying tying = Tying.of(tie, gift, voice.tying());
         List<Step> steps = tying.steps().stream()
                 .map(step -> new Step(step.words(), TiedView.svg(tied.moment(step.moment(), WIDTH, HEIGHT))))
                 .toList();
         Knot knot = new Knot(tie.isKnotted() ? TiedView.svg(tied.knot(WIDTH, HEIGHT * 0.7)) : "", tying.knot());
-        String name = tie.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-                + tie.words().substring(1);
         return new TieView(
-                name,
-                tie.suited(),
-                gift.describe(ruler),
+                voice.tying().tieSuited(tie.name()),
+                gift.describe(voice),
                 steps,
                 knot,
                 new Step(
@@ -86,16 +93,16 @@ public record TieView(
         doubts.add(PublishedRule.of(gift).sentence(gift, tie, tail.usual(), voice));
         List<Trade> trade = TradeFit.of(tie, gift, tail.usual()).stream()
                 .map(fit -> new Trade(
-                        ruler.write(fit.size().least(), Rounding.NEAREST),
+                        voice.write(fit.size().least(), Rounding.NEAREST),
                         fit.size().trade(),
-                        fit.size().uses(),
+                        voice.tying().tradeUses(fit.size().name()),
                         fit.largest()
                                 .flatMap(largest -> largest.onMarks(ruler))
-                                .map(largest -> largest.describe(ruler))
-                                .orElse("nothing of this shape"),
+                                .map(largest -> largest.describe(voice))
+                                .orElseGet(() -> WrappingWords.in(voice.language()).tieNothing()),
                         fit.enough()))
                 .toList();
         Length usual = tie.smallestSquare(gift, tail.usual());
-        return new Sizes(ruler.write(usual, Rounding.UP), doubts, trade);
+        return new Sizes(voice.write(usual, Rounding.UP), doubts, trade);
     }
 }

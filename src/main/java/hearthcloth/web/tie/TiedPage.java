@@ -16,6 +16,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.drape.Drape;
 import hearthcloth.wrap.tie.Wrapped;
@@ -34,7 +35,23 @@ public final class TiedPage {
      * @param cloth its id
      */
     @PageView.Template("tied.jte")
-    public record View(PageFrame frame, TiedView tied, String cloth) implements PageView {}
+    public record View(PageFrame frame, TiedView tied, String cloth) implements PageView {
+
+        /** What is said on it. */
+        public WrappingWords words() {
+            return WrappingWords.in(frame.language());
+        }
+
+        /** The unit of a number without one, in the page's language. */
+        public String unit() {
+            return frame.settings().voice().unit();
+        }
+
+        /** How the cloth can be turned, as a catalogue calls it: by so many quarters. */
+        public List<String> quarters() {
+            return List.of("none", "one", "two", "three");
+        }
+    }
 
     private final PageContext room;
 
@@ -60,8 +77,12 @@ public final class TiedPage {
                 .get("/tied/{id}/net.pdf", TiedPage::net);
     }
 
+    private WrappingWords words() {
+        return WrappingWords.in(room.language());
+    }
+
     private void choose(Context context) {
-        new ClothAsked(room).choose(context, "Which cloth will you tie?", "Tie", "/tied/", cloth -> true);
+        new ClothAsked(room).choose(context, words().which(), "Tie", "/tied/", cloth -> true);
     }
 
     private void show(Context context) {
@@ -70,7 +91,7 @@ public final class TiedPage {
         if (PageContext.isPart(context)) {
             room.show(context, view);
         } else {
-            room.show(context, new View(room.frame(context, saved.name() + ", tied", "Tie"), view, saved.id()));
+            room.show(context, new View(room.frame(context, words().title(saved.name()), "Tie"), view, saved.id()));
         }
     }
 
@@ -87,16 +108,15 @@ public final class TiedPage {
         Settings settings = ClothAsked.settings(room, saved);
         Optional<Plan> plan = saved.document().plan();
         if (plan.isEmpty()) {
-            return TiedView.of(
-                    asked, List.of(), "you don't have enough fabric for this cloth yet, so there is nothing to tie");
+            return TiedView.of(room.language(), asked, List.of(), words().tiedLacks());
         }
         try {
             Optional<Wrapped> wrapped = asked.wrapped(settings);
             return wrapped.map(round ->
                             TiedView.of(asked, round, plan.get(), settings, tied(plan.get(), round), saved.id()))
-                    .orElseGet(() -> TiedView.of(asked, asked.ties(settings.bare()), ""));
+                    .orElseGet(() -> TiedView.of(room.language(), asked, asked.ties(settings.bare()), ""));
         } catch (MeasureException e) {
-            return TiedView.of(asked, List.of(), String.valueOf(e.getMessage()));
+            return TiedView.of(room.language(), asked, List.of(), String.valueOf(e.getMessage()));
         }
     }
 
@@ -106,7 +126,7 @@ public final class TiedPage {
 
     private PlanFolder folder(Plan plan, Wrapped wrapped) {
         Settings settings = room.settings();
-        return new PlanFolder(plan, settings.ruler(), settings.paper(), Optional.of(wrapped));
+        return new PlanFolder(plan, settings.voice(), settings.paper(), Optional.of(wrapped));
     }
 
     private Optional<PlanFolder> folder(Context context) {
@@ -132,8 +152,7 @@ public final class TiedPage {
         PageContext.go(
                 context,
                 "/tied/" + saved.id(),
-                saved.name() + " is for "
-                        + purpose.words(ClothAsked.settings(room, saved).voice()) + " now.");
+                words().tiedIsFor(saved.name(), purpose.words(ClothAsked.settings(room, saved).voice())));
     }
 
     /** The model to turn, as JSON. */
@@ -141,7 +160,7 @@ public final class TiedPage {
         context.contentType("application/json")
                 .result(folder(context)
                         .flatMap(PlanFolder::tied)
-                        .orElseThrow(TiedPage::notTied)
+                        .orElseThrow(this::notTied)
                         .model()
                         .text());
     }
@@ -151,7 +170,7 @@ public final class TiedPage {
      * are.
      */
     private void drape(Context context) {
-        TiedGift tied = folder(context).flatMap(PlanFolder::tied).orElseThrow(TiedPage::notTied);
+        TiedGift tied = folder(context).flatMap(PlanFolder::tied).orElseThrow(this::notTied);
         DrapeKeeper.Answer answer = drapes.of(context.pathParam("id"), tied.fold());
         Optional<Drape> drape = answer.drape();
         if (drape.isPresent()) {
@@ -166,13 +185,13 @@ public final class TiedPage {
     private void large(Context context) {
         pictured(
                 context,
-                LeanSvg.write(folder(context).flatMap(PlanFolder::tiedAlone).orElseThrow(TiedPage::notTied)));
+                LeanSvg.write(folder(context).flatMap(PlanFolder::tiedAlone).orElseThrow(this::notTied)));
     }
 
     /** It from one of the sides that the page shows. */
     private void still(Context context) {
-        TiedGift tied = folder(context).flatMap(PlanFolder::tied).orElseThrow(TiedPage::notTied);
-        List<Picture> all = TiedView.pictures(tied);
+        TiedGift tied = folder(context).flatMap(PlanFolder::tied).orElseThrow(this::notTied);
+        List<Picture> all = TiedView.pictures(tied, room.settings().voice());
         String from = PageContext.text(context, "from");
         int side = from.matches("\\d") ? Math.min(Integer.parseInt(from), all.size() - 1) : 0;
         pictured(context, LeanSvg.write(all.get(side)));
@@ -182,7 +201,7 @@ public final class TiedPage {
     private void small(Context context) {
         pictured(
                 context,
-                Thumbnail.file(folder(context).flatMap(PlanFolder::tied).orElseThrow(TiedPage::notTied)));
+                Thumbnail.file(folder(context).flatMap(PlanFolder::tied).orElseThrow(this::notTied)));
     }
 
     /** Its address names the version of the cloth that a page shows, so it is asked for once. */
@@ -196,10 +215,10 @@ public final class TiedPage {
     /** The folds on a sheet of paper. */
     private void net(Context context) {
         context.contentType("application/pdf")
-                .result(folder(context).flatMap(PlanFolder::printedNet).orElseThrow(TiedPage::notTied));
+                .result(folder(context).flatMap(PlanFolder::printedNet).orElseThrow(this::notTied));
     }
 
-    private static NotFoundResponse notTied() {
-        return new NotFoundResponse("This cloth does not tie that gift.");
+    private NotFoundResponse notTied() {
+        return new NotFoundResponse(words().tiedNone());
     }
 }

@@ -3,13 +3,16 @@ package hearthcloth.web.tie;
 import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.tied.TiedGift;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.colour.TiedColours;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
+import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tie.Wrapped;
@@ -17,7 +20,6 @@ import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,7 +28,7 @@ import java.util.stream.Stream;
 /**
  * A cloth tied, as its page shows it.
  *
- * @param ties to choose from, by their words; {@code tie} the chosen one
+ * @param choice of ties
  * @param fit how the cloth does round the gift, in a sentence
  * @param stills from three sides; none where the cloth is too small
  * @param links where the model to turn and more is found
@@ -34,9 +36,9 @@ import java.util.stream.Stream;
  */
 @PageView.Template("part/tied-changed.jte")
 public record TiedView(
+        Language language,
         TiedAsked asked,
-        List<String> ties,
-        String tie,
+        Ties choice,
         String fit,
         List<Still> stills,
         Shows shows,
@@ -49,7 +51,25 @@ public record TiedView(
      *
      * @param isByPatch true for patches, false for fabrics
      */
-    public record Table(List<Row> rows, boolean isByPatch) {}
+    public record Table(Language language, List<Row> rows, boolean isByPatch) {
+
+        /** What is said in it. */
+        public WrappingWords words() {
+            return WrappingWords.in(language);
+        }
+
+        /** As a catalogue calls what its rows are. */
+        public String what() {
+            return isByPatch ? "patch" : "fabric";
+        }
+    }
+
+    /**
+     * The ties that suit.
+     *
+     * @param chosen by its English words, as addresses and forms know it; empty where none is
+     */
+    public record Ties(List<Tie> all, String chosen) {}
 
     /**
      * One picture with its caption.
@@ -94,15 +114,15 @@ public record TiedView(
 
     private static final String NO_COLOUR = "#8a8f98";
 
-    static TiedView of(TiedAsked asked, List<Tie> ties, String trouble) {
-        List<String> words = ties.stream().map(Tie::words).toList();
-        return new TiedView(asked, words, asked.tie(), "", List.of(), Shows.NOTHING, Links.NONE, trouble);
+    static TiedView of(Language language, TiedAsked asked, List<Tie> ties, String trouble) {
+        return new TiedView(
+                language, asked, new Ties(ties, asked.tie()), "", List.of(), Shows.NOTHING, Links.NONE, trouble);
     }
 
     /** With what {@code tied} shows; empty where the cloth is too small. */
     static TiedView of(
             TiedAsked asked, Wrapped wrapped, Plan plan, Settings settings, Optional<TiedGift> tied, String cloth) {
-        List<String> ties = Tie.suiting(wrapped.gift()).stream().map(Tie::words).toList();
+        Voice voice = settings.voice();
         String how = "/tie/" + word(wrapped.tie()) + "?gift=" + TiedAsked.encoded(asked.gift()) + "&cloth="
                 + TiedAsked.encoded(cloth);
         String own = "/tied/" + cloth;
@@ -110,15 +130,30 @@ public record TiedView(
                 ? new Links("", how, "")
                 : new Links(own + "/model" + asked.query(), how, own + "/net.pdf" + asked.query());
         return new TiedView(
+                voice.language(),
                 asked,
-                ties,
-                wrapped.tie().words(),
-                wrapped.sentence(plan.cloth().finished(), settings.voice()),
-                tied.map(gift -> stills(gift, own + "/still.svg" + asked.query()))
+                new Ties(Tie.suiting(wrapped.gift()), wrapped.tie().words()),
+                wrapped.sentence(plan.cloth().finished(), voice),
+                tied.map(gift -> stills(gift, own + "/still.svg" + asked.query(), voice))
                         .orElse(List.of()),
-                tied.map(gift -> shows(gift, plan, settings.voice())).orElse(Shows.NOTHING),
+                tied.map(gift -> shows(gift, plan, voice)).orElse(Shows.NOTHING),
                 links,
                 "");
+    }
+
+    /** What is said on it. */
+    public WrappingWords words() {
+        return WrappingWords.in(language);
+    }
+
+    /** The chosen tie in the page's language. */
+    public String named() {
+        return Tie.named(choice.chosen()).map(this::named).orElse(choice.chosen());
+    }
+
+    /** A tie to choose, in the page's language. */
+    public String named(Tie tie) {
+        return Voice.of(language, Ruler.MILLIMETRES).tying().tieName(tie.name());
     }
 
     /** A tie in an address: {@code four-corner-tie}. */
@@ -127,14 +162,13 @@ public record TiedView(
     }
 
     /** The last, from a corner, lies in the page. */
-    private static List<Still> stills(TiedGift gift, String address) {
+    private static List<Still> stills(TiedGift gift, String address, Voice voice) {
         List<Still> stills = new ArrayList<>();
-        List<Picture> all = pictures(gift);
+        List<Picture> all = pictures(gift, voice);
         for (int i = 0; i < all.size(); i++) {
             Picture picture = all.get(i);
-            String from = picture.title().substring(picture.title().indexOf(',') + 2);
             stills.add(new Still(
-                    from.substring(0, 1).toUpperCase(Locale.ROOT) + from.substring(1),
+                    picture.title(),
                     i == all.size() - 1 ? svg(picture) : "",
                     address + "&from=" + i,
                     Math.round(picture.width() * DOTS),
@@ -144,8 +178,8 @@ public record TiedView(
     }
 
     /** From all sides, to one scale. */
-    static List<Picture> pictures(TiedGift gift) {
-        return gift.stills(STILL, STILL);
+    static List<Picture> pictures(TiedGift gift, Voice voice) {
+        return gift.stills(STILL, STILL, voice.printing());
     }
 
     static String svg(Picture picture) {
@@ -167,14 +201,17 @@ public record TiedView(
         }
         return new Shows(
                 sentences,
-                shows.fabrics().stream().map(row -> row(row, colours, seen)).toList(),
-                shows.patches().stream().map(row -> row(row, colours, seen)).toList());
+                shows.fabrics().stream().map(row -> row(row, colours, seen, voice)).toList(),
+                shows.patches().stream().map(row -> row(row, colours, seen, voice)).toList());
     }
 
-    private static Row row(WhatShows.Seen seen, Map<String, String> colours, double all) {
+    private static Row row(WhatShows.Seen seen, Map<String, String> colours, double all, Voice voice) {
         Visible.Shares shares = seen.shares();
         double whole = shares.total();
-        String from = seen.from().stream().map(Visible.View::words).collect(Collectors.joining(", "));
+        WrappingWords words = WrappingWords.in(voice.language());
+        String from = seen.from().stream()
+                .map(view -> words.showsView(view.name()))
+                .collect(Collectors.joining(", "));
         return new Row(
                 seen.name(),
                 seen.fabric(),
@@ -185,7 +222,7 @@ public record TiedView(
                 percent(shares.underneath(), whole),
                 percent(shares.loose(), whole),
                 percent(shares.hidden(), whole),
-                from.isEmpty() ? "nowhere" : from);
+                from.isEmpty() ? words.showsView("NONE") : from);
     }
 
     private static long percent(double part, double whole) {

@@ -320,7 +320,7 @@ public final class JapaneseMaking implements MakingWords {
 
     @Override
     public String measuredTold(String across, String both, String height, String size, String up, String width) {
-        return "大きさは " + size + " です。計画より" + (across.equals("less") ? "幅が " + width + " 狭く" : across.equals("more") ? "幅が " + width + " 広く" : "") + (both.equals("yes") ? "、" : "") + (up.equals("less") ? "高さが " + height + " 低いです" : up.equals("more") ? "高さが " + height + " 高いです" : "、高さは同じです") + "。";
+        return "大きさは " + size + " です。計画より、" + (across.equals("less") ? "幅が " + width + " 狭" + (up.equals("same") ? "いです" : "く") : across.equals("more") ? "幅が " + width + " 広" + (up.equals("same") ? "いです" : "く") : "") + (both.equals("yes") ? "、" : "") + (up.equals("less") ? "高さが " + height + " 低いです" : up.equals("more") ? "高さが " + height + " 高いです" : "") + "。";
     }
 
     @Override

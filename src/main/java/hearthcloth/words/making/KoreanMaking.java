@@ -322,7 +322,7 @@ public final class KoreanMaking implements MakingWords {
 
     @Override
     public String measuredTold(String across, String both, String height, String size, String up, String width) {
-        return "크기는 " + size + "입니다. 계획보다 " + (across.equals("less") ? "너비가 " + width + " 좁고" : across.equals("more") ? "너비가 " + width + " 넓고" : "") + (both.equals("yes") ? " " : "") + (up.equals("less") ? "높이가 " + height + " 낮습니다" : up.equals("more") ? "높이가 " + height + " 높습니다" : "높이는 같습니다") + ".";
+        return "크기는 " + size + "입니다. 계획보다 " + (across.equals("less") ? "너비가 " + width + " 좁" + (up.equals("same") ? "습니다" : "고") : across.equals("more") ? "너비가 " + width + " 넓" + (up.equals("same") ? "습니다" : "고") : "") + (both.equals("yes") ? " " : "") + (up.equals("less") ? "높이가 " + height + " 낮습니다" : up.equals("more") ? "높이가 " + height + " 높습니다" : "") + ".";
     }
 
     @Override

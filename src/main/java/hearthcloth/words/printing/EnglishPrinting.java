@@ -259,6 +259,16 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String matStays() {
+        return "stays";
+    }
+
+    @Override
+    public String matTitle(String all, String made, String piece) {
+        return "Piece " + piece + " on the mat, " + made + " of " + all + " cuts made";
+    }
+
+    @Override
     public String needsTitle() {
         return "What you need";
     }

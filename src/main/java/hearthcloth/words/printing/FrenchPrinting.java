@@ -259,6 +259,16 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
+    public String matStays() {
+        return "reste";
+    }
+
+    @Override
+    public String matTitle(String all, String made, String piece) {
+        return "Morceau " + piece + " sur le tapis, " + made + " coupes sur " + all + " faites";
+    }
+
+    @Override
     public String needsTitle() {
         return "Ce qu’il faut";
     }

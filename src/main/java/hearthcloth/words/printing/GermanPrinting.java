@@ -259,6 +259,16 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
+    public String matStays() {
+        return "bleibt";
+    }
+
+    @Override
+    public String matTitle(String all, String made, String piece) {
+        return "Stück " + piece + " auf der Matte, " + made + " von " + all + " Schnitten gemacht";
+    }
+
+    @Override
     public String needsTitle() {
         return "Was gebraucht wird";
     }

@@ -259,6 +259,16 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
+    public String matStays() {
+        return "残り";
+    }
+
+    @Override
+    public String matTitle(String all, String made, String piece) {
+        return "マットの上の布 " + piece + "、" + all + " か所中 " + made + " か所裁断済み";
+    }
+
+    @Override
     public String needsTitle() {
         return "用意するもの";
     }

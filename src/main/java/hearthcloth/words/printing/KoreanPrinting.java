@@ -261,6 +261,16 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String matStays() {
+        return "남음";
+    }
+
+    @Override
+    public String matTitle(String all, String made, String piece) {
+        return "재단판 위의 천 " + piece + ", 재단 " + all + "번 가운데 " + made + "번 함";
+    }
+
+    @Override
     public String needsTitle() {
         return "필요한 것";
     }

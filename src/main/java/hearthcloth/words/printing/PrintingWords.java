@@ -105,6 +105,10 @@ public interface PrintingWords {
 
     String lostTouched(String touched);
 
+    String matStays();
+
+    String matTitle(String all, String made, String piece);
+
     String needsTitle();
 
     String netFold();

@@ -259,6 +259,16 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
+    public String matStays() {
+        return "queda";
+    }
+
+    @Override
+    public String matTitle(String all, String made, String piece) {
+        return "Trozo " + piece + " en la base, " + made + " de " + all + " cortes hechos";
+    }
+
+    @Override
     public String needsTitle() {
         return "Qué hace falta";
     }

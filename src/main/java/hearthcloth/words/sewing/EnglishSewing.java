@@ -169,6 +169,31 @@ public final class EnglishSewing implements SewingWords {
     }
 
     @Override
+    public String fewClip(String length) {
+        return "Cut a triangle off each raw corner: " + length + " along both edges.";
+    }
+
+    @Override
+    public String fewClipNoMore() {
+        return "No more than that: the corner gets less thick, and stays shut.";
+    }
+
+    @Override
+    public String fewClosePush() {
+        return "Push loose threads in with the eye of a needle.";
+    }
+
+    @Override
+    public String fewCloseSew() {
+        return "Sew each opening shut by hand, a few small stitches.";
+    }
+
+    @Override
+    public String fewDiagonals(String length) {
+        return "Measure both diagonals: each about " + length + ".";
+    }
+
+    @Override
     public String fewFold(String under, String wrapped, String wrapping) {
         return "Press to " + wrapped + ", turn " + wrapping + " under " + under + ", stitch the fold.";
     }
@@ -191,6 +216,41 @@ public final class EnglishSewing implements SewingWords {
     @Override
     public String fewFrenchOpenShort() {
         return "Open it, press the flap flat.";
+    }
+
+    @Override
+    public String fewHemFold(String edges, String face, String length) {
+        return (face.equals("front") ? "Front" : "Back") + " up. Fold in " + length + " along " + (edges.equals("topBottom") ? "the top and bottom edges" : edges.equals("sides") ? "both side edges, hems and all" : "all four edges") + ". Press.";
+    }
+
+    @Override
+    public String fewHemFoldAgain(String length) {
+        return "Fold in again by " + length + ". Press and pin.";
+    }
+
+    @Override
+    public String fewHemFoldOnce(String edges, String face, String length) {
+        return (face.equals("front") ? "Front" : "Back") + " up. Fold in " + length + " along " + (edges.equals("topBottom") ? "the top and bottom edges" : edges.equals("sides") ? "both side edges, hems and all" : "all four edges") + ". Press and pin.";
+    }
+
+    @Override
+    public String fewHemOpen() {
+        return "Open it again. The corner will be where the inner creases cross.";
+    }
+
+    @Override
+    public String fewHemPress() {
+        return "Press.";
+    }
+
+    @Override
+    public String fewHemStitch(String edge, String from) {
+        return "Edgestitch " + edge + " from " + (from.equals("fold") ? "the inner fold" : "the raw edge") + ". Backstitch both ends.";
+    }
+
+    @Override
+    public String fewHemStitchRound(String edge, String from) {
+        return "Edgestitch " + edge + " from " + (from.equals("fold") ? "the inner fold" : "the raw edge") + ", all the way round.";
     }
 
     @Override
@@ -229,13 +289,58 @@ public final class EnglishSewing implements SewingWords {
     }
 
     @Override
+    public String fewLayLook() {
+        return "Step back and look. Two of the same size can still be swapped.";
+    }
+
+    @Override
+    public String fewLayOut(int n) {
+        return (n == 1 ? "Lay out the one patch as in the picture, each with its slip." : "Lay out all " + n + " as in the picture, each with its slip.");
+    }
+
+    @Override
     public String fewLayShort(String added, String face, String part, String side) {
         return (face.equals("front") ? "Front" : "Back") + " up. " + (side.equals("left") ? "Turn " + added : side.equals("right") ? "Turn " + added : "Flip " + added) + " onto its " + (side.equals("left") ? "left" : side.equals("right") ? "right" : side.equals("top") ? "top" : "bottom") + " " + (part.equals("end") ? "end" : "edge") + ".";
     }
 
     @Override
+    public String fewLayStack() {
+        return "Stack them in sewing order, the first on top.";
+    }
+
+    @Override
     public String fewLevel(String end, String length, String start) {
         return "Level at the " + (start.equals("left") ? "left" : start.equals("right") ? "right" : start.equals("top") ? "top" : "bottom") + "; " + length + " runs on at the " + (end.equals("left") ? "left" : end.equals("right") ? "right" : end.equals("top") ? "top" : "bottom") + ".";
+    }
+
+    @Override
+    public String fewMitreFold(String face) {
+        return "Fold the corner in half, " + (face.equals("front") ? "front to front" : "back to back") + ", raw edges together.";
+    }
+
+    @Override
+    public String fewMitreMark(String length) {
+        return "Mark both raw edges " + length + " from the point.";
+    }
+
+    @Override
+    public String fewMitreRule() {
+        return "From the mark rule a line square to the fold.";
+    }
+
+    @Override
+    public String fewMitreStitch(String about) {
+        return "Stitch on it from the fold, " + about + ". Backstitch both ends.";
+    }
+
+    @Override
+    public String fewMitreStitchOut() {
+        return "Stitch on it from fold to raw edge. Backstitch both ends.";
+    }
+
+    @Override
+    public String fewMitreTrim(String about) {
+        return "Trim the point " + about + " beside it. Press open, turn out.";
     }
 
     @Override
@@ -249,8 +354,38 @@ public final class EnglishSewing implements SewingWords {
     }
 
     @Override
+    public String fewPull() {
+        return "If they differ, pull the short one longer and press again.";
+    }
+
+    @Override
+    public String fewRoundCorner() {
+        return "At a corner: needle down, foot up, turn the cloth.";
+    }
+
+    @Override
+    public String fewRoundEnd() {
+        return "Sew over the first stitches at the end. Press.";
+    }
+
+    @Override
+    public String fewRoundFold() {
+        return "Fold the hem in along its creases, corners sharp. Press and pin.";
+    }
+
+    @Override
+    public String fewRoundStart() {
+        return "Start in the middle of a side.";
+    }
+
+    @Override
     public String fewSides() {
         return "Sides as in the picture.";
+    }
+
+    @Override
+    public String fewSquare(String face) {
+        return "Press the whole cloth flat, " + (face.equals("front") ? "front" : "back") + " up.";
     }
 
     @Override
@@ -269,6 +404,31 @@ public final class EnglishSewing implements SewingWords {
     }
 
     @Override
+    public String fewTrialCut(String side) {
+        return "Cut two scraps " + side + " square. Sew them as you will the first seam.";
+    }
+
+    @Override
+    public String fewTrialLength(String stitch) {
+        return "Set the stitch length to " + stitch + ".";
+    }
+
+    @Override
+    public String fewTrialMeasure() {
+        return "Measure after every step.";
+    }
+
+    @Override
+    public String fewTrialNarrow() {
+        return "Too narrow? Stitch a thread nearer the edge next time.";
+    }
+
+    @Override
+    public String fewTrialWide() {
+        return "Too wide? Stitch a thread farther in.";
+    }
+
+    @Override
     public String fewTrimBoth(String length) {
         return "Trim its end, and its edge by " + length + ".";
     }
@@ -276,6 +436,11 @@ public final class EnglishSewing implements SewingWords {
     @Override
     public String fewTrimEdge(String length) {
         return "Trim its edge by " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEdges() {
+        return "Trim the edges only where they are not straight.";
     }
 
     @Override

@@ -169,6 +169,31 @@ public final class FrenchSewing implements SewingWords {
     }
 
     @Override
+    public String fewClip(String length) {
+        return "Couper un triangle à chaque coin : " + length + " sur les deux bords.";
+    }
+
+    @Override
+    public String fewClipNoMore() {
+        return "Pas plus : le coin est moins épais et reste fermé.";
+    }
+
+    @Override
+    public String fewClosePush() {
+        return "Rentrer les fils avec le chas d’une aiguille.";
+    }
+
+    @Override
+    public String fewCloseSew() {
+        return "Fermer chaque ouverture à la main, quelques petits points.";
+    }
+
+    @Override
+    public String fewDiagonals(String length) {
+        return "Mesurer les deux diagonales : environ " + length + " chacune.";
+    }
+
+    @Override
     public String fewFold(String under, String wrapped, String wrapping) {
         return "Coucher vers " + wrapped + ", replier " + under + " de " + wrapping + ", piquer le pli.";
     }
@@ -191,6 +216,41 @@ public final class FrenchSewing implements SewingWords {
     @Override
     public String fewFrenchOpenShort() {
         return "Ouvrir, aplatir le rabat au fer.";
+    }
+
+    @Override
+    public String fewHemFold(String edges, String face, String length) {
+        return (face.equals("front") ? "Recto" : "Verso") + " dessus. Replier " + length + " " + (edges.equals("topBottom") ? "en haut et en bas" : edges.equals("sides") ? "aux deux côtés, ourlets compris" : "aux quatre bords") + ". Repasser.";
+    }
+
+    @Override
+    public String fewHemFoldAgain(String length) {
+        return "Replier encore de " + length + ". Repasser et épingler.";
+    }
+
+    @Override
+    public String fewHemFoldOnce(String edges, String face, String length) {
+        return (face.equals("front") ? "Recto" : "Verso") + " dessus. Replier " + length + " " + (edges.equals("topBottom") ? "en haut et en bas" : edges.equals("sides") ? "aux côtés, ourlets compris" : "aux quatre bords") + ". Épingler.";
+    }
+
+    @Override
+    public String fewHemOpen() {
+        return "Le rouvrir. Le coin sera où se croisent les plis intérieurs.";
+    }
+
+    @Override
+    public String fewHemPress() {
+        return "Repasser.";
+    }
+
+    @Override
+    public String fewHemStitch(String edge, String from) {
+        return "Surpiquer à " + edge + " " + (from.equals("fold") ? "du pli intérieur" : "du bord vif") + ". Points d’arrêt aux deux bouts.";
+    }
+
+    @Override
+    public String fewHemStitchRound(String edge, String from) {
+        return "Surpiquer à " + edge + " " + (from.equals("fold") ? "du pli intérieur" : "du bord vif") + ", tout autour.";
     }
 
     @Override
@@ -229,13 +289,58 @@ public final class FrenchSewing implements SewingWords {
     }
 
     @Override
+    public String fewLayLook() {
+        return "Prendre du recul. Deux de même taille peuvent encore s’échanger.";
+    }
+
+    @Override
+    public String fewLayOut(int n) {
+        return (n == 0 || n == 1 ? "Disposer la pièce comme sur l’image, avec son étiquette." : "Disposer les " + n + " pièces comme sur l’image, chacune avec son étiquette.");
+    }
+
+    @Override
     public String fewLayShort(String added, String face, String part, String side) {
         return (face.equals("front") ? "Recto" : "Verso") + " dessus. Rabattre " + (side.equals("left") ? "à gauche" : side.equals("right") ? "à droite" : side.equals("top") ? "en haut" : "en bas") + (part.equals("end") ? ", au bout" : "") + " : " + added + ".";
     }
 
     @Override
+    public String fewLayStack() {
+        return "Les empiler dans l’ordre, la première dessus.";
+    }
+
+    @Override
     public String fewLevel(String end, String length, String start) {
         return "Aligner " + (start.equals("left") ? "à gauche" : start.equals("right") ? "à droite" : start.equals("top") ? "en haut" : "en bas") + " ; " + length + " dépasse " + (end.equals("left") ? "à gauche" : end.equals("right") ? "à droite" : end.equals("top") ? "en haut" : "en bas") + ".";
+    }
+
+    @Override
+    public String fewMitreFold(String face) {
+        return "Plier le coin en deux, " + (face.equals("front") ? "recto" : "verso") + " à l’intérieur, bords vifs ensemble.";
+    }
+
+    @Override
+    public String fewMitreMark(String length) {
+        return "Marquer les deux bords vifs à " + length + " de la pointe.";
+    }
+
+    @Override
+    public String fewMitreRule() {
+        return "Depuis la marque, tracer une ligne d’équerre avec le pli.";
+    }
+
+    @Override
+    public String fewMitreStitch(String about) {
+        return "Piquer dessus depuis le pli, " + about + ". Points d’arrêt aux deux bouts.";
+    }
+
+    @Override
+    public String fewMitreStitchOut() {
+        return "Piquer dessus, du pli au bord vif. Points d’arrêt aux deux bouts.";
+    }
+
+    @Override
+    public String fewMitreTrim(String about) {
+        return "Couper la pointe à " + about + " à côté. Ouvrir au fer, retourner.";
     }
 
     @Override
@@ -249,8 +354,38 @@ public final class FrenchSewing implements SewingWords {
     }
 
     @Override
+    public String fewPull() {
+        return "Si elles diffèrent, tirer la courte et repasser.";
+    }
+
+    @Override
+    public String fewRoundCorner() {
+        return "Au coin : aiguille piquée, pied levé, tourner le carré.";
+    }
+
+    @Override
+    public String fewRoundEnd() {
+        return "À la fin, piquer sur les premiers points. Repasser.";
+    }
+
+    @Override
+    public String fewRoundFold() {
+        return "Replier l’ourlet sur ses marques, coins bien nets. Repasser et épingler.";
+    }
+
+    @Override
+    public String fewRoundStart() {
+        return "Commencer au milieu d’un côté.";
+    }
+
+    @Override
     public String fewSides() {
         return "Côtés du tissu comme sur l’image.";
+    }
+
+    @Override
+    public String fewSquare(String face) {
+        return "Repasser tout le carré à plat, " + (face.equals("front") ? "recto" : "verso") + " dessus.";
     }
 
     @Override
@@ -269,6 +404,31 @@ public final class FrenchSewing implements SewingWords {
     }
 
     @Override
+    public String fewTrialCut(String side) {
+        return "Couper deux chutes de " + side + " de côté. Les coudre comme la première couture.";
+    }
+
+    @Override
+    public String fewTrialLength(String stitch) {
+        return "Régler la longueur de point sur " + stitch + ".";
+    }
+
+    @Override
+    public String fewTrialMeasure() {
+        return "Mesurer après chaque étape.";
+    }
+
+    @Override
+    public String fewTrialNarrow() {
+        return "Trop étroit ? Piquer un fil plus près du bord.";
+    }
+
+    @Override
+    public String fewTrialWide() {
+        return "Trop large ? Piquer un fil plus à l’intérieur.";
+    }
+
+    @Override
     public String fewTrimBoth(String length) {
         return "Recouper le bout, et le bord de " + length + ".";
     }
@@ -276,6 +436,11 @@ public final class FrenchSewing implements SewingWords {
     @Override
     public String fewTrimEdge(String length) {
         return "Recouper le bord de " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEdges() {
+        return "Ne recouper les bords que s’ils ne sont pas droits.";
     }
 
     @Override

@@ -169,6 +169,31 @@ public final class GermanSewing implements SewingWords {
     }
 
     @Override
+    public String fewClip(String length) {
+        return "Von jeder Ecke ein Dreieck abschneiden: " + length + " an beiden Kanten.";
+    }
+
+    @Override
+    public String fewClipNoMore() {
+        return "Nicht mehr: Die Ecke wird dünner und bleibt zu.";
+    }
+
+    @Override
+    public String fewClosePush() {
+        return "Lose Fäden mit dem Nadelöhr hineinschieben.";
+    }
+
+    @Override
+    public String fewCloseSew() {
+        return "Jede Öffnung von Hand mit ein paar Stichen schließen.";
+    }
+
+    @Override
+    public String fewDiagonals(String length) {
+        return "Beide Diagonalen messen: jede etwa " + length + ".";
+    }
+
+    @Override
     public String fewFold(String under, String wrapped, String wrapping) {
         return "Zu " + wrapped + " bügeln, " + wrapping + " " + under + " einschlagen, Bruch absteppen.";
     }
@@ -191,6 +216,41 @@ public final class GermanSewing implements SewingWords {
     @Override
     public String fewFrenchOpenShort() {
         return "Aufklappen, den Steg flach bügeln.";
+    }
+
+    @Override
+    public String fewHemFold(String edges, String face, String length) {
+        return (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben. " + length + " einschlagen, " + (edges.equals("topBottom") ? "oben und unten" : edges.equals("sides") ? "seitlich, samt Säumen" : "an allen vier Kanten") + ". Bügeln.";
+    }
+
+    @Override
+    public String fewHemFoldAgain(String length) {
+        return "Noch einmal " + length + " einschlagen. Bügeln und stecken.";
+    }
+
+    @Override
+    public String fewHemFoldOnce(String edges, String face, String length) {
+        return (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben. " + length + " einschlagen, " + (edges.equals("topBottom") ? "oben und unten" : edges.equals("sides") ? "seitlich, samt Säumen" : "ringsum") + ". Stecken.";
+    }
+
+    @Override
+    public String fewHemOpen() {
+        return "Wieder aufklappen. Die Ecke liegt, wo sich die inneren Falten kreuzen.";
+    }
+
+    @Override
+    public String fewHemPress() {
+        return "Bügeln.";
+    }
+
+    @Override
+    public String fewHemStitch(String edge, String from) {
+        return "Absteppen, " + edge + " von " + (from.equals("fold") ? "der inneren Bruchkante" : "der Schnittkante") + ". Beide Enden verriegeln.";
+    }
+
+    @Override
+    public String fewHemStitchRound(String edge, String from) {
+        return "Ringsum absteppen, " + edge + " von " + (from.equals("fold") ? "der inneren Bruchkante" : "der Schnittkante") + ".";
     }
 
     @Override
@@ -229,13 +289,58 @@ public final class GermanSewing implements SewingWords {
     }
 
     @Override
+    public String fewLayLook() {
+        return "Zurücktreten und ansehen. Zwei gleich große lassen sich noch tauschen.";
+    }
+
+    @Override
+    public String fewLayOut(int n) {
+        return (n == 1 ? "Den Flicken wie im Bild auslegen, mit seinem Zettel." : "Alle " + n + " wie im Bild auslegen, jeden mit seinem Zettel.");
+    }
+
+    @Override
     public String fewLayShort(String added, String face, String part, String side) {
         return (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben. " + (side.equals("left") ? "Links" : side.equals("right") ? "Rechts" : side.equals("top") ? "Oben" : "Unten") + " umschlagen" + (part.equals("end") ? ", Ende" : "") + ": " + added + ".";
     }
 
     @Override
+    public String fewLayStack() {
+        return "In Nähreihenfolge stapeln, der erste oben.";
+    }
+
+    @Override
     public String fewLevel(String end, String length, String start) {
         return (start.equals("left") ? "Links" : start.equals("right") ? "Rechts" : start.equals("top") ? "Oben" : "Unten") + " bündig; " + length + " steht " + (end.equals("left") ? "links" : end.equals("right") ? "rechts" : end.equals("top") ? "oben" : "unten") + " über.";
+    }
+
+    @Override
+    public String fewMitreFold(String face) {
+        return "Die Ecke auf die Hälfte falten, " + (face.equals("front") ? "Vorderseite" : "Rückseite") + " innen, Schnittkanten bündig.";
+    }
+
+    @Override
+    public String fewMitreMark(String length) {
+        return "Beide Schnittkanten " + length + " von der Spitze anzeichnen.";
+    }
+
+    @Override
+    public String fewMitreRule() {
+        return "Von dort eine Linie rechtwinklig zum Bruch ziehen.";
+    }
+
+    @Override
+    public String fewMitreStitch(String about) {
+        return "Darauf vom Bruch an nähen, " + about + ". Beide Enden verriegeln.";
+    }
+
+    @Override
+    public String fewMitreStitchOut() {
+        return "Darauf vom Bruch bis zur Schnittkante nähen. Beide Enden verriegeln.";
+    }
+
+    @Override
+    public String fewMitreTrim(String about) {
+        return "Die Spitze " + about + " daneben abschneiden. Auseinanderbügeln, wenden.";
     }
 
     @Override
@@ -249,8 +354,38 @@ public final class GermanSewing implements SewingWords {
     }
 
     @Override
+    public String fewPull() {
+        return "Bei Unterschied die kürzere länger ziehen und bügeln.";
+    }
+
+    @Override
+    public String fewRoundCorner() {
+        return "An der Ecke: Nadel unten, Fuß hoch, Tuch drehen.";
+    }
+
+    @Override
+    public String fewRoundEnd() {
+        return "Am Ende über die ersten Stiche nähen. Bügeln.";
+    }
+
+    @Override
+    public String fewRoundFold() {
+        return "Den Saum entlang der Falten einschlagen, Ecken scharf. Bügeln und stecken.";
+    }
+
+    @Override
+    public String fewRoundStart() {
+        return "In der Mitte einer Seite beginnen.";
+    }
+
+    @Override
     public String fewSides() {
         return "Stoffseiten wie im Bild.";
+    }
+
+    @Override
+    public String fewSquare(String face) {
+        return "Das ganze Tuch glatt bügeln, " + (face.equals("front") ? "Vorderseite" : "Rückseite") + " oben.";
     }
 
     @Override
@@ -269,6 +404,31 @@ public final class GermanSewing implements SewingWords {
     }
 
     @Override
+    public String fewTrialCut(String side) {
+        return "Zwei Reste " + side + " im Quadrat schneiden. Wie die erste Naht nähen.";
+    }
+
+    @Override
+    public String fewTrialLength(String stitch) {
+        return "Stichlänge " + stitch + " einstellen.";
+    }
+
+    @Override
+    public String fewTrialMeasure() {
+        return "Nach jedem Schritt messen.";
+    }
+
+    @Override
+    public String fewTrialNarrow() {
+        return "Zu schmal? Eine Fadenbreite näher an der Kante nähen.";
+    }
+
+    @Override
+    public String fewTrialWide() {
+        return "Zu breit? Eine Fadenbreite weiter innen nähen.";
+    }
+
+    @Override
     public String fewTrimBoth(String length) {
         return "Das Ende abschneiden, die Kante um " + length + " kürzen.";
     }
@@ -276,6 +436,11 @@ public final class GermanSewing implements SewingWords {
     @Override
     public String fewTrimEdge(String length) {
         return "Die Kante um " + length + " kürzen.";
+    }
+
+    @Override
+    public String fewTrimEdges() {
+        return "Kanten nur beschneiden, wo sie nicht gerade sind.";
     }
 
     @Override

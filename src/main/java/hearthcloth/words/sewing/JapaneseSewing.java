@@ -169,6 +169,31 @@ public final class JapaneseSewing implements SewingWords {
     }
 
     @Override
+    public String fewClip(String length) {
+        return "角ごとに三角を切り落とします。両辺とも " + length + "。";
+    }
+
+    @Override
+    public String fewClipNoMore() {
+        return "それ以上は切りません。角が薄くなり、開きません。";
+    }
+
+    @Override
+    public String fewClosePush() {
+        return "糸くずを針の穴の側で押し込みます。";
+    }
+
+    @Override
+    public String fewCloseSew() {
+        return "開いたところを手で数針縫ってとじます。";
+    }
+
+    @Override
+    public String fewDiagonals(String length) {
+        return "二つの対角線を測ります。どちらも約 " + length + "。";
+    }
+
+    @Override
     public String fewFold(String under, String wrapped, String wrapping) {
         return wrapped + "側へ倒し、" + wrapping + "を " + under + " 折り込み、折り山を縫います。";
     }
@@ -191,6 +216,41 @@ public final class JapaneseSewing implements SewingWords {
     @Override
     public String fewFrenchOpenShort() {
         return "開いて、縫い代を倒します。";
+    }
+
+    @Override
+    public String fewHemFold(String edges, String face, String length) {
+        return (face.equals("front") ? "正面" : "背面") + "を上に。" + (edges.equals("topBottom") ? "上下の辺" : edges.equals("sides") ? "左右の辺を縁の端まで" : "四辺すべて") + "を " + length + " 折り、アイロンをかけます。";
+    }
+
+    @Override
+    public String fewHemFoldAgain(String length) {
+        return "さらに " + length + " 折ります。アイロン、まち針。";
+    }
+
+    @Override
+    public String fewHemFoldOnce(String edges, String face, String length) {
+        return (face.equals("front") ? "正面" : "背面") + "を上に。" + (edges.equals("topBottom") ? "上下の辺" : edges.equals("sides") ? "左右の辺を縁の端まで" : "四辺すべて") + "を " + length + " 折ります。アイロン、まち針。";
+    }
+
+    @Override
+    public String fewHemOpen() {
+        return "もう一度開きます。内側の折り目が交わるところが角になります。";
+    }
+
+    @Override
+    public String fewHemPress() {
+        return "アイロンをかけます。";
+    }
+
+    @Override
+    public String fewHemStitch(String edge, String from) {
+        return (from.equals("fold") ? "内側の折り山" : "裁ち端") + "から " + edge + " のところを縫います。両端は返し縫い。";
+    }
+
+    @Override
+    public String fewHemStitchRound(String edge, String from) {
+        return (from.equals("fold") ? "内側の折り山" : "裁ち端") + "から " + edge + " のところを、ぐるりと縫います。";
     }
 
     @Override
@@ -229,13 +289,58 @@ public final class JapaneseSewing implements SewingWords {
     }
 
     @Override
+    public String fewLayLook() {
+        return "離れて見ます。同じ大きさの 2 枚はまだ入れ替えられます。";
+    }
+
+    @Override
+    public String fewLayOut(int n) {
+        return "ピース " + n + " 枚を、図のとおりに札を付けて並べます。";
+    }
+
+    @Override
     public String fewLayShort(String added, String face, String part, String side) {
         return (face.equals("front") ? "正面" : "背面") + "を上に。" + (side.equals("left") ? "左" : side.equals("right") ? "右" : side.equals("top") ? "上" : "下") + "の" + (part.equals("end") ? "端" : "辺") + "に：" + added + "。";
     }
 
     @Override
+    public String fewLayStack() {
+        return "縫う順に重ね、最初のものを上にします。";
+    }
+
+    @Override
     public String fewLevel(String end, String length, String start) {
         return (start.equals("left") ? "左" : start.equals("right") ? "右" : start.equals("top") ? "上" : "下") + "をそろえます。" + (end.equals("left") ? "左" : end.equals("right") ? "右" : end.equals("top") ? "上" : "下") + "に " + length + " はみ出します。";
+    }
+
+    @Override
+    public String fewMitreFold(String face) {
+        return "角を半分に折って" + (face.equals("front") ? "正面どうし" : "背面どうし") + "を合わせ、裁ち端をそろえます。";
+    }
+
+    @Override
+    public String fewMitreMark(String length) {
+        return "先から " + length + " のところで両方の裁ち端に印をつけます。";
+    }
+
+    @Override
+    public String fewMitreRule() {
+        return "印から折り山に直角に線を引きます。";
+    }
+
+    @Override
+    public String fewMitreStitch(String about) {
+        return "折り山から線の上を縫います（" + about + "）。両端は返し縫い。";
+    }
+
+    @Override
+    public String fewMitreStitchOut() {
+        return "折り山から裁ち端まで線の上を縫います。両端は返し縫い。";
+    }
+
+    @Override
+    public String fewMitreTrim(String about) {
+        return "線の横" + about + "で先を切ります。割って、表に返します。";
     }
 
     @Override
@@ -249,8 +354,38 @@ public final class JapaneseSewing implements SewingWords {
     }
 
     @Override
+    public String fewPull() {
+        return "違えば短いほうを引き、もう一度アイロンをかけます。";
+    }
+
+    @Override
+    public String fewRoundCorner() {
+        return "角では針を下ろし、押さえを上げて布を回します。";
+    }
+
+    @Override
+    public String fewRoundEnd() {
+        return "最後は縫い始めに重ねて縫います。アイロン。";
+    }
+
+    @Override
+    public String fewRoundFold() {
+        return "折り目どおりに縁を折り、角を出します。アイロン、まち針。";
+    }
+
+    @Override
+    public String fewRoundStart() {
+        return "辺の途中から始めます。";
+    }
+
+    @Override
     public String fewSides() {
         return "生地の表と裏は図のとおり。";
+    }
+
+    @Override
+    public String fewSquare(String face) {
+        return "布全体を" + (face.equals("front") ? "正面" : "背面") + "を上にしてアイロンで平らにします。";
     }
 
     @Override
@@ -269,6 +404,31 @@ public final class JapaneseSewing implements SewingWords {
     }
 
     @Override
+    public String fewTrialCut(String side) {
+        return "はぎれ 2 枚を " + side + " の正方形に切り、最初の縫い目のとおりに縫います。";
+    }
+
+    @Override
+    public String fewTrialLength(String stitch) {
+        return "縫い目の長さを " + stitch + " にします。";
+    }
+
+    @Override
+    public String fewTrialMeasure() {
+        return "手順ごとに測ります。";
+    }
+
+    @Override
+    public String fewTrialNarrow() {
+        return "狭ければ、次は糸 1 本分だけ端寄りを縫います。";
+    }
+
+    @Override
+    public String fewTrialWide() {
+        return "広ければ、糸 1 本分だけ内側を縫います。";
+    }
+
+    @Override
     public String fewTrimBoth(String length) {
         return "端をそろえて切り、辺を " + length + " 切ります。";
     }
@@ -276,6 +436,11 @@ public final class JapaneseSewing implements SewingWords {
     @Override
     public String fewTrimEdge(String length) {
         return "辺を " + length + " 切ります。";
+    }
+
+    @Override
+    public String fewTrimEdges() {
+        return "辺は、まっすぐでないところだけ切ります。";
     }
 
     @Override

@@ -171,6 +171,31 @@ public final class KoreanSewing implements SewingWords {
     }
 
     @Override
+    public String fewClip(String length) {
+        return "귀마다 세모를 잘라 냅니다. 두 변에서 " + length + ".";
+    }
+
+    @Override
+    public String fewClipNoMore() {
+        return "그보다 더 자르지 않습니다. 귀가 덜 두껍고 막혀 있습니다.";
+    }
+
+    @Override
+    public String fewClosePush() {
+        return "실밥을 바늘귀로 밀어 넣습니다.";
+    }
+
+    @Override
+    public String fewCloseSew() {
+        return "열린 곳을 손으로 몇 땀 떠서 막습니다.";
+    }
+
+    @Override
+    public String fewDiagonals(String length) {
+        return "두 대각선을 잽니다. 저마다 약 " + length + ".";
+    }
+
+    @Override
     public String fewFold(String under, String wrapped, String wrapping) {
         return Particles.fitted(wrapped + " 쪽으로 다리고 " + wrapping + "을(를) " + under + " 접어 넣어 박습니다.");
     }
@@ -193,6 +218,41 @@ public final class KoreanSewing implements SewingWords {
     @Override
     public String fewFrenchOpenShort() {
         return "펼쳐서 시접을 다려 눕힙니다.";
+    }
+
+    @Override
+    public String fewHemFold(String edges, String face, String length) {
+        return (face.equals("front") ? "앞면" : "뒷면") + "을 위로. " + (edges.equals("topBottom") ? "위아래 변을" : edges.equals("sides") ? "양옆 변을 단의 끝까지" : "네 변을 모두") + " " + length + " 접어 다립니다.";
+    }
+
+    @Override
+    public String fewHemFoldAgain(String length) {
+        return length + " 더 접습니다. 다리고 시침핀.";
+    }
+
+    @Override
+    public String fewHemFoldOnce(String edges, String face, String length) {
+        return (face.equals("front") ? "앞면" : "뒷면") + "을 위로. " + (edges.equals("topBottom") ? "위아래 변을" : edges.equals("sides") ? "양옆 변을 단의 끝까지" : "네 변을 모두") + " " + length + " 접습니다. 다리고 시침핀.";
+    }
+
+    @Override
+    public String fewHemOpen() {
+        return "다시 펼칩니다. 안쪽 자국이 엇갈리는 곳이 귀가 됩니다.";
+    }
+
+    @Override
+    public String fewHemPress() {
+        return "다립니다.";
+    }
+
+    @Override
+    public String fewHemStitch(String edge, String from) {
+        return (from.equals("fold") ? "안쪽 접은 선" : "재단 끝") + "에서 " + edge + " 되는 곳을 박습니다. 양 끝은 되돌아박기.";
+    }
+
+    @Override
+    public String fewHemStitchRound(String edge, String from) {
+        return (from.equals("fold") ? "안쪽 접은 선" : "재단 끝") + "에서 " + edge + " 되는 곳을 빙 둘러 박습니다.";
     }
 
     @Override
@@ -231,13 +291,58 @@ public final class KoreanSewing implements SewingWords {
     }
 
     @Override
+    public String fewLayLook() {
+        return "물러서서 봅니다. 크기가 같은 둘은 아직 바꿀 수 있습니다.";
+    }
+
+    @Override
+    public String fewLayOut(int n) {
+        return "조각 " + n + "개를 그림처럼 놓고 조각표를 붙여 둡니다.";
+    }
+
+    @Override
     public String fewLayShort(String added, String face, String part, String side) {
         return (face.equals("front") ? "앞면" : "뒷면") + "을 위로. " + (side.equals("left") ? "왼쪽" : side.equals("right") ? "오른쪽" : side.equals("top") ? "위쪽" : "아래쪽") + " " + (part.equals("end") ? "끝" : "변") + "에: " + added + ".";
     }
 
     @Override
+    public String fewLayStack() {
+        return "박을 차례대로 쌓고 첫 조각을 맨 위에 둡니다.";
+    }
+
+    @Override
     public String fewLevel(String end, String length, String start) {
         return (start.equals("left") ? "왼쪽" : start.equals("right") ? "오른쪽" : start.equals("top") ? "위" : "아래") + "을 맞춥니다. " + (end.equals("left") ? "왼쪽" : end.equals("right") ? "오른쪽" : end.equals("top") ? "위" : "아래") + "로 " + length + " 나옵니다.";
+    }
+
+    @Override
+    public String fewMitreFold(String face) {
+        return "귀를 반으로 접어 " + (face.equals("front") ? "앞면끼리" : "뒷면끼리") + " 대고 재단 끝을 맞춥니다.";
+    }
+
+    @Override
+    public String fewMitreMark(String length) {
+        return "귀 끝에서 " + length + " 되는 곳을 두 재단 끝에 표시합니다.";
+    }
+
+    @Override
+    public String fewMitreRule() {
+        return "표시에서 접은 선에 직각으로 선을 긋습니다.";
+    }
+
+    @Override
+    public String fewMitreStitch(String about) {
+        return "접은 선부터 선을 따라 박습니다(" + about + "). 양 끝은 되돌아박기.";
+    }
+
+    @Override
+    public String fewMitreStitchOut() {
+        return "접은 선에서 재단 끝까지 박습니다. 양 끝은 되돌아박기.";
+    }
+
+    @Override
+    public String fewMitreTrim(String about) {
+        return "선 옆 " + about + " 되는 곳에서 끝을 자릅니다. 갈라 다리고 뒤집습니다.";
     }
 
     @Override
@@ -251,8 +356,38 @@ public final class KoreanSewing implements SewingWords {
     }
 
     @Override
+    public String fewPull() {
+        return "다르면 짧은 쪽을 당기고 다시 다립니다.";
+    }
+
+    @Override
+    public String fewRoundCorner() {
+        return "귀에서는 바늘을 꽂은 채 노루발을 들고 돌립니다.";
+    }
+
+    @Override
+    public String fewRoundEnd() {
+        return "끝에서 처음 땀 위로 겹쳐 박습니다. 다립니다.";
+    }
+
+    @Override
+    public String fewRoundFold() {
+        return "자국을 따라 단을 접고 귀를 뾰족하게 합니다. 다리고 시침핀.";
+    }
+
+    @Override
+    public String fewRoundStart() {
+        return "한 변의 가운데에서 시작합니다.";
+    }
+
+    @Override
     public String fewSides() {
         return "천의 겉과 안은 그림처럼.";
+    }
+
+    @Override
+    public String fewSquare(String face) {
+        return "보자기를 " + (face.equals("front") ? "앞면" : "뒷면") + "이 위로 오게 다려 폅니다.";
     }
 
     @Override
@@ -271,6 +406,31 @@ public final class KoreanSewing implements SewingWords {
     }
 
     @Override
+    public String fewTrialCut(String side) {
+        return "자투리 두 장을 " + side + " 정사각형으로 잘라 첫 솔기처럼 박습니다.";
+    }
+
+    @Override
+    public String fewTrialLength(String stitch) {
+        return Particles.fitted("땀 길이를 " + stitch + "(으)로 맞춥니다.");
+    }
+
+    @Override
+    public String fewTrialMeasure() {
+        return "단계마다 잽니다.";
+    }
+
+    @Override
+    public String fewTrialNarrow() {
+        return "좁으면 다음에 실 한 올만큼 끝에 가깝게 박습니다.";
+    }
+
+    @Override
+    public String fewTrialWide() {
+        return "넓으면 실 한 올만큼 안쪽으로 박습니다.";
+    }
+
+    @Override
     public String fewTrimBoth(String length) {
         return "끝을 맞추어 자르고 변을 " + length + " 자릅니다.";
     }
@@ -278,6 +438,11 @@ public final class KoreanSewing implements SewingWords {
     @Override
     public String fewTrimEdge(String length) {
         return "변을 " + length + " 자릅니다.";
+    }
+
+    @Override
+    public String fewTrimEdges() {
+        return "변은 곧지 않은 곳만 자릅니다.";
     }
 
     @Override

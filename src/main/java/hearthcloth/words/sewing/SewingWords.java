@@ -69,6 +69,16 @@ public interface SewingWords {
 
     String cutTitleDone(String fabric, String piece, String size);
 
+    String fewClip(String length);
+
+    String fewClipNoMore();
+
+    String fewClosePush();
+
+    String fewCloseSew();
+
+    String fewDiagonals(String length);
+
     String fewFold(String under, String wrapped, String wrapping);
 
     String fewFoldShort(String under);
@@ -78,6 +88,20 @@ public interface SewingWords {
     String fewFrenchOpen(String wrapped);
 
     String fewFrenchOpenShort();
+
+    String fewHemFold(String edges, String face, String length);
+
+    String fewHemFoldAgain(String length);
+
+    String fewHemFoldOnce(String edges, String face, String length);
+
+    String fewHemOpen();
+
+    String fewHemPress();
+
+    String fewHemStitch(String edge, String from);
+
+    String fewHemStitchRound(String edge, String from);
 
     String fewLappedHook(String band);
 
@@ -93,15 +117,45 @@ public interface SewingWords {
 
     String fewLay(String added, String face, String part, String side);
 
+    String fewLayLook();
+
+    String fewLayOut(int n);
+
     String fewLayShort(String added, String face, String part, String side);
 
+    String fewLayStack();
+
     String fewLevel(String end, String length, String start);
+
+    String fewMitreFold(String face);
+
+    String fewMitreMark(String length);
+
+    String fewMitreRule();
+
+    String fewMitreStitch(String about);
+
+    String fewMitreStitchOut();
+
+    String fewMitreTrim(String about);
 
     String fewPress(String wrapped);
 
     String fewPressShort();
 
+    String fewPull();
+
+    String fewRoundCorner();
+
+    String fewRoundEnd();
+
+    String fewRoundFold();
+
+    String fewRoundStart();
+
     String fewSides();
+
+    String fewSquare(String face);
 
     String fewSticksOut(String length, String wrapping);
 
@@ -109,9 +163,21 @@ public interface SewingWords {
 
     String fewStitch(String top);
 
+    String fewTrialCut(String side);
+
+    String fewTrialLength(String stitch);
+
+    String fewTrialMeasure();
+
+    String fewTrialNarrow();
+
+    String fewTrialWide();
+
     String fewTrimBoth(String length);
 
     String fewTrimEdge(String length);
+
+    String fewTrimEdges();
 
     String fewTrimEnd();
 

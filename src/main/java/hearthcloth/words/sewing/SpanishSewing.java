@@ -169,6 +169,31 @@ public final class SpanishSewing implements SewingWords {
     }
 
     @Override
+    public String fewClip(String length) {
+        return "Cortar un triángulo de cada esquina: " + length + " por los dos bordes.";
+    }
+
+    @Override
+    public String fewClipNoMore() {
+        return "No más: la esquina abulta menos y queda cerrada.";
+    }
+
+    @Override
+    public String fewClosePush() {
+        return "Meter los hilos sueltos con el ojo de una aguja.";
+    }
+
+    @Override
+    public String fewCloseSew() {
+        return "Cerrar cada abertura a mano, unas puntadas pequeñas.";
+    }
+
+    @Override
+    public String fewDiagonals(String length) {
+        return "Medir las dos diagonales: unos " + length + " cada una.";
+    }
+
+    @Override
     public String fewFold(String under, String wrapped, String wrapping) {
         return "Planchar hacia " + wrapped + ", doblar " + under + " de " + wrapping + ", coser el doblez.";
     }
@@ -191,6 +216,41 @@ public final class SpanishSewing implements SewingWords {
     @Override
     public String fewFrenchOpenShort() {
         return "Abrir, planchar la pestaña.";
+    }
+
+    @Override
+    public String fewHemFold(String edges, String face, String length) {
+        return (face.equals("front") ? "Anverso" : "Reverso") + " arriba. Doblar " + length + " " + (edges.equals("topBottom") ? "arriba y abajo" : edges.equals("sides") ? "a los lados, con dobladillos" : "por los cuatro bordes") + ". Planchar.";
+    }
+
+    @Override
+    public String fewHemFoldAgain(String length) {
+        return "Doblar otra vez " + length + ". Planchar y prender.";
+    }
+
+    @Override
+    public String fewHemFoldOnce(String edges, String face, String length) {
+        return (face.equals("front") ? "Anverso" : "Reverso") + " arriba. Doblar " + length + " " + (edges.equals("topBottom") ? "arriba y abajo" : edges.equals("sides") ? "a los lados, con dobladillos" : "por los cuatro bordes") + ". Prender.";
+    }
+
+    @Override
+    public String fewHemOpen() {
+        return "Abrirlo otra vez. La esquina estará donde se cruzan los dobleces interiores.";
+    }
+
+    @Override
+    public String fewHemPress() {
+        return "Planchar.";
+    }
+
+    @Override
+    public String fewHemStitch(String edge, String from) {
+        return "Pespuntear a " + edge + " " + (from.equals("fold") ? "del doblez interior" : "del borde cortado") + ". Rematar en los dos extremos.";
+    }
+
+    @Override
+    public String fewHemStitchRound(String edge, String from) {
+        return "Pespuntear a " + edge + " " + (from.equals("fold") ? "del doblez interior" : "del borde cortado") + ", todo alrededor.";
     }
 
     @Override
@@ -229,13 +289,58 @@ public final class SpanishSewing implements SewingWords {
     }
 
     @Override
+    public String fewLayLook() {
+        return "Mirar de lejos. Dos del mismo tamaño aún se pueden cambiar.";
+    }
+
+    @Override
+    public String fewLayOut(int n) {
+        return (n == 1 ? "Colocar la pieza como en el dibujo, con su etiqueta." : "Colocar las " + n + " como en el dibujo, cada una con su etiqueta.");
+    }
+
+    @Override
     public String fewLayShort(String added, String face, String part, String side) {
         return (face.equals("front") ? "Anverso" : "Reverso") + " arriba. Volver " + (side.equals("left") ? "a la izquierda" : side.equals("right") ? "a la derecha" : side.equals("top") ? "arriba" : "abajo") + (part.equals("end") ? ", al extremo" : "") + ": " + added + ".";
     }
 
     @Override
+    public String fewLayStack() {
+        return "Apilarlas en orden, la primera encima.";
+    }
+
+    @Override
     public String fewLevel(String end, String length, String start) {
         return "Igualar " + (start.equals("left") ? "a la izquierda" : start.equals("right") ? "a la derecha" : start.equals("top") ? "arriba" : "abajo") + "; " + length + " sobresale " + (end.equals("left") ? "a la izquierda" : end.equals("right") ? "a la derecha" : end.equals("top") ? "arriba" : "abajo") + ".";
+    }
+
+    @Override
+    public String fewMitreFold(String face) {
+        return "Doblar la esquina por la mitad, " + (face.equals("front") ? "anverso" : "reverso") + " dentro, bordes juntos.";
+    }
+
+    @Override
+    public String fewMitreMark(String length) {
+        return "Marcar los dos bordes a " + length + " de la punta.";
+    }
+
+    @Override
+    public String fewMitreRule() {
+        return "Desde la marca, trazar una línea a escuadra con el doblez.";
+    }
+
+    @Override
+    public String fewMitreStitch(String about) {
+        return "Coser por ella desde el doblez, " + about + ". Rematar en los dos extremos.";
+    }
+
+    @Override
+    public String fewMitreStitchOut() {
+        return "Coser por ella del doblez al borde. Rematar en los dos extremos.";
+    }
+
+    @Override
+    public String fewMitreTrim(String about) {
+        return "Cortar la punta a " + about + " al lado. Abrir con la plancha, volver.";
     }
 
     @Override
@@ -249,8 +354,38 @@ public final class SpanishSewing implements SewingWords {
     }
 
     @Override
+    public String fewPull() {
+        return "Si difieren, estirar la corta y planchar otra vez.";
+    }
+
+    @Override
+    public String fewRoundCorner() {
+        return "En la esquina: aguja clavada, prensatelas arriba, girar el paño.";
+    }
+
+    @Override
+    public String fewRoundEnd() {
+        return "Al final, coser sobre las primeras puntadas. Planchar.";
+    }
+
+    @Override
+    public String fewRoundFold() {
+        return "Doblar el dobladillo por sus marcas, esquinas vivas. Planchar y prender.";
+    }
+
+    @Override
+    public String fewRoundStart() {
+        return "Empezar en medio de un lado.";
+    }
+
+    @Override
     public String fewSides() {
         return "Lados de la tela como en el dibujo.";
+    }
+
+    @Override
+    public String fewSquare(String face) {
+        return "Planchar todo el paño, " + (face.equals("front") ? "anverso" : "reverso") + " arriba.";
     }
 
     @Override
@@ -269,6 +404,31 @@ public final class SpanishSewing implements SewingWords {
     }
 
     @Override
+    public String fewTrialCut(String side) {
+        return "Cortar dos retales de " + side + " de lado. Coserlos como la primera costura.";
+    }
+
+    @Override
+    public String fewTrialLength(String stitch) {
+        return "Poner el largo de puntada en " + stitch + ".";
+    }
+
+    @Override
+    public String fewTrialMeasure() {
+        return "Medir después de cada paso.";
+    }
+
+    @Override
+    public String fewTrialNarrow() {
+        return "¿Estrecho? Coser un hilo más cerca del borde.";
+    }
+
+    @Override
+    public String fewTrialWide() {
+        return "¿Ancho? Coser un hilo más adentro.";
+    }
+
+    @Override
     public String fewTrimBoth(String length) {
         return "Recortar el extremo, y el borde " + length + ".";
     }
@@ -276,6 +436,11 @@ public final class SpanishSewing implements SewingWords {
     @Override
     public String fewTrimEdge(String length) {
         return "Recortar el borde " + length + ".";
+    }
+
+    @Override
+    public String fewTrimEdges() {
+        return "Recortar los bordes solo donde no estén rectos.";
     }
 
     @Override

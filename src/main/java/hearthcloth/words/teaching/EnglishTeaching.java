@@ -104,6 +104,11 @@ public final class EnglishTeaching implements TeachingWords {
     }
 
     @Override
+    public String classWith() {
+        return "Begin a class with it";
+    }
+
+    @Override
     public String comeCode() {
         return "Code on the teacher’s screen";
     }
@@ -316,6 +321,11 @@ public final class EnglishTeaching implements TeachingWords {
     @Override
     public String kitCame() {
         return "The kit is here: its pieces are in your stash, and the cloth is planned from them.";
+    }
+
+    @Override
+    public String kitHelp() {
+        return "A kit file brings its own pieces along.";
     }
 
     @Override

@@ -104,6 +104,11 @@ public final class FrenchTeaching implements TeachingWords {
     }
 
     @Override
+    public String classWith() {
+        return "Commencer un cours avec elle";
+    }
+
+    @Override
     public String comeCode() {
         return "Code sur l’écran du professeur";
     }
@@ -316,6 +321,11 @@ public final class FrenchTeaching implements TeachingWords {
     @Override
     public String kitCame() {
         return "Le kit est là : ses morceaux sont dans votre réserve, et le carré est préparé avec eux.";
+    }
+
+    @Override
+    public String kitHelp() {
+        return "Un fichier de kit apporte ses propres morceaux.";
     }
 
     @Override

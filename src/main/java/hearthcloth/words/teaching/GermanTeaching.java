@@ -104,6 +104,11 @@ public final class GermanTeaching implements TeachingWords {
     }
 
     @Override
+    public String classWith() {
+        return "Einen Kurs damit beginnen";
+    }
+
+    @Override
     public String comeCode() {
         return "Code auf dem Bildschirm der Kursleitung";
     }
@@ -316,6 +321,11 @@ public final class GermanTeaching implements TeachingWords {
     @Override
     public String kitCame() {
         return "Das Kit ist da: Seine Stücke sind in deinem Vorrat, und das Tuch ist aus ihnen geplant.";
+    }
+
+    @Override
+    public String kitHelp() {
+        return "Eine Kitdatei bringt ihre Stücke mit.";
     }
 
     @Override

@@ -104,6 +104,11 @@ public final class JapaneseTeaching implements TeachingWords {
     }
 
     @Override
+    public String classWith() {
+        return "これで教室を始める";
+    }
+
+    @Override
     public String comeCode() {
         return "先生の画面のコード";
     }
@@ -316,6 +321,11 @@ public final class JapaneseTeaching implements TeachingWords {
     @Override
     public String kitCame() {
         return "キットが届きました。布は手持ちに入り、一枚はその布で考えられています。";
+    }
+
+    @Override
+    public String kitHelp() {
+        return "キットのファイルは自分の布を一緒に持ってきます。";
     }
 
     @Override

@@ -104,6 +104,11 @@ public final class KoreanTeaching implements TeachingWords {
     }
 
     @Override
+    public String classWith() {
+        return "이것으로 수업 시작";
+    }
+
+    @Override
     public String comeCode() {
         return "선생님 화면의 코드";
     }
@@ -316,6 +321,11 @@ public final class KoreanTeaching implements TeachingWords {
     @Override
     public String kitCame() {
         return "꾸러미가 왔습니다. 조각은 보관한 천에 있고, 보자기는 그 조각으로 짜여 있습니다.";
+    }
+
+    @Override
+    public String kitHelp() {
+        return "꾸러미 파일은 자기 조각을 함께 가져옵니다.";
     }
 
     @Override

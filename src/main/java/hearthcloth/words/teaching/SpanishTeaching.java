@@ -104,6 +104,11 @@ public final class SpanishTeaching implements TeachingWords {
     }
 
     @Override
+    public String classWith() {
+        return "Empezar una clase con ella";
+    }
+
+    @Override
     public String comeCode() {
         return "Código de la pantalla de clase";
     }
@@ -316,6 +321,11 @@ public final class SpanishTeaching implements TeachingWords {
     @Override
     public String kitCame() {
         return "El kit está aquí: sus piezas están en tu reserva, y el paño está planeado con ellas.";
+    }
+
+    @Override
+    public String kitHelp() {
+        return "Un archivo de kit trae sus propias piezas.";
     }
 
     @Override

@@ -57,6 +57,8 @@ public interface TeachingWords {
 
     String classWall();
 
+    String classWith();
+
     String comeCode();
 
     String comeFull();
@@ -142,6 +144,8 @@ public interface TeachingWords {
     String ideaTying();
 
     String kitCame();
+
+    String kitHelp();
 
     String kitsAnew();
 

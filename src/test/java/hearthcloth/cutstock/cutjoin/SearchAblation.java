@@ -68,7 +68,7 @@ final class SearchAblation {
         SearchParameters standard = SearchParameters.standard();
         ablation.all(standard); // Java learns the search, so that the first row's time is like the others'.
         List<Result> known = ablation.all(standard);
-        System.out.println("| search | made | joins | cuts | lost, in % of what is used | fewest joins proved | better than as it"
+        System.out.println("| search | made | joins | cuts | lost, per cent of what is used | fewest joins proved | better than as it"
                 + " is | worse | processor seconds |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         ablation.row("as it is", standard, known);

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;

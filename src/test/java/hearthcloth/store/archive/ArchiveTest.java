@@ -15,9 +15,11 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook.Swatch;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.AllCut;
+import hearthcloth.work.deed.Deed;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -49,14 +51,14 @@ public class ArchiveTest {
         store.swatches()
                 .keep("Oat", new Swatch("image/jpeg", Base64.getEncoder().encodeToString(picture), Length.cm(7)));
         for (Plan plan : Planned.plans(stash, 27, 2)) {
-            ClothDocument document =
-                    ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, new Purpose("ball 22 cm", "", ""));
+            Project document =
+                    Project.of(DesignEdits.settled(plan, Order.ROUND), plan, new Purpose("ball 22 cm", "", ""));
             String cut = plan.cuts().get(0).piece().id();
             store.cloths()
                     .keep(
                             "c" + Math.floorMod(plan.hashCode(), 100_000),
                             "<b>" + plan.story().title() + "</b>",
-                            document.with(new ClothDocument.Bench(
+                            document.with(new Project.Bench(
                                     Set.of("1A"), Set.of(cut + ":1"), 0, List.of(), List.of())));
         }
         return store;
@@ -91,7 +93,7 @@ public class ArchiveTest {
         Set<String> used = plan.cuts().stream().map(cut -> cut.piece().id()).collect(Collectors.toSet());
         assertThat(cloth.document().bench().ticked())
                 .allSatisfy(tick -> assertThat(used).contains(tick.replaceFirst(":.*", "")));
-        other.stash().cut("cut it", plan);
+        other.book(cloth, new AllCut(cloth.document(), other.stash().nextPiece()).of("it"));
         assertThat(other.stash().whole().pieces()).containsAll(there);
     }
 
@@ -100,9 +102,12 @@ public class ArchiveTest {
         Store store = filled(open("one.db"));
         Archive archive = Archive.read(Archive.of(store).bytes());
         SavedCloth cloth = store.cloths().all().get(0);
-        store.stash().cut("cut it", cloth.document().plan().orElseThrow());
-        ClothDocument.Life life =
-                new ClothDocument.Life(ClothDocument.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter", null);
+        Deed.Pieces cut = new AllCut(cloth.document(), store.stash().nextPiece())
+                .of("it")
+                .pieces();
+        store.stash().edit(new StashEdit("cut it", cut.gone(), cut.come()));
+        Project.Life life =
+                new Project.Life(Project.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter", null);
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 

@@ -16,8 +16,8 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.StashFile;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -91,15 +91,15 @@ class ArchiveUnpackingTest {
         List<Piece> scraps = Stashes.scraps(60, 3).pieces();
         Plan plan = Planned.plans(Stashes.scraps(60, 3), 24, 1).get(0);
         Piece first = plan.cuts().get(0).piece();
-        ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING)
-                .with(new ClothDocument.Bench(Set.of(), Set.of(first.id() + ":1"), 0, List.of(), List.of()));
+        Project document = Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING)
+                .with(new Project.Bench(Set.of(), Set.of(first.id() + ":1"), 0, List.of(), List.of()));
         there(piece(first.id(), first.row(), OAT));
 
         int came = new ArchiveUnpacking(of(scraps, new Archive.Kept("example-dawn", "Dawn", document)), store, false)
                 .lay();
 
         assertThat(came).isEqualTo(1);
-        ClothDocument kept = store.cloths().find("dawn").orElseThrow().document();
+        Project kept = store.cloths().find("dawn").orElseThrow().document();
         Piece now = kept.plan().orElseThrow().cuts().get(0).piece();
         assertThat(now.id()).isNotEqualTo(first.id());
         assertThat(now.size()).isEqualTo(first.size());

@@ -15,9 +15,9 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashBook;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
-import hearthcloth.store.json.ClothDocument;
-import hearthcloth.store.json.ClothDocumentTest;
+import hearthcloth.store.json.ProjectTextTest;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -260,7 +260,7 @@ class StudioTest {
     void of_changes_of_one_cloth_made_on_the_same_version_exactly_one_is_taken() throws InterruptedException {
         Person ada = teacher();
         Studio other = opened(CLOCK);
-        ClothDocument document = ClothDocumentTest.documents().get(0);
+        Project document = ProjectTextTest.documents().get(0);
         studio.of(ada).cloths().keep("one", "One", document);
         for (int round = 0; round < 12; round++) {
             SavedCloth seen = studio.of(ada).cloths().find("one").orElseThrow();
@@ -359,7 +359,7 @@ class StudioTest {
     void only_a_teacher_hands_out_guidelines() {
         Person ada = teacher();
         Person mo = studio.people().add("Mo", PHRASE, Person.Part.MAKER);
-        ClothDocument cloth = ClothDocumentTest.documents().get(0);
+        Project cloth = ProjectTextTest.documents().get(0);
         assertThatThrownBy(() -> studio.guidelines().hand(mo, "Tea cloth", cloth.design()))
                 .hasMessageContaining("Only a teacher");
         studio.guidelines().hand(ada, "Tea cloth", cloth.design());

@@ -1,6 +1,5 @@
-package hearthcloth.store.json;
+package hearthcloth.work;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import java.util.ArrayList;
@@ -16,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param word a word to herself; may be blank
  * @param used each time it wrapped something again, the earliest first
  */
-public record Keepsake(
-        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Measured real, String word, List<Use> used) {
+public record Keepsake(@Nullable Measured real, String word, List<Use> used) {
 
     public static final Keepsake NOTHING = new Keepsake(null, "", List.of());
 

@@ -1,11 +1,9 @@
-package hearthcloth.store.json;
+package hearthcloth.work;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.words.sentence.Sentence;
-import hearthcloth.work.Purpose;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -13,8 +11,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Everything stored about one cloth: what was decided, how it is cut, how far the work has come. Immutable; a change
- * makes a new document.
+ * A cloth in the making: what was decided, how it is cut, how far the work has come, what it is for. Immutable; a change
+ * makes a new one.
  *
  * @param design what was decided, bar by bar
  * @param plan how it is cut; empty where the stash does not suffice
@@ -22,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param bench what is locked, cut, sewn and measured
  * @param life what became of the cloth
  */
-public record ClothDocument(Design design, Optional<Plan> plan, List<Sentence> lacking, Bench bench, Life life) {
+public record Project(Design design, Optional<Plan> plan, List<Sentence> lacking, Bench bench, Life life) {
 
     /**
      * What the maker has marked while cutting and sewing.
@@ -87,15 +85,9 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<Sentence> l
             String wrapped,
             String keeper,
             int uses,
-
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            Purpose purpose,
-
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            String paper,
-
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            Keepsake keepsake) {
+            @Nullable Purpose purpose,
+            @Nullable String paper,
+            @Nullable Keepsake keepsake) {
 
         public static Life begun(@Nullable Purpose purpose) {
             return new Life(Stage.DESIGNED, "", "", "", 0, purpose, null, null);
@@ -148,12 +140,12 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<Sentence> l
         }
     }
 
-    public ClothDocument {
+    public Project {
         lacking = List.copyOf(lacking);
     }
 
-    public static ClothDocument of(Design design, Plan plan, Purpose purpose) {
-        return new ClothDocument(design, Optional.of(plan), List.of(), Bench.CLEAR, Life.begun(purpose));
+    public static Project of(Design design, Plan plan, Purpose purpose) {
+        return new Project(design, Optional.of(plan), List.of(), Bench.CLEAR, Life.begun(purpose));
     }
 
     /** Whether it is free patchwork, which is not changed bar by bar. */
@@ -161,30 +153,16 @@ public record ClothDocument(Design design, Optional<Plan> plan, List<Sentence> l
         return plan.filter(whole -> whole.cloth().isFree()).isPresent();
     }
 
-    public ClothDocument with(Bench other) {
-        return new ClothDocument(design, plan, lacking, other, life);
+    public Project with(Bench other) {
+        return new Project(design, plan, lacking, other, life);
     }
 
     /** The same cloth, its guide printed on the paper of this word. */
-    public ClothDocument onPaper(String word) {
+    public Project onPaper(String word) {
         return with(life.onPaper(word));
     }
 
-    public ClothDocument with(Life other) {
-        return new ClothDocument(design, plan, lacking, bench, other);
-    }
-
-    /** The JSON text kept in the store and the archive. */
-    public String text() {
-        return Json.text(KeptCloth.of(this));
-    }
-
-    /**
-     * Reads what {@link #text} wrote.
-     *
-     * @throws IllegalArgumentException saying what does not fit
-     */
-    public static ClothDocument read(String text) {
-        return KeptCloth.read(text).cloth();
+    public Project with(Life other) {
+        return new Project(design, plan, lacking, bench, other);
     }
 }

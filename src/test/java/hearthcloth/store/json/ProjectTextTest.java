@@ -1,5 +1,7 @@
 package hearthcloth.store.json;
 
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -13,9 +15,9 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
-import hearthcloth.store.json.ClothDocument.Bench;
-import hearthcloth.store.json.ClothDocument.Life;
-import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.work.Project.Bench;
+import hearthcloth.work.Project.Life;
+import hearthcloth.work.Project.Stage;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Planning;
 import hearthcloth.words.sentence.Sentence;
@@ -28,17 +30,17 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Everything kept of a cloth is read back as it was, and what is not a cloth of ours is refused. */
-public class ClothDocumentTest {
+public class ProjectTextTest {
 
     private static final String[] WORDS = {"", "Aunt Mo", "\"quoted\" \\ back", "<b>&amp;", "布 🎁", "two\nlines"};
 
-    public static List<ClothDocument> documents() {
+    public static List<Project> documents() {
         Random random = new Random(5);
-        List<ClothDocument> documents = new ArrayList<>();
+        List<Project> documents = new ArrayList<>();
         for (int seed = 0; seed < 3; seed++) {
             for (Plan plan : Planned.plans(Stashes.scraps(60, seed), 24 + 3 * seed, 4)) {
                 Order order = List.of(Order.values()).get(random.nextInt(3));
-                ClothDocument bare = ClothDocument.of(DesignEdits.settled(plan, order), plan, Purpose.NOTHING);
+                Project bare = Project.of(DesignEdits.settled(plan, order), plan, Purpose.NOTHING);
                 documents.add(bare);
                 documents.add(marked(bare, random));
             }
@@ -64,7 +66,7 @@ public class ClothDocumentTest {
             Argument.row(Argument.Joined.COMMAS, List.of(Planning.hearth(), Argument.text("2C"))),
             Argument.of(Length.inches(4), Rounding.UP));
 
-    private static ClothDocument marked(ClothDocument bare, Random random) {
+    private static Project marked(Project bare, Random random) {
         boolean planned = random.nextBoolean();
         Life life = new Life(
                 List.of(Stage.values()).get(random.nextInt(3)),
@@ -75,7 +77,7 @@ public class ClothDocumentTest {
                 random.nextBoolean() ? null : new Purpose("bottle 8 x 30 cm", word(random), ""),
                 random.nextBoolean() ? null : "a4",
                 random.nextBoolean() ? null : keepsake(random));
-        return new ClothDocument(
+        return new Project(
                 bare.design(),
                 planned ? bare.plan() : Optional.empty(),
                 planned ? List.of() : List.of(SHORT, Sentence.itself(word(random))),
@@ -83,8 +85,8 @@ public class ClothDocumentTest {
                         Set.of("1A", "hearth"),
                         Set.of("4:1", "4-2:3", "12"),
                         5,
-                        List.of(new ClothDocument.Measure(3, Length.inches(49, 4), Length.inches(97, 8))),
-                        List.of(new ClothDocument.Done("seam", java.time.Instant.parse("2026-05-04T10:00:00Z")))),
+                        List.of(new Project.Measure(3, Length.inches(49, 4), Length.inches(97, 8))),
+                        List.of(new Project.Done("seam", java.time.Instant.parse("2026-05-04T10:00:00Z")))),
                 life);
     }
 
@@ -95,17 +97,17 @@ public class ClothDocumentTest {
     @Test
     void what_is_written_of_any_cloth_is_read_back_the_same() {
         assertThat(documents()).hasSizeGreaterThan(8).allSatisfy(document -> {
-            ClothDocument back = ClothDocument.read(document.text());
+            Project back = KeptCloth.read(KeptCloth.text(document));
             assertThat(back).isEqualTo(document);
-            assertThat(back.text()).isEqualTo(document.text());
+            assertThat(KeptCloth.text(back)).isEqualTo(KeptCloth.text(document));
         });
     }
 
     @Test
     void a_plan_read_back_gives_the_same_plan_file() {
         Plan plan = Planned.plans(Stashes.scraps(60, 3), 30, 1).get(0);
-        ClothDocument document = ClothDocument.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
-        Plan back = ClothDocument.read(document.text()).plan().orElseThrow();
+        Project document = Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
+        Plan back = KeptCloth.read(KeptCloth.text(document)).plan().orElseThrow();
 
         assertThat(file(back)).isEqualTo(file(plan));
         assertThat(back.checked()).isEqualTo(plan);
@@ -127,7 +129,7 @@ public class ClothDocumentTest {
             "{\"format\":\"hearthcloth-cloth\",\"version\":2}",
             "{\"format\":\"hearthcloth-cloth\",\"version\":1}"
         }) {
-            assertThatThrownBy(() -> ClothDocument.read(text)).as(text).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> KeptCloth.read(text)).as(text).isInstanceOf(IllegalArgumentException.class);
         }
     }
 }

@@ -1,28 +1,15 @@
-package hearthcloth.store.journal;
+package hearthcloth.work;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.measure.Length;
-import hearthcloth.store.json.BenchText;
-import hearthcloth.store.json.ClothDocument.Done;
-import hearthcloth.store.json.ClothDocument.Measure;
-import hearthcloth.store.json.ClothDocument.Stage;
+import hearthcloth.work.Project.Done;
+import hearthcloth.work.Project.Measure;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Something that happened to a cloth on the bench, told by what it was and not by what it did to the cloth's text. */
+/** Something that happened to a cloth on the bench, told by what it was. */
 public sealed interface BenchFact {
-
-    /**
-     * Tells it in the text.
-     *
-     * @throws hearthcloth.store.json.StoreException where it cannot have happened to a cloth that stands so
-     */
-    void happen(BenchText cloth);
-
-    /** Takes it out of the text, as {@link #happen} left it; fails likewise. */
-    void takeBack(BenchText cloth);
 
     /**
      * Cuts were made, or a tick was taken away from them.
@@ -32,16 +19,6 @@ public sealed interface BenchFact {
     record Cut(List<String> cuts, boolean made) implements BenchFact {
         public Cut {
             cuts = List.copyOf(cuts);
-        }
-
-        @Override
-        public void happen(BenchText cloth) {
-            cloth.tick(cuts, made);
-        }
-
-        @Override
-        public void takeBack(BenchText cloth) {
-            cloth.tick(cuts, !made);
         }
     }
 
@@ -53,49 +30,15 @@ public sealed interface BenchFact {
      * @param measured missing where she did not measure
      * @param last whether the cloth is sewn with it
      */
-    record Sewn(
-            int step,
-            Seam seam,
-
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            String at,
-
-            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
-            Measured measured,
-
-            boolean last)
+    record Sewn(int step, Seam seam, @Nullable String at, @Nullable Measured measured, boolean last)
             implements BenchFact {
 
-        private Optional<Measure> measure() {
+        public Optional<Measure> measure() {
             return Optional.ofNullable(measured).map(one -> new Measure(step, one.planned(), one.real()));
         }
 
-        private Optional<Done> done() {
+        public Optional<Done> done() {
             return Optional.ofNullable(at).map(time -> new Done(seam.kind(), Instant.parse(time)));
-        }
-
-        @Override
-        public void happen(BenchText cloth) {
-            measure().ifPresent(cloth::add);
-            done().ifPresent(one -> {
-                cloth.sewn(step, step + 1);
-                cloth.add(one);
-            });
-            if (last) {
-                cloth.stage(Stage.CUT, Stage.SEWN);
-            }
-        }
-
-        @Override
-        public void takeBack(BenchText cloth) {
-            measure().ifPresent(cloth::remove);
-            done().ifPresent(one -> {
-                cloth.sewn(step + 1, step);
-                cloth.remove(one);
-            });
-            if (last) {
-                cloth.stage(Stage.SEWN, Stage.CUT);
-            }
         }
     }
 
@@ -134,22 +77,6 @@ public sealed interface BenchFact {
     record Unpicked(int from, int to, List<String> bars, boolean sewn) implements BenchFact {
         public Unpicked {
             bars = List.copyOf(bars);
-        }
-
-        @Override
-        public void happen(BenchText cloth) {
-            cloth.sewn(to, from);
-            if (sewn) {
-                cloth.stage(Stage.SEWN, Stage.CUT);
-            }
-        }
-
-        @Override
-        public void takeBack(BenchText cloth) {
-            cloth.sewn(from, to);
-            if (sewn) {
-                cloth.stage(Stage.CUT, Stage.SEWN);
-            }
         }
     }
 }
