@@ -53,14 +53,9 @@ document.addEventListener("keydown", event => {
 // Speaking is offered only where the browser listens on this machine itself, so that no word leaves it.
 (async () => {
   const button = document.getElementById("speak");
-  const Ear = window.SpeechRecognition;
-  if (!button || !Ear || !Ear.available) return;
-  // Her language as this browser has it, with its place: de-AT rather than de.
-  const tag = button.dataset.language;
-  const own = (navigator.languages || []).find(one => one.toLowerCase().split("-")[0] === tag);
-  const usual = { en: "en-GB", ko: "ko-KR", ja: "ja-JP", fr: "fr-FR", de: "de-DE", es: "es-ES" }[tag];
-  const how = { langs: [own && own.includes("-") ? own : usual], processLocally: true };
-  if (await Ear.available(how).catch(() => "") !== "available") return;
+  if (!button) return;
+  const lang = listening.placed(button.dataset.language);
+  if (!await listening.hears(lang)) return;
   button.hidden = false;
   let ear = null;
   button.addEventListener("click", () => {
@@ -68,12 +63,9 @@ document.addEventListener("keydown", event => {
       ear.stop();
       return;
     }
-    ear = new Ear();
-    ear.lang = how.langs[0];
-    ear.processLocally = true;
-    ear.addEventListener("result", event => {
+    ear = listening.ear(lang, heard => {
       const line = document.getElementById("line");
-      line.value = [...event.results].map(one => one[0].transcript).join(" ").trim();
+      line.value = heard;
       line.dispatchEvent(new Event("input", { bubbles: true }));
     });
     ear.addEventListener("end", () => { ear = null; button.classList.remove("listening"); button.setAttribute("aria-label", "Speak"); });

@@ -7,6 +7,7 @@ import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.cloth.SeamPicture;
 import hearthcloth.draw.cloth.StepPicture;
 import hearthcloth.draw.guide.ClassGuide;
+import hearthcloth.draw.guide.ColourPage;
 import hearthcloth.draw.guide.Cover;
 import hearthcloth.draw.guide.CutCells;
 import hearthcloth.draw.guide.Flow;
@@ -84,6 +85,7 @@ final class GuidePages {
         sew();
         hem();
         gift.ifPresent(wrapped -> new TiedPages(plan.cloth(), wrapped, voice, flow).flow(tied));
+        new ColourPage(plan, voice, flow).flow();
         notes();
         return flow.pages();
     }

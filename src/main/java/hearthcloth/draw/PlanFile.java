@@ -131,8 +131,9 @@ final class PlanFile {
     }
 
     private static JsonValue fabric(Fabric fabric) {
-        return JsonValue.object()
-                .with("name", fabric.name())
+        JsonValue.Building written = JsonValue.object();
+        fabric.wrong().ifPresent(colour -> written.with("wrong", colour.hex()));
+        return written.with("name", fabric.name())
                 .with("colour", fabric.colour().hex())
                 .with("faces", fabric.faces().name().toLowerCase(Locale.ROOT))
                 .with("nap", fabric.nap().name().toLowerCase(Locale.ROOT))

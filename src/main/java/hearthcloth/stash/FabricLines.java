@@ -14,6 +14,7 @@ final class FabricLines {
 
     private final String name;
     private Optional<Said<Colour>> colour = Optional.empty();
+    private Optional<Said<Colour>> wrong = Optional.empty();
     private Optional<Said<Fabric.Faces>> faces = Optional.empty();
     private Optional<Said<Fabric.Nap>> nap = Optional.empty();
 
@@ -22,11 +23,22 @@ final class FabricLines {
     }
 
     void colour(Colour said, int line, List<String> warnings) {
-        if (colour.isPresent() && !colour.get().what().equals(said)) {
-            warnings.add("line " + line + ": " + Names.quoted(name) + " is " + said.hex() + " here and "
-                    + colour.get().what().hex() + " on line " + colour.get().line() + "; the first one is used");
+        colour = first(colour, new Said<>(said, line), "", warnings);
+    }
+
+    /** The colour of its wrong side. */
+    void wrong(Colour said, int line, List<String> warnings) {
+        wrong = first(wrong, new Said<>(said, line), "the wrong side of ", warnings);
+    }
+
+    private Optional<Said<Colour>> first(
+            Optional<Said<Colour>> before, Said<Colour> now, String side, List<String> warnings) {
+        if (before.isPresent() && !before.get().what().equals(now.what())) {
+            warnings.add("line " + now.line() + ": " + side + Names.quoted(name) + " is "
+                    + now.what().hex() + " here and " + before.get().what().hex() + " on line "
+                    + before.get().line() + "; the first one is used");
         }
-        colour = colour.or(() -> Optional.of(new Said<>(said, line)));
+        return before.or(() -> Optional.of(now));
     }
 
     void faces(Fabric.Faces said, int line, List<Problem> problems) {
@@ -65,6 +77,7 @@ final class FabricLines {
                 name,
                 colour().orElseGet(() -> NamedColours.pick(name, taken)),
                 faces.map(Said::what).orElse(Fabric.Faces.SAME),
-                nap.map(Said::what).orElse(Fabric.Nap.ANY));
+                nap.map(Said::what).orElse(Fabric.Nap.ANY),
+                wrong.map(Said::what));
     }
 }

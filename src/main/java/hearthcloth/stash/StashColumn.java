@@ -13,7 +13,9 @@ enum StashColumn {
     COLOUR,
     FACES,
     NAP,
-    WASHED;
+    WASHED,
+    /** The colour of the wrong side. */
+    WRONG;
 
     String word() {
         return name().toLowerCase(Locale.ROOT);
@@ -22,7 +24,9 @@ enum StashColumn {
     static Optional<StashColumn> named(String header) {
         String plain = Names.key(header);
         for (StashColumn column : values()) {
-            if (column.word().equals(plain) || (column == COLOUR && plain.equals("color"))) {
+            if (column.word().equals(plain)
+                    || (column == COLOUR && plain.equals("color"))
+                    || (column == WRONG && plain.equals("wrong side"))) {
                 return Optional.of(column);
             }
         }

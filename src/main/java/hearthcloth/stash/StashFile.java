@@ -1,5 +1,6 @@
 package hearthcloth.stash;
 
+import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -87,11 +88,17 @@ public final class StashFile {
         counts.keySet()
                 .forEach(piece ->
                         others.addAll(kept.getOrDefault(piece.row(), Map.of()).keySet()));
+        boolean isTwoFaced = counts.keySet().stream()
+                .anyMatch(piece -> piece.fabric().wrong().isPresent());
         StringBuilder out = new StringBuilder("fabric,width,length,count,colour,faces,nap,washed");
+        out.append(isTwoFaced ? ",wrong" : "");
         others.forEach(header -> out.append(',').append(Names.cell(header)));
         out.append("\r\n");
         counts.forEach((piece, count) -> {
             List<String> cells = cells(piece, count, ruler);
+            if (isTwoFaced) {
+                cells.add(piece.fabric().wrong().map(Colour::hex).orElse(""));
+            }
             others.forEach(
                     header -> cells.add(kept.getOrDefault(piece.row(), Map.of()).getOrDefault(header, "")));
             out.append(String.join(",", cells.stream().map(Names::cell).toList()))

@@ -207,18 +207,21 @@ final class StashReader {
                 .ifPresent(faces -> lines.faces(faces, row.line(), problems));
         choice(row, StashColumn.NAP, Fabric.Nap.class, Fabric.Nap.ANY, Fabric.Nap.LENGTHWISE)
                 .ifPresent(nap -> lines.nap(nap, row.line(), problems));
-        String text = header.cell(row, StashColumn.COLOUR);
-        if (!text.isEmpty()) {
-            Optional<Colour> colour = colour(text);
-            colour.ifPresent(said -> lines.colour(said, row.line(), warnings));
-            if (colour.isEmpty()) {
-                wrong(
-                        row,
-                        StashColumn.COLOUR,
-                        Names.quoted(text) + " is not a colour; write one such as #8a9a5b or a name such as"
-                                + " dark green, or leave it blank");
-            }
+        colour(row, StashColumn.COLOUR).ifPresent(said -> lines.colour(said, row.line(), warnings));
+        colour(row, StashColumn.WRONG).ifPresent(said -> lines.wrong(said, row.line(), warnings));
+    }
+
+    private Optional<Colour> colour(Csv.Row row, StashColumn column) {
+        String text = header.cell(row, column);
+        Optional<Colour> colour = text.isEmpty() ? Optional.empty() : colour(text);
+        if (!text.isEmpty() && colour.isEmpty()) {
+            wrong(
+                    row,
+                    column,
+                    Names.quoted(text) + " is not a colour; write one such as #8a9a5b or a name such as"
+                            + " dark green, or leave it blank");
         }
+        return colour;
     }
 
     /** A number or a name of a screen's colours, otherwise everyday words such as "pale green". */

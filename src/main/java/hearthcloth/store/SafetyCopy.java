@@ -24,25 +24,19 @@ public record SafetyCopy(String name, int place, Instant made, Reason reason, lo
 
     /** Why a copy was made, and how many of its kind are kept. */
     public enum Reason {
-        DAILY(5, "first opening of the day"),
-        UPDATE(3, "before a newer Hearthcloth took the file over"),
-        RESTORE(3, "before an older copy was put back"),
-        ASKED(5, "asked for");
+        DAILY(5),
+        UPDATE(3),
+        RESTORE(3),
+        ASKED(5);
 
         private final int most;
-        private final String words;
 
-        Reason(int most, String words) {
+        Reason(int most) {
             this.most = most;
-            this.words = words;
         }
 
         int most() {
             return most;
-        }
-
-        public String words() {
-            return words;
         }
     }
 

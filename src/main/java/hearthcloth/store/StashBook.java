@@ -55,11 +55,23 @@ public final class StashBook {
         Fabric read = new Fabric(
                 row.getString(2),
                 colours.computeIfAbsent(row.getString(3), Colour::parse),
-                Fabric.Faces.valueOf(row.getString(4)),
-                Fabric.Nap.valueOf(row.getString(5)));
+                Fabric.Faces.valueOf(row.getString(4).split(" ", -1)[0]),
+                Fabric.Nap.valueOf(row.getString(5)),
+                wrong(row.getString(4), colours));
         Fabric fabric = fabrics.computeIfAbsent(read, same -> same);
         Size size = new Size(new Length(row.getLong(6)), new Length(row.getLong(7)));
         return new Piece(row.getString(1), fabric, size, Piece.Washed.valueOf(row.getString(8)), (int) row.getLong(9));
+    }
+
+    /** The faces of a fabric in a row: {@code RIGHT}, and the colour of the wrong side after it where she said one. */
+    private static String faces(Fabric fabric) {
+        return fabric.faces().name()
+                + fabric.wrong().map(colour -> " " + colour.hex()).orElse("");
+    }
+
+    private static Optional<Colour> wrong(String faces, Map<String, Colour> colours) {
+        int at = faces.indexOf(' ');
+        return at < 0 ? Optional.empty() : Optional.of(colours.computeIfAbsent(faces.substring(at + 1), Colour::parse));
     }
 
     /** Ids of pieces that are set aside. The mark outlives its piece, so that undo brings both back; ids are not used again. */
@@ -152,7 +164,7 @@ public final class StashBook {
         batch.bind("id", piece.id())
                 .bind("fabric", piece.fabric().name())
                 .bind("colour", piece.fabric().colour().hex())
-                .bind("faces", piece.fabric().faces().name())
+                .bind("faces", faces(piece.fabric()))
                 .bind("nap", piece.fabric().nap().name())
                 .bind("width", piece.size().width().nm())
                 .bind("length", piece.size().height().nm())

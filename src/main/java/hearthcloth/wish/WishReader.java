@@ -18,6 +18,7 @@ import hearthcloth.plan.model.Wish.Outside;
 import hearthcloth.plan.model.Wish.Preferences;
 import hearthcloth.plan.model.Wish.Shape;
 import hearthcloth.plan.model.Wish.Target;
+import hearthcloth.plan.model.Wish.Tied;
 import hearthcloth.stash.Stash;
 import hearthcloth.wrap.Slack;
 import java.util.List;
@@ -214,16 +215,26 @@ public final class WishReader {
         long seed = text.read(WishField.SEED.option(), words.of(WishField.SEED), 1L, WishReader::seed);
         Optional<Outside> outside = text.read(
                 WishField.SHOW.option(), words.of(WishField.SHOW), Optional.empty(), written -> show(written, gift));
-        Optional<Scheme.Kind> scheme = isOpen(words.of(WishField.SCHEME))
-                ? Optional.empty()
+        List<Scheme.Kind> schemes = isOpen(words.of(WishField.SCHEME))
+                ? List.of()
                 : text.read(
-                        WishField.SCHEME.option(),
-                        words.of(WishField.SCHEME),
-                        Optional.empty(),
-                        written -> Optional.of(scheme(written)));
+                        WishField.SCHEME.option(), words.of(WishField.SCHEME), List.of(), WishReader::schemes);
         Contrast contrast = text.read(
                 WishField.CONTRAST.option(), words.of(WishField.CONTRAST), Contrast.READS, WishReader::contrast);
-        return new Preferences(fabrics, proposals, seed, ruler, new Looks(outside, scheme, contrast));
+        Looks looks = new Looks(outside, schemes.stream().findFirst(), contrast, gift.map(this::tied));
+        return new Preferences(fabrics, proposals, seed, ruler, looks)
+                .mixed(schemes.stream().skip(1).findFirst());
+    }
+
+    /** One plan of colour, or two that are mixed: {@code two halves + one bright scrap}. */
+    private static List<Scheme.Kind> schemes(String written) {
+        List<Scheme.Kind> kinds =
+                Stream.of(written.split("\\+", -1)).map(WishReader::scheme).toList();
+        if (kinds.size() > 2 || (kinds.size() == 2 && !Scheme.MIXED.contains(kinds.get(1)))) {
+            throw new MeasureException("\"" + written + "\" cannot be mixed; after the + write scattered evenly or one"
+                    + " bright scrap");
+        }
+        return kinds;
     }
 
     private static Scheme.Kind scheme(String written) {
@@ -239,6 +250,10 @@ public final class WishReader {
         return Contrast.named(written)
                 .orElseThrow(() -> new MeasureException("\"" + written + "\" is no contrast; write one of "
                         + Stream.of(Contrast.values()).map(Contrast::word).collect(Collectors.joining(", "))));
+    }
+
+    private Tied tied(GiftWish wish) {
+        return new Tied(wish.gift(), wish.tie(), GiftWish.tail(ruler), wish.placing());
     }
 
     private Optional<Outside> show(String written, Optional<GiftWish> gift) {

@@ -180,4 +180,18 @@ class StashFileTest {
                 .doesNotHaveDuplicates()
                 .allMatch(colour -> colour.lab().difference(red.lab()) <= 12);
     }
+
+    @Test
+    void the_wrong_side_of_a_fabric_has_a_colour_where_it_is_said_and_is_written_again() {
+        String text = "fabric,width,length,colour,faces,wrong side\nTicking,10 in,12 in,#ffffff,right,#334455\nOat,5 in,6 in,,,\n";
+        Stash stash = ((StashFile.Read) StashFile.read(text, Optional.empty())).stash();
+        Fabric ticking = stash.fabric("Ticking").orElseThrow();
+        assertThat(ticking.wrongSide()).isEqualTo(Colour.of(0x334455));
+        assertThat(stash.fabric("Oat").orElseThrow().wrong()).isEmpty();
+        String again = StashFile.write(stash, Ruler.EIGHTHS, Map.of());
+        assertThat(((StashFile.Read) StashFile.read(again, Optional.empty()))
+                        .stash()
+                        .fabric("Ticking"))
+                .contains(ticking);
+    }
 }

@@ -42,7 +42,12 @@ import org.junit.jupiter.api.io.TempDir;
 class StashBookTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
-    private static final Fabric OAT = new Fabric("Oat", Colour.of(0xd9c7a0), Fabric.Faces.RIGHT, Fabric.Nap.LENGTHWISE);
+    private static final Fabric OAT = new Fabric(
+            "Oat",
+            Colour.of(0xd9c7a0),
+            Fabric.Faces.RIGHT,
+            Fabric.Nap.LENGTHWISE,
+            Optional.of(Colour.of(0x6a5a44)));
 
     private final Path file;
     private final StashBook book;

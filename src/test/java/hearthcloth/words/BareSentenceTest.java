@@ -25,12 +25,24 @@ class BareSentenceTest {
             "draw/GuidePages draw/NetSheet draw/TiedSheet draw/cloth/CutPicture draw/cloth/DrawingScale draw/cloth/FacePicture",
             "draw/cloth/FaceSheet draw/cloth/Legend draw/cloth/PatchName draw/cloth/StepPicture draw/tied/Eye",
             "draw/guide/ClassGuide draw/guide/CutCells draw/guide/Flow draw/guide/JoinedSeams draw/guide/PatchSlips",
-            "draw/guide/SeamTable draw/guide/StoryWords draw/guide/TaskBlock draw/guide/TiedPages");
+            "draw/guide/SeamTable draw/guide/TaskBlock draw/guide/TiedPages",
+            "sew/Hemming sew/TrialSeam draw/cloth/MatPicture",
+            "web/made/MadePage web/made/MadeSheet web/made/MadeShown web/made/SlipForm",
+            "web/make/AskedBack web/make/CutPage web/make/CutSheet web/make/CutShown web/make/CutSlip",
+            "web/make/CutTicks web/make/LateSlip web/make/OwnPace web/make/SewBar web/make/SewMeasure",
+            "web/make/SewPage web/make/SewSheet web/make/SewSide web/make/SewWays web/make/SewnSoFar",
+            "web/photo/PhotoAddress web/photo/PhotoChanges web/photo/PhotoChosen web/photo/PhotoPage",
+            "web/photo/PhotoScreens web/photo/PhotoTaking web/photo/PhotoView web/photo/SortingView",
+            "web/photo/TappedCorners",
+            "web/tie/TieView web/tie/TiedPage web/tie/TiedView",
+            "web/door/Devices web/door/RequestGuard web/door/RequestMeasure",
+            "web/house/ClosingPage web/house/EntrancePage web/house/GuidelinesPage web/house/PeoplePage",
+            "web/house/SafetyPage");
 
     /** Two words in small letters after each other: a piece of a sentence. */
     private static final Pattern PIECE = Pattern.compile("\"[^\"\\n]*\\b[a-z]{2,} [a-z]{2,}\\b[^\"\\n]*\"");
 
-    private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|(?m)//.*$|(?m)^.*Exception\\(.*$");
+    private static final Pattern COMMENT = Pattern.compile("(?s:/\\*.*?\\*/)|(?m://.*$)|(?m:^.*Exception\\(.*$)");
 
     static List<String> held() {
         List<String> all = new ArrayList<>();

@@ -172,7 +172,7 @@ public final class WishOptions {
             names = "--scheme",
             paramLabel = "COLOURS",
             description = "How the colours lie: two halves, spiral, turn and turn about, ring by ring, light to dark,"
-                    + " frames, one field, scattered evenly, one bright scrap; stash.")
+                    + " frames, one field, scattered evenly, one bright scrap; stash. Two at once: two halves + one bright scrap.")
     @Nullable
     private String scheme;
 

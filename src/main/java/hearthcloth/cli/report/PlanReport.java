@@ -66,8 +66,11 @@ public final class PlanReport {
         Cloth cloth = plan.cloth();
         wish.wrapped(ruler).fold(cloth).map(Visible::of).ifPresent(visible -> {
             List<String> said = new ArrayList<>(WhatShows.of(cloth, visible).sentences(voice));
-            if (!cloth.isFree()) {
-                said.add(TiedColours.sentence(cloth, plan.fabrics(), visible).in(voice));
+            String colours = cloth.isFree()
+                    ? ""
+                    : TiedColours.sentence(cloth, plan.fabrics(), visible).in(voice);
+            if (!plan.story().goodAt().in(voice).contains(colours)) {
+                said.add(colours);
             }
             line("Tied: " + String.join(" ", said).strip());
         });

@@ -52,6 +52,11 @@ public record Dyes(List<Fabric> fabrics) {
         return fabric(name).colour();
     }
 
+    /** The colour that shows on this side of the fabric with this name. */
+    public Colour colour(String name, Showing showing) {
+        return showing == Showing.WRONG ? fabric(name).wrongSide() : colour(name);
+    }
+
     /** The colour for rows of stitches: the one whose least contrast to any fabric or fell is greatest. */
     public Colour thread() {
         List<Colour> grounds = fabrics.stream()
@@ -74,7 +79,7 @@ public record Dyes(List<Fabric> fabrics) {
         List<Point> outline = at.grown(FacePicture.BLEED).outline();
         if (field.patch().showing() == Showing.WRONG) {
             look.fillWrong(sketch, outline, laid);
-            sketch.hatch(hatched, HATCH, hatch(look.ground()));
+            sketch.hatch(hatched, HATCH, hatch(look.wrongSide()));
         } else {
             look.fill(sketch, outline, laid, 0);
         }

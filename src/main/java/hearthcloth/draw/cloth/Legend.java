@@ -91,7 +91,7 @@ public final class Legend {
     private void wrongSide(Dyes dyes, Shown shown) {
         Colour ground = shown.fields().stream()
                 .filter(field -> field.patch().showing() == Showing.WRONG)
-                .map(field -> dyes.colour(field.patch().fabric()))
+                .map(field -> dyes.colour(field.patch().fabric(), Showing.WRONG))
                 .findFirst()
                 .orElseThrow();
         entries.add(new Entry(voice.printing().legendWrong(), (sketch, at) -> {

@@ -94,7 +94,7 @@ public final class PinnedPicture {
 
     private void half(Half half, Bounds at, Face seen) {
         Patch patch = step.patches(half).get(0);
-        Colour ground = dyes.colour(patch.fabric());
+        Colour ground = dyes.colour(patch.fabric(), patch.showing().on(seen));
         sketch.fill(at, ground);
         if (patch.showing().on(seen) == Showing.WRONG) {
             sketch.hatch(at, Dyes.HATCH, Dyes.hatch(ground));

@@ -14,9 +14,10 @@ import java.util.Optional;
  * How a fabric is drawn wherever it lies flat or folded: its colour, what is printed or woven into it, to scale, and its
  * threads, to the eye.
  *
+ * @param wrongSide the colour of its wrong side; {@code ground} where none is known
  * @param print one repeat in millimetres of cloth; empty for plain cloth
  */
-public record FabricLook(Colour ground, Optional<Picture> print, Weave weave) {
+public record FabricLook(Colour ground, Colour wrongSide, Optional<Picture> print, Weave weave) {
 
     /** Millimetres of the picture for one of cloth below which a print's parts are under three dots of a screen wide. */
     private static final double SMALLEST = 0.06;
@@ -27,12 +28,12 @@ public record FabricLook(Colour ground, Optional<Picture> print, Weave weave) {
     private static final double HIDDEN = 0.65;
 
     public static FabricLook of(Fabric fabric) {
-        return new FabricLook(fabric.colour(), FabricTile.of(fabric), Weave.named(fabric.name()));
+        return new FabricLook(fabric.colour(), fabric.wrongSide(), FabricTile.of(fabric), Weave.named(fabric.name()));
     }
 
     /** Cloth of a colour, without print. */
     public static FabricLook plain(Colour colour) {
-        return new FabricLook(colour, Optional.empty(), Weave.PLAIN);
+        return new FabricLook(colour, colour, Optional.empty(), Weave.PLAIN);
     }
 
     /** Whether it is more than one colour where it is drawn at this scale. */
@@ -80,10 +81,10 @@ public record FabricLook(Colour ground, Optional<Picture> print, Weave weave) {
         return (int) Math.round(part * (1 - shade));
     }
 
-    /** Fills a shape with the wrong side: the same, paler. */
+    /** Fills a shape with the wrong side: its own colour where one is known, else the same, paler. */
     public void fillWrong(Sketch sketch, List<Point> outline, Affine laid) {
-        sketch.add(new Mark.Area(outline, ground));
-        if (isFigured(laid.scale())) {
+        sketch.add(new Mark.Area(outline, wrongSide));
+        if (isFigured(laid.scale()) && wrongSide.equals(ground)) {
             sketch.add(new Mark.Figured(outline, print.orElseThrow(), laid));
             sketch.add(new Mark.Tint(outline, ground, HIDDEN));
         }

@@ -35,17 +35,17 @@ final class SeamTable {
     }
 
     void flow(Flow flow) {
-        flow.lead(row(head(), flow.width(), PrintSizes.STRONG));
+        flow.lead(row(head(), COLUMNS, flow.width(), PrintSizes.STRONG));
         List<SeamTask> joins = new ArrayList<>();
         for (SeamTask seam : seams) {
             if (seam.step().joinedBar().isPresent() && !isMixed()) {
                 joins.add(seam);
             } else {
-                flow.add(row(cells(joins, seam), flow.width(), PrintSizes.BODY));
+                flow.add(row(cells(joins, seam), COLUMNS, flow.width(), PrintSizes.BODY));
                 joins.clear();
             }
         }
-        joins.forEach(join -> flow.add(row(cells(List.of(), join), flow.width(), PrintSizes.BODY)));
+        joins.forEach(join -> flow.add(row(cells(List.of(), join), COLUMNS, flow.width(), PrintSizes.BODY)));
     }
 
     private List<String> head() {
@@ -98,12 +98,13 @@ final class SeamTable {
                 .orElse("");
     }
 
-    private static Picture row(List<String> cells, double width, Type type) {
+    /** A row of cells over a line; the columns begin at these shares of the width. */
+    static Picture row(List<String> cells, double[] columns, double width, Type type) {
         Sketch sketch = new Sketch();
         double height = 0;
-        for (int i = 0; i < COLUMNS.length; i++) {
-            double from = COLUMNS[i] * width;
-            double to = i + 1 < COLUMNS.length ? COLUMNS[i + 1] * width : width + AIR;
+        for (int i = 0; i < columns.length; i++) {
+            double from = columns[i] * width;
+            double to = i + 1 < columns.length ? columns[i + 1] * width : width + AIR;
             double y = 1;
             for (String line : Paragraph.lines(cells.get(i), to - from - AIR, type)) {
                 y += type.leading();

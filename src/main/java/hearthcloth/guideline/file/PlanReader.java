@@ -142,7 +142,8 @@ public final class PlanReader {
                                 name,
                                 colour,
                                 right ? Fabric.Faces.RIGHT : Fabric.Faces.SAME,
-                                lengthwise ? Fabric.Nap.LENGTHWISE : Fabric.Nap.ANY));
+                                lengthwise ? Fabric.Nap.LENGTHWISE : Fabric.Nap.ANY,
+                                each.read("wrong", Optional.<Colour>empty(), word -> Optional.of(Colour.parse(word)))));
             }
         }
         return List.copyOf(fabrics.values());

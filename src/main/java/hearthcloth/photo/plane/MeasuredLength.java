@@ -2,7 +2,6 @@ package hearthcloth.photo.plane;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 
 /**
  * A length read from the picture and its uncertainty: the truth lies within it in 95 of 100 cases.
@@ -16,10 +15,5 @@ public record MeasuredLength(Length length, Length giveOrTake) {
         return new MeasuredLength(
                 new Length(Rounding.NEAREST.whole(millimetres * 1e6)),
                 new Length(Rounding.UP.whole(deviationMm * 1.96e6)));
-    }
-
-    /** The length with its uncertainty, such as {@code 16.2 ± 0.1 cm}. */
-    public String write(Ruler ruler) {
-        return ruler.number(length, Rounding.NEAREST) + " ± " + ruler.write(giveOrTake, Rounding.UP);
     }
 }

@@ -4,9 +4,11 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /**
  * Where one bright scrap goes: the brightest fabric in one to three bars that take 3 to 8 hundredths of the cloth, on as
@@ -20,11 +22,13 @@ public final class Accent {
     private static final int PLACES = 3;
 
     private final List<Layout.Slot> slots;
+    private final IntPredicate able;
     private final double cloth;
     private List<Integer> best = List.of();
 
-    private Accent(Layout layout) {
+    private Accent(Layout layout, IntPredicate able) {
         this.slots = layout.slots();
+        this.able = able;
         this.cloth = layout.finished().areaMm2();
     }
 
@@ -34,22 +38,32 @@ public final class Accent {
      * @param fabrics of all bars
      */
     public static Optional<List<List<Fabric>>> of(Layout layout, List<Fabric> fabrics) {
-        Optional<Fabric> bright = fabrics.stream()
+        return within(layout, Collections.nCopies(layout.slots().size(), fabrics));
+    }
+
+    /**
+     * The same among the fabrics that each bar may be of already.
+     *
+     * @param allowed for each bar
+     */
+    public static Optional<List<List<Fabric>>> within(Layout layout, List<List<Fabric>> allowed) {
+        Optional<Fabric> bright = allowed.stream()
+                .flatMap(List::stream)
                 .max(Comparator.comparingDouble(Accent::chroma))
                 .filter(fabric -> chroma(fabric) >= SchemeRule.BRIGHT);
-        List<Fabric> others = fabrics.stream()
-                .filter(fabric -> !bright.equals(Optional.of(fabric)))
-                .toList();
-        Accent accent = new Accent(layout);
-        accent.choose(new ArrayList<>(), 0);
-        if (bright.isEmpty() || others.isEmpty() || accent.best.isEmpty()) {
+        if (bright.isEmpty()) {
             return Optional.empty();
         }
+        Accent accent = new Accent(layout, bar -> allowed.get(bar).contains(bright.get()));
+        accent.choose(new ArrayList<>(), 0);
         List<List<Fabric>> bars = new ArrayList<>();
         for (int bar = 0; bar < accent.slots.size(); bar++) {
+            List<Fabric> others = allowed.get(bar).stream()
+                    .filter(fabric -> !fabric.equals(bright.get()))
+                    .toList();
             bars.add(accent.best.contains(bar) ? List.of(bright.get()) : others);
         }
-        return Optional.of(bars);
+        return accent.best.isEmpty() || bars.stream().anyMatch(List::isEmpty) ? Optional.empty() : Optional.of(bars);
     }
 
     private static double chroma(Fabric fabric) {
@@ -69,9 +83,11 @@ public final class Accent {
             best = List.copyOf(bars);
         }
         for (int bar = from; bar < slots.size() && bars.size() < PLACES; bar++) {
-            bars.add(bar);
-            choose(bars, bar + 1);
-            bars.remove(bars.size() - 1);
+            if (able.test(bar)) {
+                bars.add(bar);
+                choose(bars, bar + 1);
+                bars.remove(bars.size() - 1);
+            }
         }
     }
 

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 final class BarColours {
 
     /** Changes below this, in millimetres of edge, are none. */
-    private static final double NEAR = 1e-9;
+    private static final double NEAR = 1e-6;
 
     /** Bars given another fabric at random before a new descent. */
     private static final int SHAKE = 3;
@@ -85,10 +85,11 @@ final class BarColours {
         long kept = Math.max(looks / 2, looks - DESCENTS);
         looks -= kept;
         if (begin()) {
-            descend();
+            BarChoice choice = new BarChoice(problem, chosen);
+            descend(choice);
             while (looks > 0 && least > NEAR) {
-                shake(chance);
-                descend();
+                shake(choice, chance);
+                descend(choice);
             }
         }
         looks = kept + Math.max(0, looks);
@@ -120,65 +121,64 @@ final class BarColours {
         return true;
     }
 
-    private void shake(SplittableRandom chance) {
-        System.arraycopy(best, 0, chosen, 0, best.length);
+    private void shake(BarChoice choice, SplittableRandom chance) {
+        for (int bar = 0; bar < best.length; bar++) {
+            choice.set(bar, best[bar]);
+        }
         for (int i = 0; i < SHAKE; i++) {
-            chosen[chance.nextInt(chosen.length)] = chance.nextInt(problem.fabrics());
+            choice.set(chance.nextInt(chosen.length), chance.nextInt(problem.fabrics()));
         }
     }
 
-    private void descend() {
-        double now = looked();
+    private void descend(BarChoice choice) {
+        double now = looked(choice);
         boolean better = true;
         while (better && looks > 0) {
             double before = now;
             for (int bar = 0; bar < chosen.length && looks > 0; bar++) {
-                now = changed(bar, now);
-                now = exchanged(bar, now);
+                now = changed(choice, bar, now);
+                now = exchanged(choice, bar, now);
             }
             better = now < before - NEAR;
+        }
+        for (int bar = 0; bar < chosen.length; bar++) {
+            chosen[bar] = choice.chosen(bar);
         }
         keep(now);
     }
 
-    private double changed(int bar, double from) {
+    private double changed(BarChoice choice, int bar, double from) {
         double now = from;
         for (int fabric = 0; fabric < problem.fabrics(); fabric++) {
-            int was = chosen[bar];
-            chosen[bar] = fabric;
-            double then = looked();
+            int was = choice.chosen(bar);
+            choice.set(bar, fabric);
+            double then = looked(choice);
             if (then < now - NEAR) {
                 now = then;
             } else {
-                chosen[bar] = was;
+                choice.set(bar, was);
             }
         }
         return now;
     }
 
-    private double exchanged(int bar, double from) {
+    private double exchanged(BarChoice choice, int bar, double from) {
         double now = from;
         for (int other = 0; other < bar; other++) {
-            swap(bar, other);
-            double then = looked();
+            choice.exchange(bar, other);
+            double then = looked(choice);
             if (then < now - NEAR) {
                 now = then;
             } else {
-                swap(bar, other);
+                choice.exchange(bar, other);
             }
         }
         return now;
     }
 
-    private double looked() {
+    private double looked(BarChoice choice) {
         looks--;
-        return problem.cost(chosen);
-    }
-
-    private void swap(int bar, int other) {
-        int was = chosen[bar];
-        chosen[bar] = chosen[other];
-        chosen[other] = was;
+        return choice.cost();
     }
 
     private void keep(double cost) {
@@ -202,17 +202,21 @@ final class BarColours {
     private double[][] costsInside() {
         double[][] costs = new double[problem.bars()][problem.fabrics()];
         for (int fabric = 0; fabric < problem.fabrics(); fabric++) {
-            double least = Double.POSITIVE_INFINITY;
-            for (int other = 0; other < problem.fabrics(); other++) {
-                least = Math.min(least, problem.between(fabric, other));
-            }
             for (int bar = 0; bar < costs.length; bar++) {
                 for (BarColouring.Meeting meeting : problem.meetingsOf(bar)) {
-                    costs[bar][fabric] += meeting.other() < bar ? least * meeting.mm() : 0;
+                    costs[bar][fabric] += meeting.other() < bar ? least(meeting, fabric) : 0;
                 }
             }
         }
         return costs;
+    }
+
+    private double least(BarColouring.Meeting meeting, int fabric) {
+        double cheapest = Double.POSITIVE_INFINITY;
+        for (int other = 0; other < problem.fabrics(); other++) {
+            cheapest = Math.min(cheapest, problem.between(meeting, fabric, other));
+        }
+        return cheapest;
     }
 
     /**
@@ -258,7 +262,7 @@ final class BarColours {
             if (meeting.other() < bar) {
                 double[] more = then[meeting.other()].clone();
                 for (int other = 0; other < more.length; other++) {
-                    more[other] += meeting.mm() * problem.between(fabric, other);
+                    more[other] += problem.between(meeting, fabric, other);
                 }
                 then[meeting.other()] = more;
             }

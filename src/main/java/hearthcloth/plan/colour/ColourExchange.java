@@ -1,16 +1,9 @@
 package hearthcloth.plan.colour;
 
-import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.job.CutJoinJob;
 import hearthcloth.cutstock.job.StockPiece;
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Unit;
 import hearthcloth.plan.fit.CutAnswer;
 import hearthcloth.plan.fit.CutJob;
-import hearthcloth.plan.model.Contrast;
-import hearthcloth.plan.model.Design;
-import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -29,44 +22,19 @@ public final class ColourExchange {
     private final CutJob cutJob;
     private final CutJoinJob job;
     private final Exchanged state;
-    private final FabricDifferences differences;
+    private final ExchangedColours colours;
     private final List<Runnable> moves = new ArrayList<>();
-    private final Tile hearth;
-    private final int[] numbers;
-    private final List<BarAt> places = new ArrayList<>();
-    private final double mark;
-    private final Contrast wanted;
     private int looks;
 
-    /**
-     * Where a bar lies, in millimetres.
-     *
-     * @param offset what the search's position of a join is more than its finished place
-     */
-    private record BarAt(Tile whole, boolean upright, double offset) {}
-
-    private ColourExchange(CutAnswer answer, int looks, Contrast wanted) {
-        this.wanted = wanted;
+    private ColourExchange(CutAnswer answer, int looks, ColourGoal goal) {
         this.cutJob = answer.job();
         this.job = cutJob.job();
         this.state = new Exchanged(job, answer.found());
-        List<Fabric> fabrics = cutJob.fabrics();
-        this.differences = new FabricDifferences(fabrics);
         this.looks = looks;
-        this.mark = cutJob.mark().in(Unit.MILLIMETRE);
-        this.numbers =
-                new int[job.stock().stream().mapToInt(StockPiece::id).max().orElse(0) + 1];
-        job.stock()
-                .forEach(piece -> numbers[piece.id()] =
-                        differences.number(cutJob.piece(piece.id()).fabric().name()));
-        for (int bar = 0; bar < state.bars(); bar++) {
-            places.add(place(bar));
-        }
-        String name = cutJob.piece(answer.found().partsOf(0).get(0).piece().id())
+        String hearth = cutJob.piece(answer.found().partsOf(0).get(0).piece().id())
                 .fabric()
                 .name();
-        this.hearth = ColourFigures.tile(
-                0, differences.number(name), cutJob.laidHearth().at());
+        this.colours = new ExchangedColours(cutJob, state, hearth, goal);
     }
 
     /**
@@ -74,19 +42,19 @@ public final class ColourExchange {
      *
      * @param looks how many exchanges are looked at, at most
      */
-    public static CutAnswer of(CutAnswer answer, int looks, long seed, Contrast wanted) {
-        ColourExchange exchange = new ColourExchange(answer, looks, wanted);
+    public static CutAnswer of(CutAnswer answer, int looks, long seed, ColourGoal goal) {
+        ColourExchange exchange = new ColourExchange(answer, looks, goal);
         return exchange.run(answer, new SplittableRandom(seed));
     }
 
     private CutAnswer run(CutAnswer answer, SplittableRandom chance) {
         collect();
-        double first = amiss();
+        double first = colours.amissMm();
         double best = descended(first);
         CutAnswer found = best < first - 1e-9 ? new CutAnswer(cutJob, state.plan()) : answer;
         while (looks > 0 && best > 0 && !moves.isEmpty()) {
             shake(chance);
-            double now = descended(amiss());
+            double now = descended(colours.amissMm());
             if (now < best - 1e-9) {
                 best = now;
                 found = new CutAnswer(cutJob, state.plan());
@@ -115,7 +83,7 @@ public final class ColourExchange {
             for (int i = 0; i < moves.size() && looks > 0; i++) {
                 looks--;
                 moves.get(i).run();
-                double then = state.stands() ? amiss() : Double.POSITIVE_INFINITY;
+                double then = state.stands() ? colours.amissMm() : Double.POSITIVE_INFINITY;
                 if (then < now - 1e-9) {
                     now = then;
                     better = true;
@@ -205,42 +173,6 @@ public final class ColourExchange {
             StockPiece was = state.piece(tree);
             state.cutFrom(tree, other);
             other = was;
-        }
-    }
-
-    private double amiss() {
-        List<Tile> tiles = new ArrayList<>();
-        tiles.add(hearth);
-        for (int bar = 0; bar < state.bars(); bar++) {
-            add(tiles, bar);
-        }
-        return ColourFigures.of(tiles, differences).amissMm(wanted);
-    }
-
-    private BarAt place(int bar) {
-        Laid laid = cutJob.laidBar(bar);
-        Layout.Slot slot = cutJob.slots().get(bar);
-        Length offset =
-                Design.firstEnd(laid, slot).plus(cutJob.design().making().seam().wide());
-        return new BarAt(
-                ColourFigures.tile(bar + 1, 0, laid.at()), slot.place().side().isUpright(), offset.in(Unit.MILLIMETRE));
-    }
-
-    private void add(List<Tile> tiles, int bar) {
-        BarAt at = places.get(bar);
-        Tile whole = at.whole();
-        double start = at.upright() ? whole.y() : whole.x();
-        double from = start;
-        int parts = state.parts(bar);
-        for (int part = 0; part < parts; part++) {
-            double last = at.upright() ? whole.bottom() : whole.right();
-            double end = part + 1 < parts ? start + state.join(bar, part) * mark - at.offset() : last;
-            int fabric = numbers[state.pieceOf(bar, part).id()];
-            tiles.add(
-                    at.upright()
-                            ? new Tile(bar + 1, fabric, whole.x(), from, whole.right(), end)
-                            : new Tile(bar + 1, fabric, from, whole.y(), end, whole.bottom()));
-            from = end;
         }
     }
 }

@@ -20,9 +20,8 @@ import java.util.Optional;
 
 /**
  * What the eye makes of a cloth, in figures: how much of the hearth's edge stands out, how much fabric meets itself,
- * which bars are of several fabrics, and how far light and dark are out of balance. One fold over the assembly's
- * patches at their places. The back shows the same figures, since it is the same cloth turned over; where wrong sides
- * differ is not known. The thresholds are ours: docs/sources.md#colour-figures.
+ * which bars are of several fabrics, and how far light and dark are out of balance. Read off one fold over the assembly tree
+ * ({@link EdgeMap}), for each face. The thresholds are ours: docs/sources.md#colour-figures.
  *
  * @param mixedBars bars of more than one fabric
  * @param offCentre how far the lightness lies from the middle, as a share of the cloth's longer side
@@ -71,25 +70,21 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
     /** The figures of a cloth made of these fabrics. */
     public static ColourFigures of(Cloth cloth, List<Fabric> fabrics) {
         FabricDifferences differences = new FabricDifferences(fabrics);
-        return of(tiles(cloth, differences), differences);
+        return EdgeMap.of(cloth, differences).figures(differences);
+    }
+
+    /** The figures of its back; empty where it has the colours of the front, since the cloth is one layer. */
+    public static Optional<ColourFigures> ofBack(Cloth cloth, List<Fabric> fabrics) {
+        FabricDifferences differences = new FabricDifferences(fabrics);
+        return differences.isTwoFaced()
+                ? Optional.of(EdgeMap.of(cloth, differences).figures(differences.back()))
+                : Optional.empty();
     }
 
     /** Whether a hearth of one colour stands out from a bar of the other. */
     public static boolean standsOut(Colour one, Colour other) {
         return one.lab().difference(other.lab()) >= STANDS_OUT
                 && Math.abs(one.lab().lightness() - other.lab().lightness()) >= STANDS_OUT_LIGHTNESS;
-    }
-
-    static List<Tile> tiles(Cloth cloth, FabricDifferences differences) {
-        Map<String, Integer> bars = new HashMap<>();
-        List<Tile> tiles = new ArrayList<>();
-        for (Laid laid : cloth.laid()) {
-            Place place = laid.patch().place();
-            String name = place instanceof Place.Bar one ? one.bar() : place.id();
-            int bar = place instanceof Place.Hearth ? 0 : bars.computeIfAbsent(name, each -> bars.size() + 1);
-            tiles.add(tile(bar, differences.number(laid.patch().fabric()), laid.at()));
-        }
-        return tiles;
     }
 
     static Tile tile(int bar, int fabric, Rect at) {
@@ -100,17 +95,6 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
                 at.y().in(Unit.MILLIMETRE),
                 at.right().in(Unit.MILLIMETRE),
                 at.bottom().in(Unit.MILLIMETRE));
-    }
-
-    static ColourFigures of(List<Tile> tiles, FabricDifferences differences) {
-        ColourSum sum = new ColourSum(differences);
-        for (int i = 0; i < tiles.size(); i++) {
-            sum.tile(tiles.get(i));
-            for (int j = 0; j < i; j++) {
-                sum.pair(tiles.get(j), tiles.get(i));
-            }
-        }
-        return sum.figures();
     }
 
     /** How much is amiss where the log cabin is to read. */

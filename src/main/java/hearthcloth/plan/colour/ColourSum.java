@@ -34,32 +34,19 @@ final class ColourSum {
         bottom = Math.max(bottom, tile.bottom());
     }
 
-    void pair(Tile one, Tile other) {
-        pair(one, other, 1);
-    }
-
-    /** Two tiles of whose common edge only a share counts. */
-    void pair(Tile one, Tile other, double share) {
+    /** Two tiles that meet along so many millimetres. */
+    void meeting(Tile one, Tile other, double mm) {
+        boolean isOwn = one.fabric() == other.fabric();
         if (one.bar() == other.bar()) {
-            if (one.fabric() != other.fabric()) {
-                mixed.set(one.bar());
-            }
-            return;
-        }
-        double meets = share * one.meets(other);
-        if (meets > 0) {
+            mixed.set(one.bar(), mixed.get(one.bar()) || !isOwn);
+        } else if (mm > 0) {
             double apart = differences.between(one.fabric(), other.fabric());
-            boolean isOwn = one.fabric() == other.fabric();
             if (one.bar() == 0 || other.bar() == 0) {
-                hearth(meets, apart, isOwn, gap(one, other));
+                hearth(mm, apart, isOwn, differences.gap(one.fabric(), other.fabric()));
             } else {
-                bars(meets, apart, isOwn);
+                bars(mm, apart, isOwn);
             }
         }
-    }
-
-    private double gap(Tile one, Tile other) {
-        return Math.abs(differences.lightness(one.fabric()) - differences.lightness(other.fabric()));
     }
 
     private void hearth(double meets, double apart, boolean isOwn, double gap) {

@@ -65,6 +65,11 @@ final class Exchanged {
         return leaves.get(order[bar][part]);
     }
 
+    /** The number of the leaf that lies there, the same wherever it lies. */
+    int leafNumber(int bar, int part) {
+        return order[bar][part];
+    }
+
     int trees() {
         return pieces.size();
     }

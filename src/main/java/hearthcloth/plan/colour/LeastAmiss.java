@@ -2,7 +2,6 @@ package hearthcloth.plan.colour;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Contrast;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,13 +27,12 @@ public record LeastAmiss(double amissMm, double boundMm) {
     private static final double NEAR = 0.5;
 
     /** The least there must be, beside what there is. */
-    public static LeastAmiss of(Cloth cloth, Supply supply, Contrast wanted) {
+    public static LeastAmiss of(Cloth cloth, Supply supply, ColourGoal goal) {
         Set<Fabric> all = new LinkedHashSet<>(supply.fabrics());
         List<Fabric> fabrics = List.copyOf(all);
         FabricDifferences differences = new FabricDifferences(fabrics);
         Map<Integer, Tile> whole = new LinkedHashMap<>();
-        List<Tile> tiles = ColourFigures.tiles(cloth, differences);
-        tiles.forEach(tile -> whole.merge(tile.bar(), tile, Tile::around));
+        EdgeMap.of(cloth, differences).tiles().forEach(tile -> whole.merge(tile.bar(), tile, Tile::around));
         List<Tile> bars = new ArrayList<>(whole.values());
         Tile hearth = bars.remove(bars.indexOf(whole.get(0)));
         int[] numbers = new int[fabrics.size()];
@@ -43,9 +41,10 @@ public record LeastAmiss(double amissMm, double boundMm) {
             numbers[i] = i;
             room[i] = supply.area(fabrics.get(i)) - (i == hearth.fabric() ? hearth.areaMm2() : 0);
         }
-        BarColouring problem = new BarColouring(
-                hearth, bars, differences, numbers, wanted, new double[bars.size()][numbers.length], room);
-        double amiss = ColourFigures.of(tiles, differences).amissMm(wanted);
+        EdgeBill bill = goal.bill(differences, cloth.finished());
+        BarColouring problem =
+                new BarColouring(hearth, bars, bill, numbers, new double[bars.size()][numbers.length], room);
+        double amiss = goal.amissMm(cloth, fabrics);
         double bound = BarColours.of(problem, LOOKS, 1).bound();
         return new LeastAmiss(amiss, Math.min(amiss, bound));
     }

@@ -5,7 +5,6 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
@@ -31,8 +30,8 @@ public final class ScatteredBars {
     private static final double JOIN = 2000;
     /** The most fabrics that are scattered. */
     private static final int MOST_FABRICS = 12;
-    /** Changes and branches looked at for one layout: about a millisecond. */
-    private static final long LOOKS = 2000;
+    /** Changes and branches looked at for one layout: a fraction of a millisecond. */
+    private static final long LOOKS = 1000;
 
     private static final long SEED = 1;
 
@@ -53,9 +52,9 @@ public final class ScatteredBars {
     }
 
     /** Any of these fabrics for any bar; empty where some bar can be of none or there is not enough for all. */
-    public static Optional<Scheme> of(Design design, Supply supply, List<Fabric> rest, Contrast wanted) {
+    public static Optional<Scheme> of(Design design, Supply supply, List<Fabric> rest, ColourGoal goal) {
         List<List<Fabric>> allowed = Collections.nCopies(design.layout().slots().size(), rest);
-        return of(design, supply, Scheme.Kind.SCATTERED, allowed, wanted);
+        return of(design, supply, Scheme.Kind.SCATTERED, allowed, goal);
     }
 
     /**
@@ -64,9 +63,9 @@ public final class ScatteredBars {
      * @param allowed for each bar the fabrics it may be of
      */
     public static Optional<Scheme> of(
-            Design design, Supply supply, Scheme.Kind kind, List<List<Fabric>> allowed, Contrast wanted) {
+            Design design, Supply supply, Scheme.Kind kind, List<List<Fabric>> allowed, ColourGoal goal) {
         ScatteredBars bars = new ScatteredBars(design, supply, allowed);
-        BarColours.Found found = BarColours.of(bars.problem(wanted), LOOKS, SEED);
+        BarColours.Found found = BarColours.of(bars.problem(goal), LOOKS, SEED);
         if (!found.isFound()) {
             return Optional.empty();
         }
@@ -77,7 +76,7 @@ public final class ScatteredBars {
         return Optional.of(new Scheme(kind, design.scheme().hearth().subList(0, 1), each));
     }
 
-    private BarColouring problem(Contrast wanted) {
+    private BarColouring problem(ColourGoal goal) {
         List<Fabric> all = new ArrayList<>(fabrics);
         all.remove(centre);
         all.add(centre);
@@ -101,7 +100,8 @@ public final class ScatteredBars {
         double[] room = fabrics.stream()
                 .mapToDouble(fabric -> USABLE * supply.area(fabric) - (fabric.equals(centre) ? hearth.areaMm2() : 0))
                 .toArray();
-        return new BarColouring(hearth, bars, differences, numbers, wanted, joins, room);
+        EdgeBill bill = goal.bill(differences, design.layout().finished());
+        return new BarColouring(hearth, bars, bill, numbers, joins, room);
     }
 
     private static Map<String, Laid> laid(Cloth whole) {

@@ -38,27 +38,13 @@ public final class TiedColours {
     }
 
     static ColourFigures figures(Cloth cloth, FabricDifferences differences, Visible visible) {
-        List<Tile> tiles = ColourFigures.tiles(cloth, differences);
-        List<Rect> places = cloth.laid().stream().map(laid -> laid.at()).toList();
-        ColourSum sum = new ColourSum(differences);
-        for (int i = 0; i < tiles.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                if (tiles.get(i).bar() != tiles.get(j).bar() && tiles.get(i).meets(tiles.get(j)) > 0) {
-                    sum.pair(tiles.get(j), tiles.get(i), share(places.get(i), places.get(j), visible));
-                }
-            }
-        }
-        return sum.figures();
+        return EdgeMap.of(cloth, differences).figures(differences, edge -> share(edge, visible));
     }
 
-    /** The share of the edge between two patches that shows, from 0 to 1. */
-    private static double share(Rect one, Rect other, Visible visible) {
-        Length left = one.x().max(other.x()).minus(HALF);
-        Length top = one.y().max(other.y()).minus(HALF);
-        Length right = one.right().min(other.right()).plus(HALF);
-        Length bottom = one.bottom().min(other.bottom()).plus(HALF);
-        Rect strip = Rect.at(left, top, new Size(right.minus(left), bottom.minus(top)));
-        double area = strip.width().in(Unit.MILLIMETRE) * strip.height().in(Unit.MILLIMETRE);
-        return Math.min(1, visible.seen(strip) / area);
+    /** The share of an edge that shows, from 0 to 1. */
+    static double share(Rect edge, Visible visible) {
+        Size strip = new Size(edge.width().plus(HALF.times(2)), edge.height().plus(HALF.times(2)));
+        double seen = visible.seen(Rect.at(edge.x().minus(HALF), edge.y().minus(HALF), strip));
+        return Math.min(1, seen / strip.areaMm2());
     }
 }

@@ -98,6 +98,9 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
             Kind.SCATTERED,
             Kind.ACCENT);
 
+    /** Those that can be mixed with another of these plans of colour: both names are then true of one cloth. */
+    public static final List<Kind> MIXED = List.of(Kind.SCATTERED, Kind.ACCENT);
+
     public Scheme {
         hearth = List.copyOf(hearth);
         bars = bars.stream().map(List::copyOf).toList();

@@ -39,9 +39,15 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
     /** The same wish with its colours wished otherwise. */
     public Wish coloured(Optional<Scheme.Kind> scheme, Contrast contrast) {
         Preferences was = preferences;
-        Looks looks = new Looks(was.looks.outside, scheme, contrast);
+        Looks looks = new Looks(
+                was.looks.outside, scheme, contrast, was.looks.tied, scheme.flatMap(kind -> was.looks.with));
         return new Wish(
                 target, shape, making, rules, new Preferences(was.fabrics, was.proposals, was.seed, was.ruler, looks));
+    }
+
+    /** The same wish with a second plan of colour in its first; nothing where no first is wished. */
+    public Wish mixed(Optional<Scheme.Kind> with) {
+        return new Wish(target, shape, making, rules, preferences.mixed(with));
     }
 
     /**
@@ -91,6 +97,11 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
             this(fabrics, proposals, seed, ruler, new Looks(Optional.empty(), Optional.empty(), Contrast.READS));
         }
 
+        /** The same with a second plan of colour in the first; nothing where no first is wished. */
+        public Preferences mixed(Optional<Scheme.Kind> with) {
+            return new Preferences(fabrics, proposals, seed, ruler, looks.mixed(with));
+        }
+
         /** A fabric to be seen on the tied gift. */
         public Optional<Outside> outside() {
             return looks.outside;
@@ -102,9 +113,44 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
      *
      * @param outside a fabric to be seen on the tied gift
      * @param scheme the plan of colour wished; empty where any may be
+     * @param tied the gift round which the cloth will be seen, if there is one
+     * @param with a second plan of colour whose name is to be true as well
      */
-    public record Looks(Optional<Outside> outside, Optional<Scheme.Kind> scheme, Contrast contrast) {}
+    public record Looks(
+            Optional<Outside> outside,
+            Optional<Scheme.Kind> scheme,
+            Contrast contrast,
+            Optional<Tied> tied,
+            Optional<Scheme.Kind> with) {
+
+        /** Looks of one plan of colour. */
+        public Looks(Optional<Outside> outside, Optional<Scheme.Kind> scheme, Contrast contrast, Optional<Tied> tied) {
+            this(outside, scheme, contrast, tied, Optional.empty());
+        }
+
+        /** The same with another plan of colour in the first. Of two that choose a fabric for each bar the accent leads. */
+        Looks mixed(Optional<Scheme.Kind> other) {
+            boolean isTurned = other.equals(Optional.of(Scheme.Kind.ACCENT))
+                    && scheme.equals(Optional.of(Scheme.Kind.SCATTERED));
+            return isTurned
+                    ? new Looks(outside, other, contrast, tied, scheme)
+                    : new Looks(outside, scheme, contrast, tied, scheme.flatMap(kind -> other));
+        }
+
+        /** Looks of a cloth that is seen flat, or round the gift of the fabric that is to be outside. */
+        public Looks(Optional<Outside> outside, Optional<Scheme.Kind> scheme, Contrast contrast) {
+            this(outside, scheme, contrast, outside.map(Outside::tied));
+        }
+    }
+
+    /** A gift, and how the cloth is tied round it. */
+    public record Tied(Gift gift, Tie tie, Tail tail, Placing placing) {}
 
     /** A fabric that is to be visible once the cloth is tied round a gift. */
-    public record Outside(String fabric, Gift gift, Tie tie, Tail tail, Placing placing) {}
+    public record Outside(String fabric, Gift gift, Tie tie, Tail tail, Placing placing) {
+
+        Tied tied() {
+            return new Tied(gift, tie, tail, placing);
+        }
+    }
 }

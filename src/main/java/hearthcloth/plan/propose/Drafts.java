@@ -2,6 +2,7 @@ package hearthcloth.plan.propose;
 
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
@@ -28,10 +29,10 @@ import java.util.function.Predicate;
 final class Drafts {
 
     /** Drafts of each look whose bars are chosen before anything is cut. */
-    private static final int CHOSEN_EACH = 15;
+    private static final int CHOSEN_EACH = 8;
 
     /** And those of them that are kept, under a name that is true. */
-    private static final int KEPT_EACH = 8;
+    private static final int KEPT_EACH = 5;
 
     /** The same where such a plan of colour is wished. */
     private static final int WISHED_EACH = 25;
@@ -50,13 +51,14 @@ final class Drafts {
             Supply supply,
             LayoutCandidates shapes,
             List<Fabric> named,
+            ColourGoal goal,
             Optional<VisibleFabricSchemes> outwards) {
         this.wish = wish;
         this.supply = supply;
         this.shapes = shapes;
         Contrast contrast = wish.preferences().looks().contrast();
         this.schemes = new Schemes(supply, named, contrast);
-        this.chosen = new ChosenBars(supply, contrast);
+        this.chosen = new ChosenBars(supply, goal);
         this.judgement = new DraftScore(supply, wish.making());
         this.outwards = outwards;
     }
@@ -92,9 +94,11 @@ final class Drafts {
                 if (!kinds.test(scheme.kind()) && !(isChosen && scheme.kind() == Scheme.Kind.ALL)) {
                     continue;
                 }
-                Draft draft = new Draft(
-                        shape, new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()));
-                judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
+                for (Design design : mixed(
+                        new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()))) {
+                    Draft draft = new Draft(shape, design);
+                    judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
+                }
             }
         }
         if (isChosen) {
@@ -106,6 +110,15 @@ final class Drafts {
                 .map(Map.Entry::getKey)
                 .toList();
         return outwards.map(wished -> brought(wished, sorted, most)).orElseGet(() -> taken(sorted, most));
+    }
+
+    /** The design, with the plan of colour in it that is to be mixed with its own; none where both cannot be. */
+    private List<Design> mixed(Design design) {
+        Optional<Scheme.Kind> with = wish.preferences().looks().with();
+        Scheme.Kind kind = design.scheme().kind();
+        return with.isEmpty() || kind == Scheme.Kind.ALL
+                ? List.of(design)
+                : chosen.mixed(design, with.get()).stream().toList();
     }
 
     /** The most promising drafts in which any fabric may lie anywhere, with one fabric chosen for each bar. */

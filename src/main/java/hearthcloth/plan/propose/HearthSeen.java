@@ -4,6 +4,7 @@ import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.plan.colour.ColourFigures;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.ScatteredBars;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
@@ -34,10 +35,12 @@ final class HearthSeen {
 
     private final Supply supply;
     private final List<Fabric> named;
+    private final ColourGoal goal;
     private final long steps;
     private final long seed;
 
-    HearthSeen(Supply supply, List<Fabric> named, long steps, long seed) {
+    HearthSeen(Supply supply, List<Fabric> named, ColourGoal goal, long steps, long seed) {
+        this.goal = goal.with(Contrast.READS);
         this.supply = supply;
         this.named = named;
         this.steps = steps;
@@ -50,15 +53,38 @@ final class HearthSeen {
         if (TrialColours.figures(trial).hearth().standsOut() > 0.999) {
             return scattered(trial, budget);
         }
-        List<Fabric> hearths = named.isEmpty() ? supply.fabrics() : named.subList(0, 1);
-        int tried = 0;
-        for (Fabric hearth : hearths) {
-            boolean holds = supply.holds(hearth, trial.draft().shape().layout().hearth());
-            if (holds && tried < MOST_HEARTHS && !budget.spent()) {
-                tried += added(trial, hearth, budget, found) ? 1 : 0;
+        for (Fabric hearth : hearths(trial)) {
+            if (!budget.spent() && !isFound(found, trial)) {
+                add(trial, hearth, budget, found);
             }
         }
         return found;
+    }
+
+    /** Whether one of them costs hardly more than the trial itself, so that it can come first in its place. */
+    private static boolean isFound(List<DraftTrial> found, DraftTrial trial) {
+        return found.stream()
+                .anyMatch(one -> one.figures().joins() <= trial.figures().joins()
+                        && one.figures().cuts() <= TrialColours.mostCuts(trial)
+                        && TrialColours.figures(one).hearth().standsOut() > 0.999);
+    }
+
+    /** Those a piece of which is large enough and that stand out from some other fabric. */
+    private List<Fabric> hearths(DraftTrial trial) {
+        List<Fabric> able = named.isEmpty() ? supply.fabrics() : named.subList(0, 1);
+        return able.stream()
+                .filter(hearth -> supply.holds(hearth, trial.draft().shape().layout().hearth()))
+                .filter(hearth -> !seen(hearth).isEmpty())
+                .limit(MOST_HEARTHS)
+                .toList();
+    }
+
+    /** The fabrics that a hearth stands out from. */
+    private List<Fabric> seen(Fabric hearth) {
+        return (named.isEmpty() ? supply.fabrics() : named)
+                .stream()
+                        .filter(fabric -> ColourFigures.standsOut(hearth.colour(), fabric.colour()))
+                        .toList();
     }
 
     /** The same layout and hearth with a fabric chosen for each bar before it is cut; none where little is amiss. */
@@ -78,7 +104,7 @@ final class HearthSeen {
         if (rest.isEmpty() || own.isEmpty()) {
             return List.of();
         }
-        return ScatteredBars.of(with(was, new Scheme(Scheme.Kind.ALL, own, bars)), supply, rest, Contrast.READS)
+        return ScatteredBars.of(with(was, new Scheme(Scheme.Kind.ALL, own, bars)), supply, rest, goal)
                 .flatMap(scheme -> found(trial, scheme, budget))
                 .stream()
                 .toList();
@@ -92,19 +118,14 @@ final class HearthSeen {
         Draft draft = new Draft(trial.draft().shape(), with(trial.draft().design(), scheme));
         return Fitting.fit(draft, supply, steps, seed, budget)
                 .map(DraftTrial::recut)
-                .map(one -> TrialColours.exchanged(one, seed, Contrast.READS));
+                .map(one -> TrialColours.exchanged(one, seed, goal));
     }
 
-    private boolean added(DraftTrial trial, Fabric hearth, Budget budget, List<DraftTrial> found) {
+    private void add(DraftTrial trial, Fabric hearth, Budget budget, List<DraftTrial> found) {
         List<Fabric> able = named.isEmpty() ? supply.fabrics() : named;
         List<Fabric> rest =
                 able.stream().filter(fabric -> !fabric.equals(hearth)).toList();
-        List<Fabric> seen = rest.stream()
-                .filter(fabric -> ColourFigures.standsOut(hearth.colour(), fabric.colour()))
-                .toList();
-        if (seen.isEmpty()) {
-            return false;
-        }
+        List<Fabric> seen = seen(hearth);
         Design was = trial.draft().design();
         Set<Side> touched = EnumSet.noneOf(Side.class);
         List<List<Fabric>> bars = new ArrayList<>();
@@ -114,8 +135,9 @@ final class HearthSeen {
         Scheme scheme = new Scheme(Scheme.Kind.ALL, List.of(hearth), bars);
         found(trial, scheme, budget).ifPresent(one -> {
             found.add(one);
-            found.addAll(scattered(one, budget));
+            if (one.figures().joins() <= trial.figures().joins()) {
+                found.addAll(scattered(one, budget));
+            }
         });
-        return true;
     }
 }

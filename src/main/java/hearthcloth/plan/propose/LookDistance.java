@@ -8,12 +8,13 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
  * How different two cloths look side by side: both pictures laid over each other at one size, and the mean distance of
- * their colours in CIELAB over a grid of places.
+ * their colours in CIELAB over a grid of places. Each picture is looked at once.
  */
 final class LookDistance {
 
@@ -22,11 +23,11 @@ final class LookDistance {
 
     private static final int GRID = 12;
 
-    private LookDistance() {}
+    private final Map<DraftTrial, List<Lab>> grids = new IdentityHashMap<>();
 
-    static double between(DraftTrial one, DraftTrial other) {
-        List<Lab> first = grid(one);
-        List<Lab> second = grid(other);
+    double between(DraftTrial one, DraftTrial other) {
+        List<Lab> first = grids.computeIfAbsent(one, LookDistance::grid);
+        List<Lab> second = grids.computeIfAbsent(other, LookDistance::grid);
         double sum = 0;
         for (int i = 0; i < first.size(); i++) {
             sum += first.get(i).apart(second.get(i));

@@ -191,9 +191,11 @@ public final class Planner {
     private List<Plan> proposals(List<DraftTrial> trials) {
         if (search.outwards().isEmpty()) {
             Wish.Preferences wished = wish.preferences();
-            return TrialColours.told(ProposalSelection.byEye(trials, wish, search.order()), trials).stream()
+            return TrialColours.told(
+                            ProposalSelection.byEye(trials, wish, search.order(), search.goal()), trials, search.goal())
+                    .stream()
                     .map(plan -> TrialColours.proven(
-                            plan, search.supply(), wished.looks().contrast()))
+                            plan, search.supply(), search.goal()))
                     .toList();
         }
         VisibleFabricSchemes seen = search.outwards().get();

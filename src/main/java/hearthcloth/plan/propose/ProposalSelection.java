@@ -1,5 +1,6 @@
 package hearthcloth.plan.propose;
 
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
@@ -39,10 +40,10 @@ final class ProposalSelection {
     }
 
     /** The first of these, then those whose colours lie well and whose hearth stands out, if they are enough; else any. */
-    static List<Plan> byEye(List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order) {
+    static List<Plan> byEye(
+            List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order, ColourGoal goal) {
         List<DraftTrial> first = trials.subList(0, 1);
-        List<DraftTrial> all =
-                TrialColours.byEye(trials, wish.preferences().looks().contrast());
+        List<DraftTrial> all = TrialColours.byEye(trials, goal);
         List<Plan> any = of(first, all, wish, order);
         List<Plan> seen = of(first, all.stream().filter(TrialColours::isSeen).toList(), wish, order);
         return seen.size() < any.size() ? any : seen;
@@ -68,6 +69,7 @@ final class ProposalSelection {
     static List<DraftTrial> varied(
             List<DraftTrial> first, List<DraftTrial> best, int most, Comparator<DraftTrial> order) {
         List<DraftTrial> chosen = new ArrayList<>(first);
+        LookDistance looks = new LookDistance();
         int joins =
                 best.stream().mapToInt(trial -> trial.figures().joins()).min().orElse(0);
         for (int limit : new int[] {joins + MORE_JOINS + joins / 2, Integer.MAX_VALUE}) {
@@ -75,7 +77,7 @@ final class ProposalSelection {
                 for (DraftTrial trial : best) {
                     if (chosen.size() < most
                             && trial.figures().joins() <= limit
-                            && isNew(trial, chosen, difference, limit < Integer.MAX_VALUE)) {
+                            && isNew(trial, chosen, difference, limit < Integer.MAX_VALUE, looks)) {
                         chosen.add(trial);
                     }
                 }
@@ -85,15 +87,15 @@ final class ProposalSelection {
         return chosen;
     }
 
-    private static boolean isNew(DraftTrial trial, List<DraftTrial> chosen, int difference, boolean strict) {
+    private static boolean isNew(
+            DraftTrial trial, List<DraftTrial> chosen, int difference, boolean strict, LookDistance looks) {
         boolean corner = strict
                 && trial.isOffCentre()
                 && chosen.stream().anyMatch(DraftTrial::isOffCentre)
                 && !chosen.stream().allMatch(DraftTrial::isOffCentre);
         boolean strictEye = strict && difference > 1;
         return !corner
-                && (!strictEye
-                        || chosen.stream().allMatch(other -> LookDistance.between(trial, other) >= LookDistance.SEEN))
-                && chosen.stream().allMatch(other -> ProposalDistance.difference(trial, other) >= difference);
+                && chosen.stream().allMatch(other -> ProposalDistance.difference(trial, other) >= difference)
+                && (!strictEye || chosen.stream().allMatch(other -> looks.between(trial, other) >= LookDistance.SEEN));
     }
 }

@@ -2,6 +2,7 @@ package hearthcloth.plan.propose;
 
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -32,6 +33,7 @@ public final class ShortSearch {
     private final List<Fabric> named;
     private final Drafts drafts;
     private final Comparator<DraftTrial> order;
+    private final ColourGoal goal;
     private final boolean outwards;
 
     /** How far to look. */
@@ -53,6 +55,7 @@ public final class ShortSearch {
     private ShortSearch(Stash stash, Wish wish, List<Fabric> named) {
         this.wish = wish;
         this.named = named;
+        this.goal = ColourGoal.of(wish.preferences().looks());
         Stash chosen = named.isEmpty()
                 ? stash
                 : stash.only(named.stream().map(Fabric::name).toList());
@@ -60,10 +63,10 @@ public final class ShortSearch {
         Optional<VisibleFabricSchemes> seen = wish.preferences()
                 .outside()
                 .flatMap(wished ->
-                        chosen.fabric(wished.fabric()).map(fabric -> new VisibleFabricSchemes(wished, fabric, supply)));
+                        chosen.fabric(wished.fabric()).map(fabric -> new VisibleFabricSchemes(goal, fabric, supply)));
         this.outwards = seen.isPresent();
         this.order = seen.map(VisibleFabricSchemes::order).orElse(DraftTrial.BEST);
-        this.drafts = new Drafts(wish, supply, new LayoutCandidates(wish, chosen, Idea.none()), named, seen);
+        this.drafts = new Drafts(wish, supply, new LayoutCandidates(wish, chosen, Idea.none()), named, goal, seen);
     }
 
     /**
@@ -102,7 +105,7 @@ public final class ShortSearch {
             return found.stream()
                     .findFirst()
                     .map(trial -> TrialColours.exchanged(
-                            trial.recut(), wish.preferences().seed(), contrast()));
+                            trial.recut(), wish.preferences().seed(), goal));
         }
         return found.isEmpty() ? Optional.empty() : Optional.of(finished(found));
     }
@@ -124,24 +127,24 @@ public final class ShortSearch {
         long seed = wish.preferences().seed();
         List<DraftTrial> few = new ArrayList<>();
         for (DraftTrial trial : found.subList(0, Math.min(3, found.size()))) {
-            few.add(TrialColours.exchanged(trial.recut(), seed, contrast()));
+            few.add(TrialColours.exchanged(trial.recut(), seed, goal));
         }
         if (outwards) {
             return few.stream().min(order).orElseThrow();
         }
         if (contrast().isSeen()) {
-            few.addAll(new HearthSeen(supply, named, steps, seed).of(few.get(0), Budget.steps(4 * steps)));
+            few.addAll(new HearthSeen(supply, named, goal, steps, seed).of(few.get(0), Budget.steps(4 * steps)));
         }
         few.sort(order);
-        return TrialColours.bestFirst(few, contrast()).get(0);
+        return TrialColours.bestFirst(few, goal).get(0);
     }
 
     private Contrast contrast() {
-        return wish.preferences().looks().contrast();
+        return goal.contrast();
     }
 
     private Plan told(DraftTrial trial) {
-        return TrialColours.told(List.of(ProposalSelection.plan(trial)), List.of(trial))
+        return TrialColours.told(List.of(ProposalSelection.plan(trial)), List.of(trial), goal)
                 .get(0);
     }
 }

@@ -6,12 +6,13 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.plan.colour.ColourExchange;
 import hearthcloth.plan.colour.ColourFigures;
+import hearthcloth.plan.colour.ColourGoal;
+import hearthcloth.plan.colour.ColourWords;
 import hearthcloth.plan.colour.LeastAmiss;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
@@ -23,6 +24,8 @@ import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** Colour among what was found: exchanged at no loss, named only by what is true, and the one to take first. */
 final class TrialColours {
@@ -39,8 +42,8 @@ final class TrialColours {
     private TrialColours() {}
 
     /** The same cuts and joins with the colours where they lie best, under a name that is then true. */
-    static DraftTrial exchanged(DraftTrial trial, long seed, Contrast wanted) {
-        DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, seed, wanted));
+    static DraftTrial exchanged(DraftTrial trial, long seed, ColourGoal goal) {
+        DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, seed, goal));
         Scheme scheme = better.draft().scheme();
         return isTrue(better) ? better : renamed(better, new Scheme(Scheme.Kind.FALLS, scheme.hearth(), scheme.bars()));
     }
@@ -48,6 +51,11 @@ final class TrialColours {
     /** Whether the name of its plan of colour is true. */
     static boolean isTrue(DraftTrial trial) {
         return SchemeRule.holds(trial.draft().scheme().kind(), trial.cloth(), fabrics(trial));
+    }
+
+    /** Whether the name of the plan of colour that is mixed in is true too. */
+    static boolean isAlso(DraftTrial trial, Optional<Scheme.Kind> with) {
+        return with.isEmpty() || SchemeRule.holds(with.get(), trial.cloth(), fabrics(trial));
     }
 
     private static DraftTrial renamed(DraftTrial trial, Scheme scheme) {
@@ -61,20 +69,18 @@ final class TrialColours {
      * hearth as much in the middle and hardly more cuts, the one whose hearth stands out most and whose colours have
      * least amiss.
      */
-    static List<DraftTrial> bestFirst(List<DraftTrial> sorted, Contrast wanted) {
+    static List<DraftTrial> bestFirst(List<DraftTrial> sorted, ColourGoal goal) {
         if (sorted.isEmpty()) {
             return sorted;
         }
         DraftTrial best = sorted.get(0);
-        double most =
-                best.figures().cuts() + Math.max(2, MORE_CUTS * best.figures().cuts());
-        DraftTrial first = sorted.stream()
+        List<DraftTrial> able = sorted.stream()
                 .filter(trial -> trial.figures().joins() == best.figures().joins()
                         && trial.isOffCentre() == best.isOffCentre()
                         && isAsLarge(trial, best)
-                        && trial.figures().cuts() <= most)
-                .min(Comparator.comparingDouble(trial -> figures(trial).amissMm(wanted)))
-                .orElse(best);
+                        && trial.figures().cuts() <= mostCuts(best))
+                .toList();
+        DraftTrial first = sorted(able, trial -> amissMm(trial, goal)).get(0);
         List<DraftTrial> all = new ArrayList<>(sorted);
         all.remove(first);
         all.add(0, first);
@@ -86,10 +92,22 @@ final class TrialColours {
      * itself is not amiss where the plan of colour means it to, but half so in one whole field, which shows least of
      * what the heap has. The weights are ours.
      */
-    static List<DraftTrial> byEye(List<DraftTrial> trials, Contrast wanted) {
+    static List<DraftTrial> byEye(List<DraftTrial> trials, ColourGoal goal) {
+        return sorted(trials, trial -> trial.figures().joins() + unwantedMm(trial, goal) / 1000);
+    }
+
+    /** Sorted by what is worked out once of each; equals stay as they were. */
+    private static List<DraftTrial> sorted(List<DraftTrial> trials, ToDoubleFunction<DraftTrial> key) {
+        record Keyed(DraftTrial trial, double key) {}
         return trials.stream()
-                .sorted(Comparator.comparingDouble(trial -> trial.figures().joins() + unwantedMm(trial, wanted) / 1000))
+                .map(trial -> new Keyed(trial, key.applyAsDouble(trial)))
+                .sorted(Comparator.comparingDouble(Keyed::key))
+                .map(Keyed::trial)
                 .toList();
+    }
+
+    private static double amissMm(DraftTrial trial, ColourGoal goal) {
+        return goal.amissMm(trial.cloth(), fabrics(trial));
     }
 
     /** Whether most of the hearth's edge stands out. */
@@ -97,11 +115,19 @@ final class TrialColours {
         return figures(trial).hearth().standsOut() >= SEEN;
     }
 
-    private static double unwantedMm(DraftTrial trial, Contrast wanted) {
-        ColourFigures figures = figures(trial);
+    private static double unwantedMm(DraftTrial trial, ColourGoal goal) {
         Scheme.Kind kind = trial.draft().scheme().kind();
+        if (!kind.isOfAreas()) {
+            return amissMm(trial, goal);
+        }
+        ColourFigures figures = figures(trial);
         double plain = kind == Scheme.Kind.FIELD ? figures.neighbours().sameMm() / 2 : 0;
-        return kind.isOfAreas() ? figures.hearthAmissMm(wanted) + plain : figures.amissMm(wanted);
+        return figures.hearthAmissMm(goal.contrast()) + plain;
+    }
+
+    /** The most cuts the first may have where this has the fewest. */
+    static double mostCuts(DraftTrial fewest) {
+        return fewest.figures().cuts() + Math.max(2, MORE_CUTS * fewest.figures().cuts());
     }
 
     private static boolean isAsLarge(DraftTrial trial, DraftTrial best) {
@@ -110,7 +136,7 @@ final class TrialColours {
     }
 
     /** The plans, each saying what its colours do; the first also what it costs to put it first. */
-    static List<Plan> told(List<Plan> plans, List<DraftTrial> trials) {
+    static List<Plan> told(List<Plan> plans, List<DraftTrial> trials, ColourGoal goal) {
         DraftTrial first = trials.get(0);
         int fewest = trials.stream()
                 .filter(trial -> trial.figures().joins() == first.figures().joins()
@@ -120,20 +146,25 @@ final class TrialColours {
                 .orElse(0);
         List<Plan> told = new ArrayList<>();
         for (Plan plan : plans) {
-            Sentence colours = ColourFigures.of(plan.cloth(), plan.fabrics()).sentence();
-            int more = plan.figures().cuts() - fewest;
-            Sentence price = told.isEmpty() && more > 0 ? Planning.colourPrice(more) : Sentence.none();
-            told.add(plan.told(plan.story().alsoGoodAt(colours).alsoGoodAt(price)));
+            Sentence price = told.isEmpty() && first.figures().cuts() > fewest
+                    ? Planning.colourPrice(first.figures().cuts() - fewest)
+                    : Sentence.none();
+            Plan.Story story = plan.story();
+            for (Sentence colours : ColourWords.of(
+                    plan.cloth(), plan.fabrics(), goal.tied(plan.cloth().finished()))) {
+                story = story.alsoGoodAt(colours);
+            }
+            told.add(plan.told(story.alsoGoodAt(price)));
         }
         return told;
     }
 
     /** The plan with how sure it is that its colours lie best, where each bar is of one fabric and none beside itself. */
-    static Plan proven(Plan plan, Supply supply, Contrast wanted) {
+    static Plan proven(Plan plan, Supply supply, ColourGoal goal) {
         if (!SchemeRule.holds(Scheme.Kind.SCATTERED, plan.cloth(), plan.fabrics())) {
             return plan;
         }
-        LeastAmiss least = LeastAmiss.of(plan.cloth(), supply, wanted);
+        LeastAmiss least = LeastAmiss.of(plan.cloth(), supply, goal);
         Length better = new Length(Math.round((least.amissMm() - least.boundMm()) * 1e6));
         return plan.told(plan.story()
                 .alsoGoodAt(

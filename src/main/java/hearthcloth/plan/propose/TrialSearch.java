@@ -3,12 +3,12 @@ package hearthcloth.plan.propose;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.Supply;
-import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
@@ -33,9 +33,11 @@ final class TrialSearch {
     private final Optional<VisibleFabricSchemes> outwards;
     private final Comparator<DraftTrial> order;
     private final Idea idea;
+    private final ColourGoal goal;
 
     TrialSearch(Stash stash, Wish wish, List<Fabric> named, SearchWork work, Idea idea) {
         this.idea = idea;
+        this.goal = ColourGoal.of(wish.preferences().looks());
         this.wish = wish;
         this.named = named;
         this.supply = new Supply(stash);
@@ -43,9 +45,9 @@ final class TrialSearch {
         this.outwards = wish.preferences()
                 .outside()
                 .flatMap(wished ->
-                        stash.fabric(wished.fabric()).map(seen -> new VisibleFabricSchemes(wished, seen, supply)));
+                        stash.fabric(wished.fabric()).map(seen -> new VisibleFabricSchemes(goal, seen, supply)));
         this.order = outwards.map(VisibleFabricSchemes::order).orElse(DraftTrial.BEST);
-        this.drafts = new Drafts(wish, supply, shapes, named, outwards);
+        this.drafts = new Drafts(wish, supply, shapes, named, goal, outwards);
         this.work = work;
     }
 
@@ -147,14 +149,15 @@ final class TrialSearch {
         better.replaceAll(DraftTrial::recut);
         better.replaceAll(this::exchanged);
         if (!idea.colours().isEmpty()) {
-            better.removeIf(trial -> !TrialColours.isTrue(trial));
+            better.removeIf(trial -> !TrialColours.isTrue(trial)
+                    || !TrialColours.isAlso(trial, wish.preferences().looks().with()));
         }
         better.sort(order);
-        if (outwards.isEmpty() && idea.colours().isEmpty() && contrast().isSeen() && !better.isEmpty()) {
+        if (outwards.isEmpty() && idea.colours().isEmpty() && goal.contrast().isSeen() && !better.isEmpty()) {
             better.addAll(seen(better));
             better.sort(order);
         }
-        return outwards.isEmpty() ? TrialColours.bestFirst(better, contrast()) : better;
+        return outwards.isEmpty() ? TrialColours.bestFirst(better, goal) : better;
     }
 
     /**
@@ -167,6 +170,7 @@ final class TrialSearch {
         HearthSeen hearths = new HearthSeen(
                 supply,
                 named,
+                goal,
                 late ? work.parameters().firstSteps() : work.laterSteps(),
                 wish.preferences().seed());
         int joins = sorted.get(0).figures().joins();
@@ -186,13 +190,14 @@ final class TrialSearch {
                         && TrialColours.figures(trial).amissMm() < HearthSeen.LITTLE);
     }
 
-    private Contrast contrast() {
-        return wish.preferences().looks().contrast();
+    /** What the colours are to do. */
+    ColourGoal goal() {
+        return goal;
     }
 
     /** With its colours where they lie best; as it is where that would be another plan of colour than the idea's. */
     private DraftTrial exchanged(DraftTrial trial) {
-        DraftTrial better = TrialColours.exchanged(trial, wish.preferences().seed(), contrast());
+        DraftTrial better = TrialColours.exchanged(trial, wish.preferences().seed(), goal);
         return idea.allows(better.draft().scheme().kind()) ? better : trial;
     }
 }

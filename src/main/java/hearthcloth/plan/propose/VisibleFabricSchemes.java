@@ -4,20 +4,17 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
-import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
-import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Planning;
 import hearthcloth.words.sentence.Sentence;
-import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.fold.Visible;
-import hearthcloth.wrap.tie.TiedFold;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -47,14 +44,13 @@ final class VisibleFabricSchemes {
 
     private static final String HEARTH = new Place.Hearth().id();
 
-    private final Wish.Outside wished;
+    private final ColourGoal goal;
     private final Fabric fabric;
     private final Supply supply;
-    private final Map<Size, Optional<Visible>> ties = new HashMap<>();
     private final Map<Layout, Map<String, Double>> looks = new HashMap<>();
 
-    VisibleFabricSchemes(Wish.Outside wished, Fabric fabric, Supply supply) {
-        this.wished = wished;
+    VisibleFabricSchemes(ColourGoal goal, Fabric fabric, Supply supply) {
+        this.goal = goal;
         this.fabric = fabric;
         this.supply = supply;
     }
@@ -72,7 +68,7 @@ final class VisibleFabricSchemes {
 
     /** The share, from 0 to 1, of what is seen that is of the fabric; 0 where the cloth does not tie the gift. */
     double score(Cloth cloth) {
-        return tied(cloth.finished())
+        return goal.tied(cloth.finished())
                 .map(visible -> WhatShows.score(cloth, visible, fabric.name()))
                 .orElse(0.0);
     }
@@ -84,7 +80,7 @@ final class VisibleFabricSchemes {
 
     /** The draft with the fabric brought to the outside, in one or two ways; none where nothing can be changed. */
     List<Draft> brought(Draft draft) {
-        Optional<Visible> visible = tied(draft.shape().finished());
+        Optional<Visible> visible = goal.tied(draft.shape().finished());
         if (visible.isEmpty()) {
             return List.of();
         }
@@ -100,13 +96,6 @@ final class VisibleFabricSchemes {
             }
         }
         return List.copyOf(drafts);
-    }
-
-    private Optional<Visible> tied(Size cloth) {
-        return ties.computeIfAbsent(cloth, size -> {
-            Fit fit = wished.tie().fit(wished.gift(), size, wished.tail().usual(), wished.placing());
-            return fit.holds() ? Optional.of(Visible.of(TiedFold.of(fit))) : Optional.empty();
-        });
     }
 
     /** Square millimetres seen of each patch of a cloth whose bars are in one piece. */

@@ -124,7 +124,7 @@ final class CutTable {
     private Fabric own(String bar, Fabric real) {
         return own.computeIfAbsent(
                 bar + " " + real.name(),
-                name -> new Fabric("what is cut of " + name, real.colour(), real.faces(), real.nap()));
+                name -> real.called("what is cut of " + name));
     }
 
     private Piece lay(PieceCut from, CutTree part, Fabric fabric, Size size) {

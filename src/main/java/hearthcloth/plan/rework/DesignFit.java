@@ -5,6 +5,7 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -140,7 +141,7 @@ public final class DesignFit {
     /** The plans of colour to try: those that divide the fabrics, and those that choose one for each bar. */
     private List<Scheme> schemes(Design design, Wished wished) {
         List<Scheme> all = new Schemes(supply, List.of(), wished.contrast).forLayout(design.layout());
-        ChosenBars chosen = new ChosenBars(supply, wished.contrast);
+        ChosenBars chosen = new ChosenBars(supply, ColourGoal.flat(wished.contrast));
         List<Scheme> found = new ArrayList<>();
         for (Scheme scheme : all) {
             if (wished.scheme.isEmpty() || wished.scheme.get() == scheme.kind()) {

@@ -191,7 +191,7 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
                 while (stash.fabric(name).isPresent()) {
                     name += " already";
                 }
-                byBar.put(bar, new Fabric(name, real.colour(), real.faces(), real.nap()));
+                byBar.put(bar, real.called(name));
             });
         }
 

@@ -17,12 +17,15 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.introspect.Annotated;
 import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
+import com.fasterxml.jackson.databind.annotation.JsonDeserialize;
+import com.fasterxml.jackson.databind.annotation.JsonSerialize;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
+import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Keepsake;
@@ -54,6 +57,7 @@ public final class Json {
                 .addMixIn(Point.class, AsList.class)
                 .addMixIn(Lab.class, AsList.class)
                 .addMixIn(Piece.class, OfPiece.class)
+                .addMixIn(Fabric.class, OfFabric.class)
                 .addMixIn(Making.class, OfMaking.class)
                 .addMixIn(Project.Life.class, OfLife.class)
                 .addMixIn(Keepsake.class, OfKeepsake.class)
@@ -174,6 +178,11 @@ public final class Json {
         @JsonValue
         abstract String hex();
     }
+
+    /** Its fields, with the colour of its wrong side where there is one. */
+    @JsonSerialize(converter = KeptFabric.Keeping.class)
+    @JsonDeserialize(converter = KeptFabric.Reading.class)
+    private interface OfFabric {}
 
     /** The numbers alone, in their order. */
     @JsonFormat(shape = JsonFormat.Shape.ARRAY)

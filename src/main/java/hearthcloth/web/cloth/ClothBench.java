@@ -2,7 +2,7 @@ package hearthcloth.web.cloth;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.ColourVision;
-import hearthcloth.plan.colour.ColourFigures;
+import hearthcloth.plan.colour.ColourWords;
 import hearthcloth.stash.Fabric;
 import hearthcloth.web.kit.PageView;
 import java.util.List;
@@ -104,9 +104,13 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
 
     private String colours(UnaryOperator<Colour> seen) {
         List<Fabric> fabrics = cloth.fabrics().stream()
-                .map(fabric -> new Fabric(fabric.name(), seen.apply(fabric.colour()), fabric.faces(), fabric.nap()))
+                .map(fabric -> fabric.seen(seen))
                 .toList();
-        return ColourFigures.of(cloth.cloth(), fabrics).sentence().in(cloth.settings().voice());
+        return cloth.settings()
+                .voice()
+                .sentences(ColourWords.of(cloth.cloth(), fabrics, Optional.empty()).stream()
+                        .map(sentence -> sentence.in(cloth.settings().voice()))
+                        .toList());
     }
 
     private static String told(ColourVision eyes, String colours) {

@@ -1,5 +1,8 @@
 package hearthcloth.web.gallery;
 
+import hearthcloth.web.kit.Uploads;
+import hearthcloth.draw.RefusedPictureException;
+import hearthcloth.draw.FabricPicture;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.MeasureException;
@@ -57,8 +60,9 @@ public final class GalleryPage {
      * What she wishes.
      *
      * @param drawn the gift, small, as SVG; empty where there is none
+     * @param loved the colours of a picture she loves, each with her fabric nearest to it
      */
-    public record Wishes(WishView view, WishChips chips, String drawn) {}
+    public record Wishes(WishView view, WishChips chips, String drawn, List<LovedPalette.Row> loved) {}
 
     /**
      * What she has to plan from.
@@ -100,6 +104,7 @@ public final class GalleryPage {
                 .post("/proposals", GalleryPage::look)
                 .post("/proposals/stop", GalleryPage::stop)
                 .post("/proposals/open", GalleryPage::open)
+                .post("/wishes/picture", GalleryPage::loved)
                 .post("/wishes", GalleryPage::wish);
     }
 
@@ -135,7 +140,8 @@ public final class GalleryPage {
                 context,
                 new View(
                         room.frame(context, "What your heap can make", "Cloth"),
-                        new Wishes(WishView.of(store(), wished, usual, room.settings().voice(), trouble), chips, GiftDrawing.of(wished.gift())),
+                        new Wishes(WishView.of(store(), wished, usual, room.settings().voice(), trouble), chips, GiftDrawing.of(wished.gift()),
+                                LovedPalette.of(store()).rows(stash, swatches)),
                         new Heap(
                                 tiles.toString(),
                                 heap.stash().pieces().isEmpty(),
@@ -152,7 +158,7 @@ public final class GalleryPage {
                 lean.in(WishForm.of(store()), stash, room.settings().ruler().isMetric());
         Stash first = first(stash);
         ProposalOrder order = new ProposalOrder(
-                lean.kind(), first.pieces().stream().map(Piece::id).collect(Collectors.toSet()), lean.isQuick());
+                lean.kind(), lean.mixed(), first.pieces().stream().map(Piece::id).collect(Collectors.toSet()), lean.isQuick());
         try {
             searches.begin(
                     store(),
@@ -213,6 +219,7 @@ public final class GalleryPage {
         } else if (what.equals("show")) {
             WishForm.of(store()).showing(isAway ? "" : value).keep(store());
         } else if (what.equals("only")) {
+            LovedPalette.clear(store());
             WishForm.of(store()).ofAny().keep(store());
         } else {
             Leanings was = leanings();
@@ -220,6 +227,23 @@ public final class GalleryPage {
             Leanings.settle(store(), true);
         }
         PageContext.go(context, "/cloth", "");
+    }
+
+    /** Only the fabrics nearest to the colours of a picture she sends are used. */
+    private void loved(Context context) {
+        LovedPalette palette;
+        try {
+            palette = LovedPalette.seen(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
+        } catch (RefusedPictureException e) {
+            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+        }
+        List<String> names = palette.fabrics(leanings().from(store().atHand().free(also())));
+        palette.keep(store());
+        WishForm.of(store()).only(names).keep(store());
+        PageContext.go(
+                context,
+                "/cloth",
+                names.isEmpty() ? "None of your fabrics lies near the colours of this picture; any may be used." : "");
     }
 
     private void look(Context context) {

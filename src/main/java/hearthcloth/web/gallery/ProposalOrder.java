@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * In which order proposals stand: those with the plan of colour she likes before the others, then those that use most of
@@ -17,7 +18,13 @@ import java.util.Set;
  *
  * @param first ids of the pieces she wants used first
  */
-record ProposalOrder(Optional<Scheme.Kind> kind, Set<String> first, boolean isQuick) {
+record ProposalOrder(
+        Optional<Scheme.Kind> kind, Optional<Scheme.Kind> with, Set<String> first, boolean isQuick) {
+
+    /** With one plan of colour or none. */
+    ProposalOrder(Optional<Scheme.Kind> kind, Set<String> first, boolean isQuick) {
+        this(kind, Optional.empty(), first, isQuick);
+    }
 
     ProposalOrder {
         first = Set.copyOf(first);
@@ -40,7 +47,8 @@ record ProposalOrder(Optional<Scheme.Kind> kind, Set<String> first, boolean isQu
     }
 
     boolean isLiked(Plan plan) {
-        return kind.isEmpty() || (!plan.cloth().isFree() && SchemeRule.holds(kind.get(), plan.cloth(), plan.fabrics()));
+        return Stream.concat(kind.stream(), with.stream())
+                .allMatch(one -> !plan.cloth().isFree() && SchemeRule.holds(one, plan.cloth(), plan.fabrics()));
     }
 
     /** How many of the pieces she wants used first it cuts into. */

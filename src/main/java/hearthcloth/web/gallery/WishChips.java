@@ -73,6 +73,12 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
             chips.add(new Chip(
                     "scheme", kind.name(), "colours:", kind.title(), "", isMet ? "" : "needs " + kind.needs()));
         });
+        lean.mixed().ifPresent(kind -> {
+            ProposalOrder order = new ProposalOrder(lean.kind(), Optional.of(kind), java.util.Set.of(), false);
+            boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
+            chips.add(new Chip(
+                    "with", kind.name(), "with:", kind.title(), "", isMet ? "" : "not found together with the first"));
+        });
         if (lean.contrast() != Contrast.READS) {
             chips.add(new Chip(
                     "contrast",

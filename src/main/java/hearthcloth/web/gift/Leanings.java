@@ -32,7 +32,7 @@ public record Leanings(String hearth, List<String> without, Colours colours, Str
     /**
      * How the colours are to lie.
      *
-     * @param scheme word of the plan of colour she likes best
+     * @param scheme word of the plan of colour she likes best; after a + the one that is mixed in
      * @param contrast word of how much light and dark she wants beside each other
      */
     public record Colours(String scheme, String contrast) {}
@@ -71,6 +71,12 @@ public record Leanings(String hearth, List<String> without, Colours colours, Str
             case "hearth" -> new Leanings(value, without, colours, bars, isQuick);
             case "without" -> new Leanings(hearth, with(without, value), colours, bars, isQuick);
             case "scheme" -> new Leanings(hearth, without, new Colours(value, colours.contrast), bars, isQuick);
+            case "with" -> new Leanings(
+                    hearth,
+                    without,
+                    new Colours(base() + (value.isEmpty() ? "" : "+" + value), colours.contrast),
+                    bars,
+                    isQuick);
             case "contrast" -> new Leanings(hearth, without, new Colours(colours.scheme, value), bars, isQuick);
             case "bars" -> new Leanings(hearth, without, colours, value, isQuick);
             case "quick" -> new Leanings(hearth, without, colours, bars, !value.isEmpty());
@@ -97,8 +103,20 @@ public record Leanings(String hearth, List<String> without, Colours colours, Str
     /** The plan of colour she likes best. */
     public Optional<Scheme.Kind> kind() {
         return Stream.of(Scheme.Kind.values())
-                .filter(kind -> kind.name().equalsIgnoreCase(colours.scheme))
+                .filter(kind -> kind.name().equalsIgnoreCase(base()))
                 .findFirst();
+    }
+
+    /** The plan of colour that is to be true of the same cloth. */
+    public Optional<Scheme.Kind> mixed() {
+        return Scheme.MIXED.stream()
+                .filter(kind -> colours.scheme.endsWith("+" + kind.name()))
+                .findFirst();
+    }
+
+    private String base() {
+        int at = colours.scheme.indexOf('+');
+        return at < 0 ? colours.scheme : colours.scheme.substring(0, at);
     }
 
     /** How much light and dark she wants beside each other. */

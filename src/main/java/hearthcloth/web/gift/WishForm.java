@@ -87,6 +87,11 @@ public record WishForm(
         return new WishForm(hearth, bars, rounds, order, fabrics, fabric, slack);
     }
 
+    /** The same of these fabrics alone, the first for the hearth; of any where there are none. */
+    public WishForm only(List<String> names) {
+        return new WishForm(hearth, bars, rounds, order, names, show, slack);
+    }
+
     /** The same of any fabrics. */
     public WishForm ofAny() {
         return new WishForm(hearth, bars, rounds, order, List.of(), show, slack);

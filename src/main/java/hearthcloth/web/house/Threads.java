@@ -1,11 +1,13 @@
 package hearthcloth.web.house;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Step;
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.ThreadChoice;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.thread.SeamThread;
 import hearthcloth.sew.thread.Stitch;
 import hearthcloth.sew.thread.ThreadNeed;
 import hearthcloth.store.Store;
@@ -68,6 +70,20 @@ public record Threads(List<Spool> threads) {
                                 ? thread.name()
                                 : thread.name() + " " + thread.colour().hex())
                         .toList());
+    }
+
+    /** Which of her threads, or a thread like which fabric where she has named none, shows least and most on one seam. */
+    public String sentence(Plan plan, Step seam, Voice voice) {
+        FramingWords words = FramingWords.in(voice.language());
+        List<Spool> own = threads.isEmpty()
+                ? plan.fabrics().stream()
+                        .map(fabric -> new Spool(voice.printing().coloursLike(fabric.name()), fabric.colour()))
+                        .toList()
+                : threads;
+        SeamThread<Spool> thread = SeamThread.of(plan.cloth(), seam, plan.fabrics(), own, Spool::colour);
+        return thread.least().equals(thread.most())
+                ? words.threadsSeamOne(thread.least().name())
+                : words.threadsSeam(thread.least().name(), thread.most().name());
     }
 
     /** How much a cloth takes and which of hers show least and most on the fabrics that its seams cross. */

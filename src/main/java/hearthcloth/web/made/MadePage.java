@@ -88,8 +88,8 @@ public final class MadePage {
                         SlipForm.measured(
                                 context, ClothAsked.settings(room, saved).bare(), words()),
                         SlipForm.note(context, "word", words()));
-        room.store().asOneChange("slip of " + saved.name(), () -> {
-            room.store().cloths().save(saved, "slip", saved.document().with(now));
+        room.store().asOneChange(words().labelSlipOf(saved.name()), () -> {
+            room.store().cloths().save(saved, words().labelSlip(), saved.document().with(now));
             if (!name.isEmpty()) {
                 room.store().cloths().rename(saved.id(), name);
             }
@@ -107,7 +107,7 @@ public final class MadePage {
                 SlipForm.note(context, "who", words()));
         Project was = saved.document();
         Life now = was.life().usedAgain(use);
-        room.store().cloths().save(saved, "wrapped again", was.with(now));
+        room.store().cloths().save(saved, words().labelAgain(), was.with(now));
         PageContext.go(
                 context,
                 "/made/" + saved.id(),

@@ -131,16 +131,21 @@ public final class SewPage {
                                 .check()
                                 .map(check -> settings(cloth).voice().write(check.size(), Rounding.NEAREST))
                                 .orElse(""),
-                        step.kind() == AtTheMachine.Kind.LAY
-                                ? Threads.of(room.store())
-                                        .sentence(
-                                                ClothAsked.plan(cloth),
-                                                settings(cloth).voice())
-                                : "",
+                        thread(cloth, step),
                         OwnPace.of(room.store()).sentence(left, words()),
                         SewingSoFar.bar(step).orElse(""),
                         step.thick(),
                         voice.language().tag()));
+    }
+
+    /** What the whole cloth takes, on the first step; on a seam which thread shows least and most there. */
+    private String thread(SavedCloth cloth, AtTheMachine step) {
+        Threads threads = Threads.of(room.store());
+        return step.kind() == AtTheMachine.Kind.LAY
+                ? threads.sentence(ClothAsked.plan(cloth), settings(cloth).voice())
+                : step.seam()
+                        .map(seam -> threads.sentence(ClothAsked.plan(cloth), seam, settings(cloth).voice()))
+                        .orElse("");
     }
 
     /** The step that is asked for; without one, the one she has come to. */

@@ -35,7 +35,7 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
      * What is said beside the lines.
      *
      * @param measure what it should then measure, empty where nothing is checked
-     * @param thread what the whole cloth takes, on the first step; else empty
+     * @param thread what the whole cloth takes, on the first step; on a seam the one that shows least and most
      * @param time how long what is left will take her, where that is known
      * @param bar the bar that is sewn on; else empty
      * @param thick where it is thick, in a few words; else empty

@@ -83,26 +83,25 @@ final class PhotoChanges {
 
     private Change change(Context context, SavedPhoto photo, PhotoSorting was, String key) {
         OutlineEdits hand = new OutlineEdits(photo.read().orElseThrow().scale().scale());
-        String of = " piece " + key;
         String at = PageContext.field(context, "at");
         return switch (PageContext.field(context, "what")) {
             case "corner" ->
-                new Change("corner of" + of, hand.corner(was, key, whole(context), spot(context, "x", "y")), key);
-            case "more" -> new Change("corner more on" + of, hand.cornerMore(was, key, whole(context)), key);
-            case "less" -> new Change("corner less on" + of, hand.cornerLess(was, key, whole(context)), key);
+                new Change(words().labelCorner(key), hand.corner(was, key, whole(context), spot(context, "x", "y")), key);
+            case "more" -> new Change(words().labelMore(key), hand.cornerMore(was, key, whole(context)), key);
+            case "less" -> new Change(words().labelLess(key), hand.cornerLess(was, key, whole(context)), key);
             case "draw" -> drawn(context, photo, was);
             case "split" -> split(context, photo, was, key);
             case "grain" ->
                 new Change(
-                        "grain of" + of, hand.grain(was, key, spot(context, "x", "y"), spot(context, "x2", "y2")), key);
-            case "nograin" -> new Change("no grain on" + of, hand.noGrain(was, key), key);
+                        words().labelGrain(key), hand.grain(was, key, spot(context, "x", "y"), spot(context, "x2", "y2")), key);
+            case "nograin" -> new Change(words().labelNoGrain(key), hand.noGrain(was, key), key);
             case "check-all" ->
-                new Change("all with a question are right", was.allChecked(book().taken(photo.id())), at);
-            case "drop-rim" -> new Change("leave out all at the rim", was.withoutRim(book().taken(photo.id())), at);
-            case "drop" -> new Change("leave out" + of, was.dropped(key, true), at);
-            case "back" -> new Change("bring back" + of, was.dropped(key, false), at);
-            case "check" -> new Change(of.strip() + " is right", was.checked(key, true), at);
-            case "uncheck" -> new Change(of.strip() + " is not sure", was.checked(key, false), at);
+                new Change(words().labelAllRight(), was.allChecked(book().taken(photo.id())), at);
+            case "drop-rim" -> new Change(words().labelRim(), was.withoutRim(book().taken(photo.id())), at);
+            case "drop" -> new Change(words().labelDrop(key), was.dropped(key, true), at);
+            case "back" -> new Change(words().labelBring(key), was.dropped(key, false), at);
+            case "check" -> new Change(words().labelRight(key), was.checked(key, true), at);
+            case "uncheck" -> new Change(words().labelNotSure(key), was.checked(key, false), at);
             case "move" -> move(context, was, key);
             case "fabric" -> fabric(context, was);
             default -> throw new MeasureException(words().formKind());
@@ -119,7 +118,7 @@ final class PhotoChanges {
                         spot(context, "x2", "y2"),
                         (whole, parts) -> looks(photo.id(), read.scale().pictureWidth(), whole, parts),
                         ReadingQueue.names(room.store()));
-        return new Change("split piece " + key, now, key + "a");
+        return new Change(words().labelSplit(key), now, key + "a");
     }
 
     private List<PieceAppearance> looks(String id, int width, ReadPiece whole, List<ReadPiece> parts) {
@@ -146,7 +145,7 @@ final class PhotoChanges {
                         ReadingQueue.names(room.store()));
         String key = now.pieces().get(now.pieces().size() - 1).key();
         context.header("HX-Push-Url", PhotoAddress.address(photo.id()) + "?piece=" + key);
-        return new Change("draw in piece " + key, now, key);
+        return new Change(words().labelDraw(key), now, key);
     }
 
     /** The corners of the piece that shows round a place she tapped. */
@@ -178,7 +177,7 @@ final class PhotoChanges {
     private Change move(Context context, PhotoSorting was, String key) {
         String to = PageContext.field(context, "group");
         Optional<String> group = to.equals("new") ? Optional.empty() : Optional.of(to);
-        return new Change("fabric of piece " + key, was.moved(key, group, ReadingQueue.names(room.store())), key);
+        return new Change(words().labelMove(key), was.moved(key, group, ReadingQueue.names(room.store())), key);
     }
 
     private Change fabric(Context context, PhotoSorting was) {
@@ -192,7 +191,7 @@ final class PhotoChanges {
                         .orElse(group.nap()),
                 FormFields.choice(hearthcloth.stash.Piece.Washed.class, PageContext.field(context, "washed"))
                         .orElse(group.washed()));
-        String label = told.name().equals(group.name()) ? "fabric " + told.name() : "name " + told.name();
+        String label = told.name().equals(group.name()) ? words().labelFabric(told.name()) : words().labelName(told.name());
         return new Change(label, was.told(told), PageContext.field(context, "at"));
     }
 

@@ -5,6 +5,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.photo.Remeasurement;
 import hearthcloth.photo.plane.Doubt;
+import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.words.speech.Voice;
@@ -58,15 +59,30 @@ public record PhotoChosen(
                 voice.write(piece.size(ruler), Rounding.DOWN),
                 corners(corners),
                 piece.piece().outline().sides().stream()
-                        .map(side -> side.write(ruler))
+                        .map(side -> written(side, voice))
                         .toList(),
                 by(piece, PicturingWords.in(voice.language())),
                 piece.piece().doubts().stream().map(Doubt::sentence).toList(),
                 doing,
                 line(piece, scale, doing),
                 FinishedOutline.of(piece.piece().outline(), scale)
-                        .map(outline -> outline.words(ruler))
+                        .map(outline -> square(outline, voice))
                         .orElse(""));
+    }
+
+    private static String written(MeasuredLength length, Voice voice) {
+        return voice.number(length.length(), Rounding.NEAREST) + " ± "
+                + voice.write(length.giveOrTake(), Rounding.UP);
+    }
+
+    /** Diagonals and squareness in a sentence. */
+    private static String square(FinishedOutline outline, Voice voice) {
+        return PicturingWords.in(voice.language())
+                .pieceSquare(
+                        voice.local(String.format(Locale.ROOT, "%.1f", Math.ceil(10 * outline.offSquareDeg()) / 10)),
+                        written(outline.diagonals().get(0), voice),
+                        outline.isSame() ? "yes" : "no",
+                        written(outline.diagonals().get(1), voice));
     }
 
     /** Left, top, width and height: the piece with room round it. */

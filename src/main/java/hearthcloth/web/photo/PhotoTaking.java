@@ -20,7 +20,6 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
-import hearthcloth.web.stash.StashView;
 import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
@@ -172,7 +171,7 @@ final class PhotoTaking {
         List<Piece> come = arrivals.pieces();
         store.stash()
                 .edit(new StashEdit(
-                        "add " + StashView.pieces(come.size()) + " from a photograph",
+                        words().labelAdd(come.size()),
                         List.of(),
                         come,
                         pictured,

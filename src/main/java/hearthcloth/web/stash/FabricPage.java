@@ -128,7 +128,10 @@ public final class FabricPage {
                 FormFields.choice(Fabric.Faces.class, PageContext.field(context, "faces"))
                         .orElse(was.faces()),
                 FormFields.choice(Fabric.Nap.class, PageContext.field(context, "nap"))
-                        .orElse(was.nap()));
+                        .orElse(was.nap()),
+                PageContext.field(context, "own").isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(FormFields.colour(PageContext.field(context, "wrong"), room.language())));
         // A name that another fabric bears makes them one fabric.
         List<Piece> gone = stash.pieces().stream()
                 .filter(piece ->

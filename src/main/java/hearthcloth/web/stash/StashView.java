@@ -109,6 +109,9 @@ public record StashView(
     static String about(Fabric fabric) {
         return (fabric.colour().isKnown() ? ColourName.of(fabric.colour()) : "colour not known yet")
                 + (fabric.faces() == Fabric.Faces.RIGHT ? ", has a right side" : ", same on both sides")
+                + fabric.wrong()
+                        .map(colour -> ", its wrong side " + ColourName.of(colour))
+                        .orElse("")
                 + (fabric.nap() == Fabric.Nap.LENGTHWISE ? ", nap lengthwise" : "");
     }
 

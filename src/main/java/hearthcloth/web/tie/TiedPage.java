@@ -147,7 +147,7 @@ public final class TiedPage {
                 .cloths()
                 .save(
                         saved,
-                        "what it wraps",
+                        words().labelKeep(),
                         saved.document().with(saved.document().life().meantFor(purpose)));
         PageContext.go(
                 context,

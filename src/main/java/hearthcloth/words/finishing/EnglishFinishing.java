@@ -59,6 +59,21 @@ public final class EnglishFinishing implements FinishingWords {
     }
 
     @Override
+    public String labelAgain() {
+        return "wrapped again";
+    }
+
+    @Override
+    public String labelSlip() {
+        return "slip";
+    }
+
+    @Override
+    public String labelSlipOf(String cloth) {
+        return "slip of " + cloth;
+    }
+
+    @Override
     public String lastStep() {
         return "Back to the last step";
     }

@@ -39,6 +39,12 @@ public interface FinishingWords {
 
     String how(int days, int fabrics, String parts);
 
+    String labelAgain();
+
+    String labelSlip();
+
+    String labelSlipOf(String cloth);
+
     String lastStep();
 
     String leftBack(int n);

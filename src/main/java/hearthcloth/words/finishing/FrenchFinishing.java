@@ -59,6 +59,21 @@ public final class FrenchFinishing implements FinishingWords {
     }
 
     @Override
+    public String labelAgain() {
+        return "emballé de nouveau";
+    }
+
+    @Override
+    public String labelSlip() {
+        return "étiquette";
+    }
+
+    @Override
+    public String labelSlipOf(String cloth) {
+        return "étiquette de " + cloth;
+    }
+
+    @Override
     public String lastStep() {
         return "Retour à la dernière étape";
     }

@@ -59,6 +59,21 @@ public final class GermanFinishing implements FinishingWords {
     }
 
     @Override
+    public String labelAgain() {
+        return "wieder eingebunden";
+    }
+
+    @Override
+    public String labelSlip() {
+        return "Zettel";
+    }
+
+    @Override
+    public String labelSlipOf(String cloth) {
+        return "Zettel von " + cloth;
+    }
+
+    @Override
     public String lastStep() {
         return "Zurück zum letzten Schritt";
     }

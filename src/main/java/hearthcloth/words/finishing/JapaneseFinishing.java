@@ -59,6 +59,21 @@ public final class JapaneseFinishing implements FinishingWords {
     }
 
     @Override
+    public String labelAgain() {
+        return "また包んだ";
+    }
+
+    @Override
+    public String labelSlip() {
+        return "札";
+    }
+
+    @Override
+    public String labelSlipOf(String cloth) {
+        return cloth + " の札";
+    }
+
+    @Override
     public String lastStep() {
         return "最後の手順に戻る";
     }

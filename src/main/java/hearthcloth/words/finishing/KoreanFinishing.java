@@ -61,6 +61,21 @@ public final class KoreanFinishing implements FinishingWords {
     }
 
     @Override
+    public String labelAgain() {
+        return "다시 쌈";
+    }
+
+    @Override
+    public String labelSlip() {
+        return "이름표";
+    }
+
+    @Override
+    public String labelSlipOf(String cloth) {
+        return cloth + "의 이름표";
+    }
+
+    @Override
     public String lastStep() {
         return "마지막 단계로 돌아가기";
     }

@@ -59,6 +59,21 @@ public final class SpanishFinishing implements FinishingWords {
     }
 
     @Override
+    public String labelAgain() {
+        return "envuelto otra vez";
+    }
+
+    @Override
+    public String labelSlip() {
+        return "etiqueta";
+    }
+
+    @Override
+    public String labelSlipOf(String cloth) {
+        return "etiqueta de " + cloth;
+    }
+
+    @Override
     public String lastStep() {
         return "Volver al último paso";
     }

@@ -519,6 +519,16 @@ public final class EnglishFraming implements FramingWords {
     }
 
     @Override
+    public String threadsSeam(String least, String most) {
+        return "On this seam " + least + " shows least, " + most + " most.";
+    }
+
+    @Override
+    public String threadsSeamOne(String least) {
+        return "On this seam " + least + " shows least.";
+    }
+
+    @Override
     public String threadsSuits(String least, String most) {
         return "Of your threads " + least + " shows least on these fabrics, " + most + " most.";
     }

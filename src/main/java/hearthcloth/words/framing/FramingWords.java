@@ -223,6 +223,10 @@ public interface FramingWords {
 
     String threadsSave();
 
+    String threadsSeam(String least, String most);
+
+    String threadsSeamOne(String least);
+
     String threadsSuits(String least, String most);
 
     String threadsSuitsOne(String least);

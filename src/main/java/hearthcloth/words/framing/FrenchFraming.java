@@ -519,6 +519,16 @@ public final class FrenchFraming implements FramingWords {
     }
 
     @Override
+    public String threadsSeam(String least, String most) {
+        return "Sur cette couture, " + least + " se voit le moins, " + most + " le plus.";
+    }
+
+    @Override
+    public String threadsSeamOne(String least) {
+        return "Sur cette couture, " + least + " se voit le moins.";
+    }
+
+    @Override
     public String threadsSuits(String least, String most) {
         return "De vos fils, " + least + " se voit le moins sur ces tissus, " + most + " le plus.";
     }

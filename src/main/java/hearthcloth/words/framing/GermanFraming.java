@@ -519,6 +519,16 @@ public final class GermanFraming implements FramingWords {
     }
 
     @Override
+    public String threadsSeam(String least, String most) {
+        return "An dieser Naht fällt " + least + " am wenigsten auf, " + most + " am meisten.";
+    }
+
+    @Override
+    public String threadsSeamOne(String least) {
+        return "An dieser Naht fällt " + least + " am wenigsten auf.";
+    }
+
+    @Override
     public String threadsSuits(String least, String most) {
         return "Von deinem Garn fällt " + least + " auf diesen Stoffen am wenigsten auf, " + most + " am meisten.";
     }

@@ -519,6 +519,16 @@ public final class JapaneseFraming implements FramingWords {
     }
 
     @Override
+    public String threadsSeam(String least, String most) {
+        return "この縫い目でいちばん目立たないのは" + least + "、いちばん目立つのは" + most + "です。";
+    }
+
+    @Override
+    public String threadsSeamOne(String least) {
+        return "この縫い目でいちばん目立たないのは" + least + "です。";
+    }
+
+    @Override
     public String threadsSuits(String least, String most) {
         return "手持ちの糸では、この布に " + least + " がいちばん目立たず、" + most + " がいちばん目立ちます。";
     }

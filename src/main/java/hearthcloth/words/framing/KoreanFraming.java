@@ -521,6 +521,16 @@ public final class KoreanFraming implements FramingWords {
     }
 
     @Override
+    public String threadsSeam(String least, String most) {
+        return "이 솔기에 가장 덜 보이는 것은 " + least + ", 가장 잘 보이는 것은 " + most + "입니다.";
+    }
+
+    @Override
+    public String threadsSeamOne(String least) {
+        return "이 솔기에 가장 덜 보이는 것은 " + least + "입니다.";
+    }
+
+    @Override
     public String threadsSuits(String least, String most) {
         return "가진 실 가운데 이 천들에 가장 덜 보이는 것은 " + least + ", 가장 잘 보이는 것은 " + most + "입니다.";
     }

@@ -519,6 +519,16 @@ public final class SpanishFraming implements FramingWords {
     }
 
     @Override
+    public String threadsSeam(String least, String most) {
+        return "En esta costura, " + least + " se ve menos y " + most + " más.";
+    }
+
+    @Override
+    public String threadsSeamOne(String least) {
+        return "En esta costura, " + least + " se ve menos.";
+    }
+
+    @Override
     public String threadsSuits(String least, String most) {
         return "De sus hilos, " + least + " es el que menos se nota en estas telas y " + most + " el que más.";
     }

@@ -444,6 +444,91 @@ public final class EnglishPicturing implements PicturingWords {
     }
 
     @Override
+    public String labelAdd(int n) {
+        return "add " + (n == 1 ? "" + n + " piece" : "" + n + " pieces") + " from a photograph";
+    }
+
+    @Override
+    public String labelAllRight() {
+        return "all with a question are right";
+    }
+
+    @Override
+    public String labelBring(String piece) {
+        return "bring back piece " + piece;
+    }
+
+    @Override
+    public String labelCorner(String piece) {
+        return "corner of piece " + piece;
+    }
+
+    @Override
+    public String labelDraw(String piece) {
+        return "draw in piece " + piece;
+    }
+
+    @Override
+    public String labelDrop(String piece) {
+        return "leave out piece " + piece;
+    }
+
+    @Override
+    public String labelFabric(String name) {
+        return "fabric " + name;
+    }
+
+    @Override
+    public String labelGrain(String piece) {
+        return "grain of piece " + piece;
+    }
+
+    @Override
+    public String labelLess(String piece) {
+        return "corner less on piece " + piece;
+    }
+
+    @Override
+    public String labelMore(String piece) {
+        return "corner more on piece " + piece;
+    }
+
+    @Override
+    public String labelMove(String piece) {
+        return "fabric of piece " + piece;
+    }
+
+    @Override
+    public String labelName(String name) {
+        return "name " + name;
+    }
+
+    @Override
+    public String labelNoGrain(String piece) {
+        return "no grain on piece " + piece;
+    }
+
+    @Override
+    public String labelNotSure(String piece) {
+        return "piece " + piece + " is not sure";
+    }
+
+    @Override
+    public String labelRight(String piece) {
+        return "piece " + piece + " is right";
+    }
+
+    @Override
+    public String labelRim() {
+        return "leave out all at the rim";
+    }
+
+    @Override
+    public String labelSplit(String piece) {
+        return "split piece " + piece;
+    }
+
+    @Override
     public String noPiece() {
         return "There is no such piece on this photograph.";
     }
@@ -586,6 +671,11 @@ public final class EnglishPicturing implements PicturingWords {
     @Override
     public String pieceSplit() {
         return "Split in two";
+    }
+
+    @Override
+    public String pieceSquare(String degrees, String one, String same, String two) {
+        return "Its diagonals are " + one + " and " + two + ", " + (same.equals("yes") ? "the same as far as the picture tells" : "so it is not square") + "; its corners are right angles to " + degrees + "°.";
     }
 
     @Override

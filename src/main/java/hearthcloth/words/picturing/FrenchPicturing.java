@@ -444,6 +444,91 @@ public final class FrenchPicturing implements PicturingWords {
     }
 
     @Override
+    public String labelAdd(int n) {
+        return "ajouter " + (n == 0 || n == 1 ? "" + n + " morceau" : "" + n + " morceaux") + " d’une photo";
+    }
+
+    @Override
+    public String labelAllRight() {
+        return "tous ceux avec une question sont bons";
+    }
+
+    @Override
+    public String labelBring(String piece) {
+        return "reprendre le morceau " + piece;
+    }
+
+    @Override
+    public String labelCorner(String piece) {
+        return "coin du morceau " + piece;
+    }
+
+    @Override
+    public String labelDraw(String piece) {
+        return "dessiner le morceau " + piece;
+    }
+
+    @Override
+    public String labelDrop(String piece) {
+        return "laisser le morceau " + piece;
+    }
+
+    @Override
+    public String labelFabric(String name) {
+        return "tissu " + name;
+    }
+
+    @Override
+    public String labelGrain(String piece) {
+        return "droit-fil du morceau " + piece;
+    }
+
+    @Override
+    public String labelLess(String piece) {
+        return "coin de moins au morceau " + piece;
+    }
+
+    @Override
+    public String labelMore(String piece) {
+        return "coin de plus au morceau " + piece;
+    }
+
+    @Override
+    public String labelMove(String piece) {
+        return "tissu du morceau " + piece;
+    }
+
+    @Override
+    public String labelName(String name) {
+        return "nom " + name;
+    }
+
+    @Override
+    public String labelNoGrain(String piece) {
+        return "pas de droit-fil au morceau " + piece;
+    }
+
+    @Override
+    public String labelNotSure(String piece) {
+        return "le morceau " + piece + " n’est pas sûr";
+    }
+
+    @Override
+    public String labelRight(String piece) {
+        return "le morceau " + piece + " est bon";
+    }
+
+    @Override
+    public String labelRim() {
+        return "laisser tous ceux du bord";
+    }
+
+    @Override
+    public String labelSplit(String piece) {
+        return "partager le morceau " + piece;
+    }
+
+    @Override
     public String noPiece() {
         return "Ce morceau n’est pas sur cette photo.";
     }
@@ -586,6 +671,11 @@ public final class FrenchPicturing implements PicturingWords {
     @Override
     public String pieceSplit() {
         return "Partager en deux";
+    }
+
+    @Override
+    public String pieceSquare(String degrees, String one, String same, String two) {
+        return "Ses diagonales font " + one + " et " + two + ", " + (same.equals("yes") ? "égales autant que la photo le montre" : "il n’est donc pas d’équerre") + " ; ses coins sont droits à " + degrees + "° près.";
     }
 
     @Override

@@ -444,6 +444,91 @@ public final class GermanPicturing implements PicturingWords {
     }
 
     @Override
+    public String labelAdd(int n) {
+        return (n == 1 ? "" + n + " Stück" : "" + n + " Stücke") + " aus einem Foto hinzufügen";
+    }
+
+    @Override
+    public String labelAllRight() {
+        return "alle mit Fragezeichen stimmen";
+    }
+
+    @Override
+    public String labelBring(String piece) {
+        return "Stück " + piece + " zurückholen";
+    }
+
+    @Override
+    public String labelCorner(String piece) {
+        return "Ecke von Stück " + piece;
+    }
+
+    @Override
+    public String labelDraw(String piece) {
+        return "Stück " + piece + " einzeichnen";
+    }
+
+    @Override
+    public String labelDrop(String piece) {
+        return "Stück " + piece + " weglassen";
+    }
+
+    @Override
+    public String labelFabric(String name) {
+        return "Stoff " + name;
+    }
+
+    @Override
+    public String labelGrain(String piece) {
+        return "Fadenlauf von Stück " + piece;
+    }
+
+    @Override
+    public String labelLess(String piece) {
+        return "Ecke weniger an Stück " + piece;
+    }
+
+    @Override
+    public String labelMore(String piece) {
+        return "Ecke mehr an Stück " + piece;
+    }
+
+    @Override
+    public String labelMove(String piece) {
+        return "Stoff von Stück " + piece;
+    }
+
+    @Override
+    public String labelName(String name) {
+        return "Name " + name;
+    }
+
+    @Override
+    public String labelNoGrain(String piece) {
+        return "kein Fadenlauf an Stück " + piece;
+    }
+
+    @Override
+    public String labelNotSure(String piece) {
+        return "Stück " + piece + " ist nicht sicher";
+    }
+
+    @Override
+    public String labelRight(String piece) {
+        return "Stück " + piece + " stimmt";
+    }
+
+    @Override
+    public String labelRim() {
+        return "alle am Rand weglassen";
+    }
+
+    @Override
+    public String labelSplit(String piece) {
+        return "Stück " + piece + " teilen";
+    }
+
+    @Override
     public String noPiece() {
         return "Dieses Stück gibt es auf dem Foto nicht.";
     }
@@ -586,6 +671,11 @@ public final class GermanPicturing implements PicturingWords {
     @Override
     public String pieceSplit() {
         return "In zwei teilen";
+    }
+
+    @Override
+    public String pieceSquare(String degrees, String one, String same, String two) {
+        return "Die Diagonalen sind " + one + " und " + two + ", " + (same.equals("yes") ? "gleich, soweit das Bild es zeigt" : "also nicht rechtwinklig") + "; die Ecken sind auf " + degrees + "° rechtwinklig.";
     }
 
     @Override

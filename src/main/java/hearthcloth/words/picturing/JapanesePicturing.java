@@ -444,6 +444,91 @@ public final class JapanesePicturing implements PicturingWords {
     }
 
     @Override
+    public String labelAdd(int n) {
+        return "写真から布 " + "" + n + " 枚" + "を追加";
+    }
+
+    @Override
+    public String labelAllRight() {
+        return "「?」はすべて正しい";
+    }
+
+    @Override
+    public String labelBring(String piece) {
+        return "布 " + piece + " を戻す";
+    }
+
+    @Override
+    public String labelCorner(String piece) {
+        return "布 " + piece + " の角";
+    }
+
+    @Override
+    public String labelDraw(String piece) {
+        return "布 " + piece + " を描き入れる";
+    }
+
+    @Override
+    public String labelDrop(String piece) {
+        return "布 " + piece + " を外す";
+    }
+
+    @Override
+    public String labelFabric(String name) {
+        return "布地 " + name;
+    }
+
+    @Override
+    public String labelGrain(String piece) {
+        return "布 " + piece + " の縦地";
+    }
+
+    @Override
+    public String labelLess(String piece) {
+        return "布 " + piece + " の角を減らす";
+    }
+
+    @Override
+    public String labelMore(String piece) {
+        return "布 " + piece + " に角を追加";
+    }
+
+    @Override
+    public String labelMove(String piece) {
+        return "布 " + piece + " の布地";
+    }
+
+    @Override
+    public String labelName(String name) {
+        return "名前 " + name;
+    }
+
+    @Override
+    public String labelNoGrain(String piece) {
+        return "布 " + piece + " の縦地なし";
+    }
+
+    @Override
+    public String labelNotSure(String piece) {
+        return "布 " + piece + " は確かでない";
+    }
+
+    @Override
+    public String labelRight(String piece) {
+        return "布 " + piece + " は正しい";
+    }
+
+    @Override
+    public String labelRim() {
+        return "端をすべて外す";
+    }
+
+    @Override
+    public String labelSplit(String piece) {
+        return "布 " + piece + " を分ける";
+    }
+
+    @Override
     public String noPiece() {
         return "この写真にその布はありません。";
     }
@@ -586,6 +671,11 @@ public final class JapanesePicturing implements PicturingWords {
     @Override
     public String pieceSplit() {
         return "二つに分ける";
+    }
+
+    @Override
+    public String pieceSquare(String degrees, String one, String same, String two) {
+        return "二つの対角線は " + one + " と " + two + " です。" + (same.equals("yes") ? "写真でわかる限り同じです" : "したがって直角ではありません") + "。角は直角から " + degrees + "° 以内です。";
     }
 
     @Override

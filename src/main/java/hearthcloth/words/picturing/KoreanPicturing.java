@@ -446,6 +446,91 @@ public final class KoreanPicturing implements PicturingWords {
     }
 
     @Override
+    public String labelAdd(int n) {
+        return "사진에서 천 " + "" + n + "장" + " 넣음";
+    }
+
+    @Override
+    public String labelAllRight() {
+        return "물음표 모두 맞음";
+    }
+
+    @Override
+    public String labelBring(String piece) {
+        return "천 " + piece + " 다시 넣음";
+    }
+
+    @Override
+    public String labelCorner(String piece) {
+        return "천 " + piece + "의 귀퉁이";
+    }
+
+    @Override
+    public String labelDraw(String piece) {
+        return "천 " + piece + " 그려 넣음";
+    }
+
+    @Override
+    public String labelDrop(String piece) {
+        return "천 " + piece + " 뺌";
+    }
+
+    @Override
+    public String labelFabric(String name) {
+        return "천 " + name;
+    }
+
+    @Override
+    public String labelGrain(String piece) {
+        return "천 " + piece + "의 식서 방향";
+    }
+
+    @Override
+    public String labelLess(String piece) {
+        return "천 " + piece + "에서 귀퉁이 뺌";
+    }
+
+    @Override
+    public String labelMore(String piece) {
+        return "천 " + piece + "에 귀퉁이 더함";
+    }
+
+    @Override
+    public String labelMove(String piece) {
+        return "천 " + piece + "의 종류";
+    }
+
+    @Override
+    public String labelName(String name) {
+        return "이름 " + name;
+    }
+
+    @Override
+    public String labelNoGrain(String piece) {
+        return "천 " + piece + " 식서 방향 없음";
+    }
+
+    @Override
+    public String labelNotSure(String piece) {
+        return "천 " + piece + " 확실하지 않음";
+    }
+
+    @Override
+    public String labelRight(String piece) {
+        return "천 " + piece + " 맞음";
+    }
+
+    @Override
+    public String labelRim() {
+        return "가장자리 모두 뺌";
+    }
+
+    @Override
+    public String labelSplit(String piece) {
+        return "천 " + piece + " 나눔";
+    }
+
+    @Override
     public String noPiece() {
         return "이 사진에 그런 천은 없습니다.";
     }
@@ -588,6 +673,11 @@ public final class KoreanPicturing implements PicturingWords {
     @Override
     public String pieceSplit() {
         return "둘로 나누기";
+    }
+
+    @Override
+    public String pieceSquare(String degrees, String one, String same, String two) {
+        return "두 대각선은 " + one + ", " + two + "입니다. " + (same.equals("yes") ? "사진으로 보는 한 같습니다" : "그러므로 직각이 아닙니다") + ". 귀퉁이는 직각에서 " + degrees + "° 안입니다.";
     }
 
     @Override

@@ -193,6 +193,40 @@ public interface PicturingWords {
 
     String keyUsable();
 
+    String labelAdd(int n);
+
+    String labelAllRight();
+
+    String labelBring(String piece);
+
+    String labelCorner(String piece);
+
+    String labelDraw(String piece);
+
+    String labelDrop(String piece);
+
+    String labelFabric(String name);
+
+    String labelGrain(String piece);
+
+    String labelLess(String piece);
+
+    String labelMore(String piece);
+
+    String labelMove(String piece);
+
+    String labelName(String name);
+
+    String labelNoGrain(String piece);
+
+    String labelNotSure(String piece);
+
+    String labelRight(String piece);
+
+    String labelRim();
+
+    String labelSplit(String piece);
+
     String noPiece();
 
     String notOpened();
@@ -250,6 +284,8 @@ public interface PicturingWords {
     String pieceSides();
 
     String pieceSplit();
+
+    String pieceSquare(String degrees, String one, String same, String two);
 
     String pieceStraight();
 

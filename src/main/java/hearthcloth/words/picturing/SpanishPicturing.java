@@ -444,6 +444,91 @@ public final class SpanishPicturing implements PicturingWords {
     }
 
     @Override
+    public String labelAdd(int n) {
+        return "añadir " + (n == 1 ? "" + n + " trozo" : "" + n + " trozos") + " de una foto";
+    }
+
+    @Override
+    public String labelAllRight() {
+        return "todos los dudosos están bien";
+    }
+
+    @Override
+    public String labelBring(String piece) {
+        return "recuperar el trozo " + piece;
+    }
+
+    @Override
+    public String labelCorner(String piece) {
+        return "esquina del trozo " + piece;
+    }
+
+    @Override
+    public String labelDraw(String piece) {
+        return "dibujar el trozo " + piece;
+    }
+
+    @Override
+    public String labelDrop(String piece) {
+        return "dejar fuera el trozo " + piece;
+    }
+
+    @Override
+    public String labelFabric(String name) {
+        return "tela " + name;
+    }
+
+    @Override
+    public String labelGrain(String piece) {
+        return "hilo del trozo " + piece;
+    }
+
+    @Override
+    public String labelLess(String piece) {
+        return "esquina menos en el trozo " + piece;
+    }
+
+    @Override
+    public String labelMore(String piece) {
+        return "esquina más en el trozo " + piece;
+    }
+
+    @Override
+    public String labelMove(String piece) {
+        return "tela del trozo " + piece;
+    }
+
+    @Override
+    public String labelName(String name) {
+        return "nombre " + name;
+    }
+
+    @Override
+    public String labelNoGrain(String piece) {
+        return "sin hilo en el trozo " + piece;
+    }
+
+    @Override
+    public String labelNotSure(String piece) {
+        return "el trozo " + piece + " no es seguro";
+    }
+
+    @Override
+    public String labelRight(String piece) {
+        return "el trozo " + piece + " está bien";
+    }
+
+    @Override
+    public String labelRim() {
+        return "dejar fuera los del borde";
+    }
+
+    @Override
+    public String labelSplit(String piece) {
+        return "dividir el trozo " + piece;
+    }
+
+    @Override
     public String noPiece() {
         return "Ese trozo no está en esta foto.";
     }
@@ -586,6 +671,11 @@ public final class SpanishPicturing implements PicturingWords {
     @Override
     public String pieceSplit() {
         return "Dividir en dos";
+    }
+
+    @Override
+    public String pieceSquare(String degrees, String one, String same, String two) {
+        return "Sus diagonales miden " + one + " y " + two + ", " + (same.equals("yes") ? "iguales hasta donde muestra la foto" : "así que no está a escuadra") + "; sus esquinas son rectas a " + degrees + "°.";
     }
 
     @Override

@@ -169,6 +169,11 @@ public final class EnglishPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourBack(String what) {
+        return "On the back " + what + ".";
+    }
+
+    @Override
     public String colourCouldLie(String length) {
         return "At most " + length + " of its seams could lie better.";
     }

@@ -169,6 +169,11 @@ public final class FrenchPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourBack(String what) {
+        return "Sur l'envers : " + what + ".";
+    }
+
+    @Override
     public String colourCouldLie(String length) {
         return "Au plus " + length + " de ses coutures pourraient être mieux placés.";
     }

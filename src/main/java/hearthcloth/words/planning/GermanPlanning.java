@@ -169,6 +169,11 @@ public final class GermanPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourBack(String what) {
+        return "Auf der Rückseite: " + what + ".";
+    }
+
+    @Override
     public String colourCouldLie(String length) {
         return "Höchstens " + length + " seiner Nähte könnten besser liegen.";
     }

@@ -169,6 +169,11 @@ public final class JapanesePlanning implements PlanningWords {
     }
 
     @Override
+    public String colourBack(String what) {
+        return "裏：" + what + "。";
+    }
+
+    @Override
     public String colourCouldLie(String length) {
         return "縫い目のうち、よくできるのは多くても " + length + " です。";
     }

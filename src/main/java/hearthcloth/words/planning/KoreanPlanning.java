@@ -171,6 +171,11 @@ public final class KoreanPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourBack(String what) {
+        return "뒷면: " + what + ".";
+    }
+
+    @Override
     public String colourCouldLie(String length) {
         return "솔기 가운데 나아질 수 있는 길이는 많아야 " + length + "입니다.";
     }

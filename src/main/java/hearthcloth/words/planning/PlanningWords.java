@@ -69,6 +69,8 @@ public interface PlanningWords {
 
     String colourApart();
 
+    String colourBack(String what);
+
     String colourCouldLie(String length);
 
     String colourField();

@@ -169,6 +169,11 @@ public final class SpanishPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourBack(String what) {
+        return "En el revés: " + what + ".";
+    }
+
+    @Override
     public String colourCouldLie(String length) {
         return "Como mucho " + length + " de sus costuras podrían quedar mejor.";
     }

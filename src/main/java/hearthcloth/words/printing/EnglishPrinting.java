@@ -64,6 +64,51 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String coloursEyes(String eyes) {
+        return (eyes.equals("protan") ? "As red-blind eyes see it" : eyes.equals("deutan") ? "As green-blind eyes see it" : "As blue-blind eyes see it");
+    }
+
+    @Override
+    public String coloursGrey(String shade) {
+        return (shade.equals("black") ? "black" : shade.equals("dark") ? "dark grey" : shade.equals("middle") ? "grey" : shade.equals("light") ? "light grey" : "white");
+    }
+
+    @Override
+    public String coloursLeast() {
+        return "Shows least";
+    }
+
+    @Override
+    public String coloursLike(String fabric) {
+        return "like " + fabric;
+    }
+
+    @Override
+    public String coloursMost() {
+        return "Shows most";
+    }
+
+    @Override
+    public String coloursSeams() {
+        return "Seams";
+    }
+
+    @Override
+    public String coloursThread() {
+        return "Thread for each seam, by its colour. One that shows least hides uneven stitches; one that shows most is part of the look.";
+    }
+
+    @Override
+    public String coloursTitle() {
+        return "Its colours";
+    }
+
+    @Override
+    public String coloursValues() {
+        return "Light and dark, in five steps";
+    }
+
+    @Override
     public String corner() {
         return "One corner";
     }

@@ -64,6 +64,51 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
+    public String coloursEyes(String eyes) {
+        return (eyes.equals("protan") ? "Vu par des yeux aveugles au rouge" : eyes.equals("deutan") ? "Vu par des yeux aveugles au vert" : "Vu par des yeux aveugles au bleu");
+    }
+
+    @Override
+    public String coloursGrey(String shade) {
+        return (shade.equals("black") ? "noir" : shade.equals("dark") ? "gris foncé" : shade.equals("middle") ? "gris" : shade.equals("light") ? "gris clair" : "blanc");
+    }
+
+    @Override
+    public String coloursLeast() {
+        return "Se voit le moins";
+    }
+
+    @Override
+    public String coloursLike(String fabric) {
+        return "comme " + fabric;
+    }
+
+    @Override
+    public String coloursMost() {
+        return "Se voit le plus";
+    }
+
+    @Override
+    public String coloursSeams() {
+        return "Coutures";
+    }
+
+    @Override
+    public String coloursThread() {
+        return "Le fil de chaque couture, par sa couleur. Celui qui se voit le moins cache les points irréguliers ; celui qui se voit le plus fait partie du dessin.";
+    }
+
+    @Override
+    public String coloursTitle() {
+        return "Ses couleurs";
+    }
+
+    @Override
+    public String coloursValues() {
+        return "Clair et foncé, en cinq degrés";
+    }
+
+    @Override
     public String corner() {
         return "Un coin";
     }

@@ -64,6 +64,51 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
+    public String coloursEyes(String eyes) {
+        return (eyes.equals("protan") ? "Wie rotblinde Augen es sehen" : eyes.equals("deutan") ? "Wie grünblinde Augen es sehen" : "Wie blaublinde Augen es sehen");
+    }
+
+    @Override
+    public String coloursGrey(String shade) {
+        return (shade.equals("black") ? "Schwarz" : shade.equals("dark") ? "Dunkelgrau" : shade.equals("middle") ? "Grau" : shade.equals("light") ? "Hellgrau" : "Weiß");
+    }
+
+    @Override
+    public String coloursLeast() {
+        return "Fällt am wenigsten auf";
+    }
+
+    @Override
+    public String coloursLike(String fabric) {
+        return "wie " + fabric;
+    }
+
+    @Override
+    public String coloursMost() {
+        return "Fällt am meisten auf";
+    }
+
+    @Override
+    public String coloursSeams() {
+        return "Nähte";
+    }
+
+    @Override
+    public String coloursThread() {
+        return "Garn für jede Naht nach seiner Farbe. Eines, das kaum auffällt, verbirgt ungleiche Stiche; eines, das stark auffällt, gehört zum Bild.";
+    }
+
+    @Override
+    public String coloursTitle() {
+        return "Die Farben";
+    }
+
+    @Override
+    public String coloursValues() {
+        return "Hell und Dunkel in fünf Stufen";
+    }
+
+    @Override
     public String corner() {
         return "Eine Ecke";
     }

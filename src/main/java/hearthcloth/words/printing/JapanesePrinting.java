@@ -64,6 +64,51 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
+    public String coloursEyes(String eyes) {
+        return (eyes.equals("protan") ? "赤が見えにくい目で見た表" : eyes.equals("deutan") ? "緑が見えにくい目で見た表" : "青が見えにくい目で見た表");
+    }
+
+    @Override
+    public String coloursGrey(String shade) {
+        return (shade.equals("black") ? "黒" : shade.equals("dark") ? "濃い灰色" : shade.equals("middle") ? "灰色" : shade.equals("light") ? "薄い灰色" : "白");
+    }
+
+    @Override
+    public String coloursLeast() {
+        return "いちばん目立たない";
+    }
+
+    @Override
+    public String coloursLike(String fabric) {
+        return fabric + "のような色";
+    }
+
+    @Override
+    public String coloursMost() {
+        return "いちばん目立つ";
+    }
+
+    @Override
+    public String coloursSeams() {
+        return "縫い目";
+    }
+
+    @Override
+    public String coloursThread() {
+        return "縫い目ごとの糸の色。いちばん目立たない糸は縫い目のむらを隠し、いちばん目立つ糸は模様になります。";
+    }
+
+    @Override
+    public String coloursTitle() {
+        return "色";
+    }
+
+    @Override
+    public String coloursValues() {
+        return "明るさを五段階で";
+    }
+
+    @Override
     public String corner() {
         return "角の一つ";
     }

@@ -66,6 +66,51 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String coloursEyes(String eyes) {
+        return (eyes.equals("protan") ? "적색맹의 눈에 보이는 모습" : eyes.equals("deutan") ? "녹색맹의 눈에 보이는 모습" : "청색맹의 눈에 보이는 모습");
+    }
+
+    @Override
+    public String coloursGrey(String shade) {
+        return (shade.equals("black") ? "검정" : shade.equals("dark") ? "짙은 회색" : shade.equals("middle") ? "회색" : shade.equals("light") ? "밝은 회색" : "흰색");
+    }
+
+    @Override
+    public String coloursLeast() {
+        return "가장 눈에 띄지 않음";
+    }
+
+    @Override
+    public String coloursLike(String fabric) {
+        return fabric + " 같은 색";
+    }
+
+    @Override
+    public String coloursMost() {
+        return "가장 눈에 띔";
+    }
+
+    @Override
+    public String coloursSeams() {
+        return "솔기";
+    }
+
+    @Override
+    public String coloursThread() {
+        return "솔기마다 어울리는 실의 색입니다. 가장 눈에 띄지 않는 실은 고르지 않은 땀을 가려 주고, 가장 눈에 띄는 실은 무늬가 됩니다.";
+    }
+
+    @Override
+    public String coloursTitle() {
+        return "색";
+    }
+
+    @Override
+    public String coloursValues() {
+        return "밝기를 다섯 단계로";
+    }
+
+    @Override
     public String corner() {
         return "귀 하나";
     }

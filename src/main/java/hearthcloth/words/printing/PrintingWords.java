@@ -27,6 +27,24 @@ public interface PrintingWords {
 
     String chosenTitle();
 
+    String coloursEyes(String eyes);
+
+    String coloursGrey(String shade);
+
+    String coloursLeast();
+
+    String coloursLike(String fabric);
+
+    String coloursMost();
+
+    String coloursSeams();
+
+    String coloursThread();
+
+    String coloursTitle();
+
+    String coloursValues();
+
     String corner();
 
     String cornerFirst(String length);

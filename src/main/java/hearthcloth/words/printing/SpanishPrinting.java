@@ -64,6 +64,51 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
+    public String coloursEyes(String eyes) {
+        return (eyes.equals("protan") ? "Como lo ven ojos ciegos al rojo" : eyes.equals("deutan") ? "Como lo ven ojos ciegos al verde" : "Como lo ven ojos ciegos al azul");
+    }
+
+    @Override
+    public String coloursGrey(String shade) {
+        return (shade.equals("black") ? "negro" : shade.equals("dark") ? "gris oscuro" : shade.equals("middle") ? "gris" : shade.equals("light") ? "gris claro" : "blanco");
+    }
+
+    @Override
+    public String coloursLeast() {
+        return "Se ve menos";
+    }
+
+    @Override
+    public String coloursLike(String fabric) {
+        return "como " + fabric;
+    }
+
+    @Override
+    public String coloursMost() {
+        return "Se ve más";
+    }
+
+    @Override
+    public String coloursSeams() {
+        return "Costuras";
+    }
+
+    @Override
+    public String coloursThread() {
+        return "El hilo de cada costura, por su color. El que menos se ve esconde puntadas desiguales; el que más se ve forma parte del dibujo.";
+    }
+
+    @Override
+    public String coloursTitle() {
+        return "Sus colores";
+    }
+
+    @Override
+    public String coloursValues() {
+        return "Claro y oscuro, en cinco grados";
+    }
+
+    @Override
     public String corner() {
         return "Una esquina";
     }

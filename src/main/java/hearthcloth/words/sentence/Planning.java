@@ -143,6 +143,10 @@ public final class Planning implements Room {
         return new Sentence(ROOM, "colour.apart");
     }
 
+    public static Sentence colourBack(Argument what) {
+        return new Sentence(ROOM, "colour.back", what);
+    }
+
     public static Sentence colourCouldLie(Argument length) {
         return new Sentence(ROOM, "colour.couldLie", length);
     }
@@ -468,6 +472,7 @@ public final class Planning implements Room {
             case "chosen.sizeSure" -> "t";
             case "colour" -> "t";
             case "colour.apart" -> "";
+            case "colour.back" -> "t";
             case "colour.couldLie" -> "t";
             case "colour.field" -> "";
             case "colour.hearthAll" -> "";
@@ -580,6 +585,7 @@ public final class Planning implements Room {
             case "chosen.sizeSure" -> words.chosenSizeSure(sentence.text(0, voice));
             case "colour" -> words.colour(sentence.text(0, voice));
             case "colour.apart" -> words.colourApart();
+            case "colour.back" -> words.colourBack(sentence.text(0, voice));
             case "colour.couldLie" -> words.colourCouldLie(sentence.text(0, voice));
             case "colour.field" -> words.colourField();
             case "colour.hearthAll" -> words.colourHearthAll();

@@ -4,6 +4,11 @@ package hearthcloth.words.wrapping;
 public final class EnglishWrapping implements WrappingWords {
 
     @Override
+    public String labelKeep() {
+        return "what it wraps";
+    }
+
+    @Override
     public String showsCaption(String what) {
         return (what.equals("patch") ? "Where the cloth of each patch went, in per cent of the patch" : "Where the cloth of each fabric went, in per cent of the fabric");
     }

@@ -4,6 +4,11 @@ package hearthcloth.words.wrapping;
 public final class FrenchWrapping implements WrappingWords {
 
     @Override
+    public String labelKeep() {
+        return "ce qu’il emballe";
+    }
+
+    @Override
     public String showsCaption(String what) {
         return (what.equals("patch") ? "Où est passé le tissu de chaque pièce, en pour cent de la pièce" : "Où est passé chaque tissu, en pour cent du tissu");
     }

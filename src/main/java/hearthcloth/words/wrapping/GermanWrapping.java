@@ -4,6 +4,11 @@ package hearthcloth.words.wrapping;
 public final class GermanWrapping implements WrappingWords {
 
     @Override
+    public String labelKeep() {
+        return "was es einbindet";
+    }
+
+    @Override
     public String showsCaption(String what) {
         return (what.equals("patch") ? "Wo der Stoff jedes Flickens liegt, in Prozent des Flickens" : "Wo jeder Stoff liegt, in Prozent des Stoffs");
     }

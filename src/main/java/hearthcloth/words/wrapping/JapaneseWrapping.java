@@ -4,6 +4,11 @@ package hearthcloth.words.wrapping;
 public final class JapaneseWrapping implements WrappingWords {
 
     @Override
+    public String labelKeep() {
+        return "包むもの";
+    }
+
+    @Override
     public String showsCaption(String what) {
         return (what.equals("patch") ? "ピースごとの行き先、ピースに対する％" : "布地ごとの行き先、布地に対する％");
     }

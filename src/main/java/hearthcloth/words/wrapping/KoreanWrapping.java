@@ -4,6 +4,11 @@ package hearthcloth.words.wrapping;
 public final class KoreanWrapping implements WrappingWords {
 
     @Override
+    public String labelKeep() {
+        return "싸는 것";
+    }
+
+    @Override
     public String showsCaption(String what) {
         return (what.equals("patch") ? "조각마다 천이 간 곳, 조각의 퍼센트" : "천마다 간 곳, 그 천의 퍼센트");
     }

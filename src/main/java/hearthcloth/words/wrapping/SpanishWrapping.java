@@ -4,6 +4,11 @@ package hearthcloth.words.wrapping;
 public final class SpanishWrapping implements WrappingWords {
 
     @Override
+    public String labelKeep() {
+        return "lo que envuelve";
+    }
+
+    @Override
     public String showsCaption(String what) {
         return (what.equals("patch") ? "Dónde queda la tela de cada pieza, en tanto por ciento de la pieza" : "Dónde queda cada tela, en tanto por ciento de la tela");
     }

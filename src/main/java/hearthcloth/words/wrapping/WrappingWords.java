@@ -17,6 +17,8 @@ public interface WrappingWords {
         };
     }
 
+    String labelKeep();
+
     String showsCaption(String what);
 
     String showsEnds();

@@ -2,13 +2,11 @@ package hearthcloth.work.photo;
 
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
-import hearthcloth.measure.Ruler;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.FloorScale;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -67,18 +65,11 @@ public record FinishedOutline(List<MeasuredLength> sides, List<MeasuredLength> d
         return 90 - Math.toDegrees(Math.asin(Math.abs(sine)));
     }
 
-    /** Diagonals and squareness in a sentence for the maker. */
-    public String words(Ruler ruler) {
+    /** Whether the two diagonals are the same, as far as the picture tells. */
+    public boolean isSame() {
         MeasuredLength one = diagonals.get(0);
         MeasuredLength two = diagonals.get(1);
         double apart = Math.abs(mm(one.length()) - mm(two.length()));
-        boolean same = apart <= Math.hypot(mm(one.giveOrTake()), mm(two.giveOrTake()));
-        return String.format(
-                Locale.ROOT,
-                "Its diagonals are %s and %s, %s; its corners are right angles to %.1f°.",
-                one.write(ruler),
-                two.write(ruler),
-                same ? "the same as far as the picture tells" : "so it is not square",
-                Math.ceil(10 * offSquareDeg) / 10);
+        return apart <= Math.hypot(mm(one.giveOrTake()), mm(two.giveOrTake()));
     }
 }

@@ -25,29 +25,22 @@ public record Visible(Fold fold, List<Piece> pieces) {
 
     /** Directions from which the gift is seen; the maker is at the near side. */
     public enum View {
-        ABOVE("above", 0, 0, 1),
-        FRONT("the front", 0, -1, 0),
-        BACK("the back", 0, 1, 0),
-        RIGHT("the right", 1, 0, 0),
-        LEFT("the left", -1, 0, 0),
-        CORNER("a corner", 1, -1, 1),
-        UNDERNEATH("underneath", 0, 0, -1);
+        ABOVE(0, 0, 1),
+        FRONT(0, -1, 0),
+        BACK(0, 1, 0),
+        RIGHT(1, 0, 0),
+        LEFT(-1, 0, 0),
+        CORNER(1, -1, 1),
+        UNDERNEATH(0, 0, -1);
 
-        private final String words;
         private final double x;
         private final double y;
         private final double z;
 
-        View(String words, double x, double y, double z) {
-            this.words = words;
+        View(double x, double y, double z) {
             this.x = x;
             this.y = y;
             this.z = z;
-        }
-
-        /** The words after "from": {@code the front}. */
-        public String words() {
-            return words;
         }
 
         /** The unit vector towards the eye. */

@@ -53,9 +53,8 @@ class BarColoursTest {
         return new BarColouring(
                 hearth,
                 bars,
-                new FabricDifferences(Greys.ALL),
+                new EdgeBill(new FabricDifferences(Greys.ALL), wanted, java.util.Optional.empty()),
                 numbers,
-                wanted,
                 new double[count][FABRICS.size()],
                 room);
     }
@@ -63,7 +62,7 @@ class BarColoursTest {
     private static double cost(BarColouring problem, BarColours.Found found) {
         int[] chosen = new int[problem.bars()];
         Arrays.setAll(chosen, found::chosen);
-        return problem.cost(chosen);
+        return new BarChoice(problem, chosen).cost();
     }
 
     private static double[] plenty() {
@@ -79,7 +78,7 @@ class BarColoursTest {
         BarColouring problem = problem(8, wanted, plenty());
         for (int i = 0; i < 30; i++) {
             int[] chosen = random.ints(8, 0, FABRICS.size()).toArray();
-            assertThat(problem.cost(chosen))
+            assertThat(new BarChoice(problem, chosen).cost())
                     .isCloseTo(ColourFigures.of(cloth(8, chosen), Greys.ALL).amissMm(wanted), within(1e-6));
         }
     }
@@ -95,7 +94,7 @@ class BarColoursTest {
                 for (int bar = 0; bar < 8; bar++) {
                     chosen[bar] = (way >> (2 * bar)) & 3;
                 }
-                least = Math.min(least, problem.cost(chosen));
+                least = Math.min(least, new BarChoice(problem, chosen).cost());
             }
             BarColours.Found found = BarColours.of(problem, 1_000_000, 1);
             assertThat(found.isFound()).isEqualTo(least < Double.POSITIVE_INFINITY);
@@ -138,10 +137,10 @@ class BarColoursTest {
         Supply supply = new Supply(new Stash(pieces));
         Cloth turns =
                 Greys.cloth(100, 20, 1, Greys.WHITE, slot -> slot.place().order() % 2 == 0 ? Greys.RED : Greys.DARK);
-        LeastAmiss best = LeastAmiss.of(turns, supply, Contrast.READS);
+        LeastAmiss best = LeastAmiss.of(turns, supply, ColourGoal.flat(Contrast.READS));
         assertThat(best.isProven()).isTrue();
         Cloth field = Greys.cloth(100, 20, 1, Greys.WHITE, slot -> Greys.DARK);
-        LeastAmiss worse = LeastAmiss.of(field, supply, Contrast.READS);
+        LeastAmiss worse = LeastAmiss.of(field, supply, ColourGoal.flat(Contrast.READS));
         assertThat(worse.isProven()).isFalse();
         assertThat(worse.boundMm()).isLessThan(worse.amissMm());
     }

@@ -14,28 +14,28 @@ import java.util.List;
 import java.util.function.Function;
 
 /** Five greys, a red, and small cloths of them. */
-final class Greys {
+public final class Greys {
 
     /** L* 100, 85, 50, 42, 25 and 0. */
-    static final Fabric WHITE = fabric("White", 0xffffff);
+    public static final Fabric WHITE = fabric("White", 0xffffff);
 
-    static final Fabric PALE = fabric("Pale", 0xd4d4d4);
-    static final Fabric GREY = fabric("Grey", 0x777777);
-    static final Fabric NEAR = fabric("Near", 0x636363);
-    static final Fabric DARK = fabric("Dark", 0x3b3b3b);
-    static final Fabric BLACK = fabric("Black", 0x000000);
-    static final Fabric RED = fabric("Red", 0xcc2222);
+    public static final Fabric PALE = fabric("Pale", 0xd4d4d4);
+    public static final Fabric GREY = fabric("Grey", 0x777777);
+    public static final Fabric NEAR = fabric("Near", 0x636363);
+    public static final Fabric DARK = fabric("Dark", 0x3b3b3b);
+    public static final Fabric BLACK = fabric("Black", 0x000000);
+    public static final Fabric RED = fabric("Red", 0xcc2222);
 
-    static final List<Fabric> ALL = List.of(WHITE, PALE, GREY, NEAR, DARK, BLACK, RED);
+    public static final List<Fabric> ALL = List.of(WHITE, PALE, GREY, NEAR, DARK, BLACK, RED);
 
     private Greys() {}
 
-    static Fabric fabric(String name, int rgb) {
+    public static Fabric fabric(String name, int rgb) {
         return new Fabric(name, Colour.of(rgb), Fabric.Faces.SAME, Fabric.Nap.ANY);
     }
 
     /** A square hearth with rounds of bars of one width, each bar in one piece. */
-    static Cloth cloth(long hearthMm, long barMm, int rounds, Fabric hearth, Function<Layout.Slot, Fabric> bars) {
+    public static Cloth cloth(long hearthMm, long barMm, int rounds, Fabric hearth, Function<Layout.Slot, Fabric> bars) {
         Layout layout = new Layout(
                 Size.square(Length.mm(hearthMm)), Layout.courses(Order.ROUND, rounds, List.of(Length.mm(barMm))));
         List<List<Layout.Part>> parts = new ArrayList<>();

@@ -71,7 +71,7 @@ class ScatteredBarsTest {
                 List.of(Greys.PALE, Greys.DARK, Greys.RED),
                 List.of(Greys.GREY, Greys.NEAR, Greys.BLACK),
                 List.of(Greys.DARK, Greys.BLACK, Greys.GREY))) {
-            Scheme scheme = ScatteredBars.of(design(rest), plenty(rest), rest, Contrast.READS)
+            Scheme scheme = ScatteredBars.of(design(rest), plenty(rest), rest, ColourGoal.flat(Contrast.READS))
                     .orElseThrow();
 
             double least = Double.POSITIVE_INFINITY;
@@ -95,13 +95,13 @@ class ScatteredBarsTest {
         List<Fabric> rest = List.of(Greys.DARK, Greys.RED);
         List<Piece> pieces =
                 List.of(piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 100, 100));
-        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest, Contrast.READS)
+        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest, ColourGoal.flat(Contrast.READS))
                 .orElseThrow();
         assertThat(Collections.frequency(chosen(scheme), Greys.DARK)).isLessThanOrEqualTo(1);
 
         List<Piece> little =
                 List.of(piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 8, 40));
-        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(little)), rest, Contrast.READS))
+        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(little)), rest, ColourGoal.flat(Contrast.READS)))
                 .isEmpty();
     }
 
@@ -113,7 +113,7 @@ class ScatteredBarsTest {
         for (int i = 0; i < 30; i++) {
             pieces.add(piece(4 + i, Greys.RED, 19, 19));
         }
-        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest, Contrast.READS)
+        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest, ColourGoal.flat(Contrast.READS))
                 .orElseThrow();
         assertThat(chosen(scheme)).containsOnly(Greys.DARK);
     }
@@ -125,9 +125,9 @@ class ScatteredBarsTest {
         for (int i = 0; i < 50; i++) {
             narrow.add(piece(3 + i, Greys.DARK, 1, 100));
         }
-        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(narrow)), rest, Contrast.READS))
+        assertThat(ScatteredBars.of(design(rest), new Supply(new Stash(narrow)), rest, ColourGoal.flat(Contrast.READS)))
                 .isEqualTo(Optional.empty());
-        assertThat(ScatteredBars.of(design(rest), plenty(rest), List.of(), Contrast.READS))
+        assertThat(ScatteredBars.of(design(rest), plenty(rest), List.of(), ColourGoal.flat(Contrast.READS)))
                 .isEmpty();
     }
 }

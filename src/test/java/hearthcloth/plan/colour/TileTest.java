@@ -21,7 +21,7 @@ class TileTest {
         for (int i = 0; i < tiles.length; i++) {
             sum.tile(tiles[i]);
             for (int j = 0; j < i; j++) {
-                sum.pair(tiles[j], tiles[i]);
+                sum.meeting(tiles[j], tiles[i], tiles[j].meets(tiles[i]));
             }
         }
         return sum.figures();

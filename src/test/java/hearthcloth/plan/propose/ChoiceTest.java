@@ -9,6 +9,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Idea;
@@ -163,6 +164,7 @@ public class ChoiceTest {
                         new Supply(stash),
                         new LayoutCandidates(wish, stash, Idea.none()),
                         List.of(),
+                        ColourGoal.of(wish.preferences().looks()),
                         Optional.empty())
                 .of(wish.target().size(), 1)
                 .get(0);

@@ -3,6 +3,7 @@ package hearthcloth.plan.propose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
@@ -29,7 +30,8 @@ class ChosenBarsTest {
 
     private static ChosenBars bars(Contrast contrast) {
         return new ChosenBars(
-                Trials.plenty(Trials.WHITE, REST.get(0), REST.get(1), REST.get(2), REST.get(3), REST.get(4)), contrast);
+                Trials.plenty(Trials.WHITE, REST.get(0), REST.get(1), REST.get(2), REST.get(3), REST.get(4)),
+                ColourGoal.flat(contrast));
     }
 
     @ParameterizedTest

@@ -11,6 +11,7 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.ColourExchange;
 import hearthcloth.plan.colour.ColourFigures;
 import hearthcloth.plan.fit.Draft;
@@ -53,7 +54,7 @@ class ColourExchangeTest {
                 continue;
             }
             DraftTrial trial = found.get();
-            DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, 1, Contrast.READS));
+            DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, 1, ColourGoal.flat(Contrast.READS)));
             assertThat(better.figures()).isEqualTo(trial.figures());
             Plan plan = ProposalSelection.plan(better);
             assertThat(plan.cuts()).hasSameSizeAs(ProposalSelection.plan(trial).cuts());
@@ -74,8 +75,8 @@ class ColourExchangeTest {
     @Test
     void the_same_seed_gives_the_same_cloth() {
         DraftTrial trial = free(hidden(new Random(3), 0)).orElseThrow();
-        assertThat(ColourExchange.of(trial.answer(), LOOKS, 5, Contrast.READS).found())
-                .isEqualTo(ColourExchange.of(trial.answer(), LOOKS, 5, Contrast.READS)
+        assertThat(ColourExchange.of(trial.answer(), LOOKS, 5, ColourGoal.flat(Contrast.READS)).found())
+                .isEqualTo(ColourExchange.of(trial.answer(), LOOKS, 5, ColourGoal.flat(Contrast.READS))
                         .found());
     }
 
@@ -87,6 +88,7 @@ class ColourExchangeTest {
                         supply,
                         new LayoutCandidates(wish, hidden.stash(), Idea.none()),
                         List.of(),
+                        ColourGoal.flat(Contrast.READS),
                         Optional.empty())
                 .of(Optional.of(hidden.finished()), kind -> kind == Scheme.Kind.ALL, 4);
         return drafts.stream()

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -106,7 +107,7 @@ class DraftScoreTest {
     }
 
     private static List<DraftTrial> seen(DraftTrial trial, Supply supply) {
-        return new HearthSeen(supply, List.of(), 200, 1).of(trial, Budget.steps(5_000));
+        return new HearthSeen(supply, List.of(), ColourGoal.flat(hearthcloth.plan.model.Contrast.READS), 200, 1).of(trial, Budget.steps(5_000));
     }
 
     /** Grey 0x777777 and 0x6a6a6a are five points of L* apart: no hearth stands out between them. */
@@ -133,12 +134,12 @@ class DraftScoreTest {
 
         Draft quiet = Trials.draft(SHAPE, Scheme.Kind.FIELD, Trials.GREY, slot -> List.of(Trials.NEAR));
         Supply three = Trials.plenty(Trials.GREY, Trials.NEAR, Trials.WHITE);
-        List<DraftTrial> named = new HearthSeen(three, List.of(Trials.GREY, Trials.NEAR, Trials.WHITE), 200, 1)
+        List<DraftTrial> named = new HearthSeen(three, List.of(Trials.GREY, Trials.NEAR, Trials.WHITE), ColourGoal.flat(hearthcloth.plan.model.Contrast.READS), 200, 1)
                 .of(Trials.fitted(quiet, three), Budget.steps(5_000));
         assertThat(named)
                 .isNotEmpty()
                 .allMatch(one -> one.draft().scheme().hearth().equals(List.of(Trials.GREY)));
-        assertThat(new HearthSeen(three, List.of(Trials.GREY, Trials.NEAR), 200, 1)
+        assertThat(new HearthSeen(three, List.of(Trials.GREY, Trials.NEAR), ColourGoal.flat(hearthcloth.plan.model.Contrast.READS), 200, 1)
                         .of(Trials.fitted(quiet, three), Budget.steps(5_000)))
                 .isEmpty();
     }

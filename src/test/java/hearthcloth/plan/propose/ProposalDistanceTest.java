@@ -32,18 +32,18 @@ class ProposalDistanceTest {
         DraftTrial turned = trial(ONE, Scheme.Kind.FIELD, Trials.BLACK, Trials.WHITE);
         DraftTrial grey = trial(ONE, Scheme.Kind.FIELD, Trials.GREY, Trials.BLACK);
 
-        assertThat(LookDistance.between(plain, plain)).isZero();
-        assertThat(LookDistance.between(plain, turned)).isCloseTo(100, within(1e-6));
+        assertThat(new LookDistance().between(plain, plain)).isZero();
+        assertThat(new LookDistance().between(plain, turned)).isCloseTo(100, within(1e-6));
         double apart = 100 - Trials.GREY.colour().lab().lightness();
-        assertThat(LookDistance.between(plain, grey)).isCloseTo(36 / 144.0 * apart, within(0.05));
-        assertThat(LookDistance.between(grey, plain)).isEqualTo(LookDistance.between(plain, grey));
+        assertThat(new LookDistance().between(plain, grey)).isCloseTo(36 / 144.0 * apart, within(0.05));
+        assertThat(new LookDistance().between(grey, plain)).isEqualTo(new LookDistance().between(plain, grey));
     }
 
     @Test
     void a_larger_cloth_of_the_same_picture_looks_the_same() {
         DraftTrial plain = trial(ONE, Scheme.Kind.FIELD, Trials.WHITE, Trials.BLACK);
         DraftTrial twice = trial(Trials.shape(Order.ROUND, 1, 96, 48), Scheme.Kind.FIELD, Trials.WHITE, Trials.BLACK);
-        assertThat(LookDistance.between(plain, twice)).isZero();
+        assertThat(new LookDistance().between(plain, twice)).isZero();
     }
 
     @Test

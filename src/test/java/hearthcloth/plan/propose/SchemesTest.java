@@ -12,6 +12,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
@@ -146,7 +147,12 @@ class SchemesTest {
 
     private static VisibleFabricSchemes outside(Supply supply) {
         return new VisibleFabricSchemes(
-                new Wish.Outside("Black", BOX, Tie.FOUR_CORNER, Tail.INCHES, Placing.CENTRED), Trials.BLACK, supply);
+                ColourGoal.of(new Wish.Looks(
+                        Optional.of(new Wish.Outside("Black", BOX, Tie.FOUR_CORNER, Tail.INCHES, Placing.CENTRED)),
+                        Optional.empty(),
+                        Contrast.READS)),
+                Trials.BLACK,
+                supply);
     }
 
     private static Cloth plain(LayoutCandidate shape, Fabric hearth, Fabric bars) {

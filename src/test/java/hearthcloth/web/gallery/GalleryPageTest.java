@@ -4,12 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.web.Visit;
 import hearthcloth.web.kit.Swatches;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -63,6 +70,31 @@ class GalleryPageTest {
         assertThat(all("class=\"(proposal)", page)).hasSize(4);
         assertThat(all("class=\"(tied)\"", page)).hasSize(4);
         assertThat(page).contains("href=\"/cloth?more=1\"", ">hearth</text>");
+    }
+
+    /** A picture half of one of her colours, half of a colour she has not. */
+    @Test
+    void a_picture_she_loves_shows_its_colours_beside_her_nearest_fabrics_and_only_these_are_planned_with()
+            throws IOException {
+        BufferedImage picture = new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = picture.createGraphics();
+        graphics.setColor(new Color(0xd9c7a0));
+        graphics.fillRect(0, 0, 60, 40);
+        graphics.setColor(new Color(0xff00ff));
+        graphics.fillRect(0, 0, 20, 40);
+        graphics.dispose();
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        ImageIO.write(picture, "png", png);
+
+        visit.send("/wishes/picture", "picture", png.toByteArray());
+
+        String page = visit.page("/cloth");
+        assertThat(page).contains("class=\"loved\"", "nothing near it", "<i>only:</i>");
+        takeBack("only", "");
+        assertThat(visit.page("/cloth")).doesNotContain("class=\"loved\"", "<i>only:</i>");
+        assertThat(visit.send("/wishes/picture", "picture", "no picture".getBytes(StandardCharsets.UTF_8))
+                        .statusCode())
+                .isEqualTo(422);
     }
 
     @Test

@@ -5,6 +5,7 @@ import hearthcloth.plan.model.Contrast;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -71,7 +72,8 @@ public final class ColourJob {
                 before[bar][fabric] = chance.nextInt(5) == 0 ? JOIN : chance.nextInt(4) == 0 ? 300 : 0;
             }
         }
-        return new BarColouring(hearth, bars, new FabricDifferences(all), numbers, Contrast.MOST, before, room);
+        EdgeBill bill = new EdgeBill(new FabricDifferences(all), Contrast.MOST, Optional.empty());
+        return new BarColouring(hearth, bars, bill, numbers, before, room);
     }
 
     /** A colour of L* near 60, found by trying. */

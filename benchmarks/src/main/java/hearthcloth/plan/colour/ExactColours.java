@@ -49,7 +49,7 @@ public final class ExactColours {
         for (int bar = 0; bar < chosen.length && found.isFound(); bar++) {
             chosen[bar] = found.chosen(bar);
         }
-        double value = found.isFound() ? problem.cost(chosen) : Double.POSITIVE_INFINITY;
+        double value = found.isFound() ? new BarChoice(problem, chosen).cost() : Double.POSITIVE_INFINITY;
         Loader.loadNativeLibraries();
         long begun = System.nanoTime();
         CpSolver solver = new CpSolver();
@@ -107,7 +107,7 @@ public final class ExactColours {
     private void meets(int bar, BarColouring.Meeting meeting) {
         for (int one = 0; one < problem.fabrics(); one++) {
             for (int other = 0; other < problem.fabrics(); other++) {
-                long each = Math.round(SCALE * meeting.mm() * problem.between(one, other));
+                long each = Math.round(SCALE * problem.between(meeting, one, other));
                 if (each > 0) {
                     BoolVar both = model.newBoolVar("");
                     model.addBoolOr(new Literal[] {is[bar][one].not(), is[meeting.other()][other].not(), both});

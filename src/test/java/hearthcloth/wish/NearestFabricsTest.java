@@ -1,10 +1,11 @@
-package hearthcloth.plan.colour;
+package hearthcloth.wish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.Greys;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;

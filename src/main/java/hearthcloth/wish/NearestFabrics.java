@@ -1,4 +1,4 @@
-package hearthcloth.plan.colour;
+package hearthcloth.wish;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.stash.Fabric;

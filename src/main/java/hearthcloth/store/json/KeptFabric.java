@@ -1,0 +1,42 @@
+package hearthcloth.store.json;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.util.StdConverter;
+import hearthcloth.colour.Colour;
+import hearthcloth.stash.Fabric;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A fabric as it is kept.
+ *
+ * @param wrong the colour of its wrong side; left out where she says none, as in every document from before
+ */
+record KeptFabric(
+        String name,
+        Colour colour,
+        Fabric.Faces faces,
+        Fabric.Nap nap,
+        @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Colour wrong) {
+
+    /** On the way into a document. */
+    static final class Keeping extends StdConverter<Fabric, KeptFabric> {
+        @Override
+        public KeptFabric convert(Fabric fabric) {
+            return new KeptFabric(
+                    fabric.name(),
+                    fabric.colour(),
+                    fabric.faces(),
+                    fabric.nap(),
+                    fabric.wrong().orElse(null));
+        }
+    }
+
+    /** On the way out of one. */
+    static final class Reading extends StdConverter<KeptFabric, Fabric> {
+        @Override
+        public Fabric convert(KeptFabric kept) {
+            return new Fabric(kept.name, kept.colour, kept.faces, kept.nap, Optional.ofNullable(kept.wrong));
+        }
+    }
+}
