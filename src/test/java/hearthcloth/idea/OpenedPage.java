@@ -18,6 +18,9 @@ final class OpenedPage implements AutoCloseable {
 
     private static final Path CHROMIUM = Path.of(System.getProperty("chromium", "/usr/bin/chromium"));
 
+    /** The planner takes seconds, and on a machine with much other work minutes. */
+    private static final int PATIENCE_MS = 240_000;
+
     private final Playwright playwright;
     private final Browser chromium;
     private final BrowserContext context;
@@ -25,6 +28,7 @@ final class OpenedPage implements AutoCloseable {
     private final List<String> troubles = new ArrayList<>();
 
     OpenedPage(Path file, ColorScheme scheme) {
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         chromium = playwright
@@ -38,8 +42,8 @@ final class OpenedPage implements AutoCloseable {
                 .setOffline(true)
                 .setColorScheme(scheme)
                 .setViewportSize(360, 740));
-        context.setDefaultTimeout(240_000);
-        PlaywrightAssertions.setDefaultAssertionTimeout(240_000);
+        context.setDefaultTimeout(PATIENCE_MS);
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         page = context.newPage();
         page.onRequest(request -> {
             if (!request.url().matches("(?s)(file|data|blob):.*")) {

@@ -37,6 +37,9 @@ final class Browser implements AutoCloseable {
         static final Screen WALL = new Screen(2560, 1300);
     }
 
+    /** Whatever is waited for comes in a second or not at all; on a machine with much other work, in minutes. */
+    private static final int PATIENCE_MS = 180_000;
+
     private static final Path CHROMIUM = Path.of(System.getProperty("chromium", "/usr/bin/chromium"));
     private static final List<String> QUIET = List.of(
             "--no-sandbox",
@@ -74,7 +77,7 @@ final class Browser implements AutoCloseable {
     }
 
     Browser(Visit visit, String... more) {
-        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         this.visit = visit;
         this.chromium = RUNNING.computeIfAbsent(List.of(more), Browser::started);
     }
@@ -111,7 +114,7 @@ final class Browser implements AutoCloseable {
                 .setReducedMotion(ReducedMotion.REDUCE));
         windows.add(context);
         context.onClose(windows::remove);
-        context.setDefaultTimeout(30_000);
+        context.setDefaultTimeout(PATIENCE_MS);
         Page page = context.newPage();
         page.onRequest(request -> {
             if (!request.url().startsWith(visit.address())

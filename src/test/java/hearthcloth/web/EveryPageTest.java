@@ -6,8 +6,8 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
 import hearthcloth.photo.scene.Photographs;
+import hearthcloth.web.make.CutPageTest;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
@@ -75,9 +75,9 @@ class EveryPageTest {
             Visit visit = browser.visit();
             visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
             visit.post("/example");
-            String one = taken(visit, 0);
-            String other = taken(visit, 1);
-            String short1 = taken(visit, 0);
+            String one = taken(visit);
+            String other = taken(visit);
+            String short1 = taken(visit);
             visit.post("/cloth/" + short1 + "/change", "what", "hearth", "width", "70", "height", "70");
             visit.post("/made/" + one + "/slip", "width", "30", "height", "30", "corner", "42", "corner2", "43");
             visit.post("/made/" + one + "/used", "day", "4 May", "what", "a pot of honey", "who", "Ines");
@@ -161,7 +161,7 @@ class EveryPageTest {
             visit.post("/stash/line", "line", tenThousand());
             assertThat(visit.page("/stash")).contains("10000 pieces");
             visit.post("/gift", "size", "90");
-            String cloth = taken(visit, 0);
+            String cloth = taken(visit);
             look(
                     browser,
                     "huge",
@@ -192,16 +192,9 @@ class EveryPageTest {
         return lines.toString();
     }
 
-    /** The id of a cloth made from the proposal at this place of the gallery. */
-    private static String taken(Visit visit, int place) {
-        String shown = visit.proposals("");
-        List<String> names = new ArrayList<>();
-        Matcher matcher = Pattern.compile("name=\"name\" value=\"(\\w+)\"").matcher(shown);
-        while (matcher.find()) {
-            names.add(matcher.group(1));
-        }
-        return Visit.onward(visit.post("/proposals/open", "name", names.get(place)))
-                .replaceFirst(".*/cloth/", "");
+    /** The id of a cloth made from the first proposal there is. */
+    private static String taken(Visit visit) {
+        return CutPageTest.taken(visit).replaceFirst(".*/cloth/", "");
     }
 
     private static String found(String pattern, String text) {
