@@ -43,7 +43,6 @@ final class OpenedPage implements AutoCloseable {
                 .setColorScheme(scheme)
                 .setViewportSize(360, 740));
         context.setDefaultTimeout(PATIENCE_MS);
-        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         page = context.newPage();
         page.onRequest(request -> {
             if (!request.url().matches("(?s)(file|data|blob):.*")) {

@@ -28,7 +28,7 @@ public final class SaidIdea {
         }
         return cloth.document()
                 .plan()
-                .orElseThrow(() -> new StoreException(words(room).lacks())); an idea is taken from one that can be made."));
+                .orElseThrow(() -> new StoreException(words(room).lacks()));
     }
 
     /**
