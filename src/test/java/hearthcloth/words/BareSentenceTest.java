@@ -19,6 +19,11 @@ class BareSentenceTest {
 
     private static final List<String> HELD = List.of(
             "wrap/Fit wrap/GiftWords wrap/PublishedRule wrap/TradeFit wrap/Tail wrap/Corner wrap/tie/Wrapped",
+            "plan/propose/ProposalStrengths plan/propose/ProposalSelection plan/propose/LargestCloth plan/propose/Remedy plan/propose/Shortfall plan/propose/Planner",
+            "plan/propose/Drafts plan/propose/TrialColours plan/propose/LayoutCandidates plan/propose/VisibleFabricSchemes plan/propose/GoodAt",
+            "plan/colour/ColourFigures plan/colour/TiedColours plan/ready/ReadyLayouts plan/fit/CutJob plan/patchwork/BlockPlanning",
+            "plan/patchwork/FreePlanning plan/patchwork/Meetings plan/patchwork/PatchworkPlans plan/patchwork/PatchworkPlanner",
+            "plan/patchwork/ScrapChoice plan/patchwork/SeveralFreeCloths cli/report/PlanReport cli/report/KitsReport cli/report/SizeReport",
             "wrap/tying/Tying wrap/tying/TyingLines wrap/tying/WhatShows",
             "sew/Advice sew/CuttingOut sew/FewWords sew/Gathering sew/Guide sew/MakerWords sew/Meeting sew/SeamTasks sew/SeamWords",
             "sew/SmallTasks sew/machine/AtTheMachine",

@@ -13,6 +13,7 @@ import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project.Life;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,10 +23,10 @@ import java.util.Map;
  * One cloth on the shelf, to choose it by.
  *
  * @param size finished, in her unit
- * @param stage how far it has come, in a word
+ * @param standing how far it has come, and what is amiss with that
  */
 public record ClothCard(
-        SavedCloth saved, Pictures pictures, String size, String stage, List<ClothFigures.Line> figures) {
+        SavedCloth saved, Pictures pictures, String size, Standing standing, List<ClothFigures.Line> figures) {
 
     /**
      * How it looks.
@@ -34,6 +35,18 @@ public record ClothCard(
      * @param photograph address of her photograph of it; empty where she took none
      */
     public record Pictures(String front, String back, String photograph) {}
+
+    /**
+     * How it stands.
+     *
+     * @param stage how far it has come, in a word
+     * @param amiss what she should know before she cuts it, a sentence each
+     */
+    public record Standing(String stage, List<String> amiss) {
+        public Standing {
+            amiss = List.copyOf(amiss);
+        }
+    }
 
     /**
      * Cloths to choose one of.
@@ -46,8 +59,15 @@ public record ClothCard(
     public static List<ClothCard> all(PageContext room, List<SavedCloth> cloths) {
         Map<String, Length> pictures = room.store().swatches().across();
         Map<String, String> kept = room.store().portraits().kept();
+        StashAtHand heap = room.store().atHand();
         return cloths.stream()
-                .map(saved -> of(room, saved, pictures, photograph(saved.id(), kept)))
+                .map(saved -> of(
+                        room,
+                        saved,
+                        pictures,
+                        photograph(saved.id(), kept),
+                        new Standing(
+                                words(saved.document().life().stage()), heap.warnings(saved.id()))))
                 .toList();
     }
 
@@ -61,11 +81,15 @@ public record ClothCard(
         return when == null ? "" : "/made/" + cloth + "/photograph.jpg?v=" + when.replaceAll("\\D", "");
     }
 
-    private static ClothCard of(PageContext room, SavedCloth saved, Map<String, Length> pictures, String photograph) {
+    private static ClothCard of(
+            PageContext room,
+            SavedCloth saved,
+            Map<String, Length> pictures,
+            String photograph,
+            Standing standing) {
         Settings settings = ClothAsked.settings(room, saved);
         Ruler ruler = settings.ruler();
         ClothView view = new ClothView(saved, new Stash(List.of()), pictures, settings, Purpose.NOTHING, "");
-        Stage stage = saved.document().life().stage();
         Size size = saved.document().design().layout().finished();
         String words = size.isSquare()
                 ? ruler.write(size.width(), Rounding.NEAREST) + " square"
@@ -74,7 +98,7 @@ public record ClothCard(
                 saved,
                 new Pictures(view.still(Face.FRONT), view.still(Face.BACK), photograph),
                 words,
-                words(stage),
+                standing,
                 view.figures());
     }
 
@@ -85,6 +109,15 @@ public record ClothCard(
             case RECUT -> "cut, but for what was asked for since";
             case SEWN -> "sewn";
         };
+    }
+
+    public String stage() {
+        return standing.stage();
+    }
+
+    /** What she should know before she cuts it, a sentence each. */
+    public List<String> amiss() {
+        return standing.amiss();
     }
 
     public String front() {

@@ -182,7 +182,7 @@ public final class ClothPage {
         DesignFit.Wished wished = new DesignFit.Wished(
                 Scheme.Kind.named(PageContext.field(context, "scheme")),
                 Contrast.named(PageContext.field(context, "contrast")).orElse(Contrast.READS));
-        DesignFit settling = new DesignFit(before.stash(), before.settings().ruler());
+        DesignFit settling = new DesignFit(before.stash());
         Design other = settling.again(
                         was.design(),
                         new DesignFit.Stays(kept, locked.contains("hearth")),

@@ -88,6 +88,11 @@ public record ClothView(
         return document().life().stage() == Project.Stage.RECUT;
     }
 
+    /** True once its last step is sewn. */
+    public boolean isSewn() {
+        return document().life().stage() == Project.Stage.SEWN;
+    }
+
     Cloth cloth() {
         return document().plan().map(Plan::cloth).orElseGet(() -> DesignFit.unfitted(design()));
     }

@@ -1,6 +1,7 @@
 package hearthcloth.web.gift;
 
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Capacity;
 import java.util.Optional;
 
@@ -19,7 +20,7 @@ public record HeldGift(String tie, String shape, String largest, boolean fits) {
                 capacity.largest().flatMap(gift -> gift.onMarks(ruler)).map(gift -> gift.describe(ruler));
         return new HeldGift(
                 capacity.tie().words(),
-                capacity.shape(),
+                capacity.shape(Voice.english(ruler)),
                 largest.orElse("too small for this tie"),
                 largest.isPresent());
     }

@@ -30,7 +30,7 @@ public record WishView(String wished, WishForm form, PatchworkForm patchwork, Ti
         Tied tied = new Tied(
                 is,
                 usual.ruler().number(usual.slack().length(), Rounding.UP),
-                is && trouble.isEmpty() ? form.slack(usual).sentence(usual.ruler()) : "");
+                is && trouble.isEmpty() ? form.slack(usual).sentence(voice) : "");
         return new WishView(wished.words(voice), form, PatchworkForm.of(store), tied, trouble);
     }
 }
