@@ -115,6 +115,8 @@ class EveryPageTest {
                     "/tied/" + one,
                     "/copies",
                     "/devices",
+                    "/kits",
+                    "/class",
                     "/settings");
         }
     }

@@ -104,6 +104,11 @@ public final class EnglishKeeping implements KeepingWords {
     }
 
     @Override
+    public String classes() {
+        return "A class";
+    }
+
+    @Override
     public String compareBack() {
         return "Back to your cloths";
     }
@@ -159,6 +164,11 @@ public final class EnglishKeeping implements KeepingWords {
     }
 
     @Override
+    public String kits() {
+        return "Kits and gifts";
+    }
+
+    @Override
     public String name() {
         return "Name";
     }
@@ -210,7 +220,7 @@ public final class EnglishKeeping implements KeepingWords {
 
     @Override
     public String take(String what) {
-        return (what.equals("cloth") ? "Cloth" : what.equals("cut") ? "Cut" : what.equals("sew") ? "Sew" : what.equals("guideA4") ? "Guide, A4" : what.equals("guideLetter") ? "Guide, Letter" : what.equals("guide") ? "Guide" : what.equals("class") ? "Guide for a class" : what.equals("slips") ? "Patch slips" : what.equals("front") ? "Front picture" : what.equals("back") ? "Back picture" : what.equals("plan") ? "Plan file" : "Hand on the idea");
+        return (what.equals("cloth") ? "Cloth" : what.equals("cut") ? "Cut" : what.equals("sew") ? "Sew" : what.equals("guideA4") ? "Guide, A4" : what.equals("guideLetter") ? "Guide, Letter" : what.equals("guide") ? "Guide" : what.equals("class") ? "Guide for a class" : what.equals("slips") ? "Patch slips" : what.equals("front") ? "Front picture" : what.equals("back") ? "Back picture" : what.equals("plan") ? "Plan file" : what.equals("kit") ? "Kit file" : "Hand on the idea");
     }
 
     @Override

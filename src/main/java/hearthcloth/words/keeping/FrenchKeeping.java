@@ -104,6 +104,11 @@ public final class FrenchKeeping implements KeepingWords {
     }
 
     @Override
+    public String classes() {
+        return "Un cours";
+    }
+
+    @Override
     public String compareBack() {
         return "Retour à vos carrés";
     }
@@ -159,6 +164,11 @@ public final class FrenchKeeping implements KeepingWords {
     }
 
     @Override
+    public String kits() {
+        return "Kits et cadeaux";
+    }
+
+    @Override
     public String name() {
         return "Nom";
     }
@@ -210,7 +220,7 @@ public final class FrenchKeeping implements KeepingWords {
 
     @Override
     public String take(String what) {
-        return (what.equals("cloth") ? "Carré" : what.equals("cut") ? "Couper" : what.equals("sew") ? "Coudre" : what.equals("guideA4") ? "Guide, A4" : what.equals("guideLetter") ? "Guide, Letter" : what.equals("guide") ? "Guide" : what.equals("class") ? "Guide pour un cours" : what.equals("slips") ? "Étiquettes des pièces" : what.equals("front") ? "Image du recto" : what.equals("back") ? "Image du verso" : what.equals("plan") ? "Fichier du plan" : "Transmettre l’idée");
+        return (what.equals("cloth") ? "Carré" : what.equals("cut") ? "Couper" : what.equals("sew") ? "Coudre" : what.equals("guideA4") ? "Guide, A4" : what.equals("guideLetter") ? "Guide, Letter" : what.equals("guide") ? "Guide" : what.equals("class") ? "Guide pour un cours" : what.equals("slips") ? "Étiquettes des pièces" : what.equals("front") ? "Image du recto" : what.equals("back") ? "Image du verso" : what.equals("plan") ? "Fichier du plan" : what.equals("kit") ? "Fichier du kit" : "Transmettre l’idée");
     }
 
     @Override

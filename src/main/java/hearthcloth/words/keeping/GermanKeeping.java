@@ -104,6 +104,11 @@ public final class GermanKeeping implements KeepingWords {
     }
 
     @Override
+    public String classes() {
+        return "Ein Kurs";
+    }
+
+    @Override
     public String compareBack() {
         return "Zurück zu den Tüchern";
     }
@@ -159,6 +164,11 @@ public final class GermanKeeping implements KeepingWords {
     }
 
     @Override
+    public String kits() {
+        return "Bausätze und Geschenke";
+    }
+
+    @Override
     public String name() {
         return "Name";
     }
@@ -210,7 +220,7 @@ public final class GermanKeeping implements KeepingWords {
 
     @Override
     public String take(String what) {
-        return (what.equals("cloth") ? "Tuch" : what.equals("cut") ? "Schneiden" : what.equals("sew") ? "Nähen" : what.equals("guideA4") ? "Anleitung, A4" : what.equals("guideLetter") ? "Anleitung, Letter" : what.equals("guide") ? "Anleitung" : what.equals("class") ? "Anleitung für einen Kurs" : what.equals("slips") ? "Flickenzettel" : what.equals("front") ? "Bild der Vorderseite" : what.equals("back") ? "Bild der Rückseite" : what.equals("plan") ? "Plandatei" : "Die Idee weitergeben");
+        return (what.equals("cloth") ? "Tuch" : what.equals("cut") ? "Schneiden" : what.equals("sew") ? "Nähen" : what.equals("guideA4") ? "Anleitung, A4" : what.equals("guideLetter") ? "Anleitung, Letter" : what.equals("guide") ? "Anleitung" : what.equals("class") ? "Anleitung für einen Kurs" : what.equals("slips") ? "Flickenzettel" : what.equals("front") ? "Bild der Vorderseite" : what.equals("back") ? "Bild der Rückseite" : what.equals("plan") ? "Plandatei" : what.equals("kit") ? "Bausatzdatei" : "Die Idee weitergeben");
     }
 
     @Override

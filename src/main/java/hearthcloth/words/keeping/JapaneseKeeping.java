@@ -104,6 +104,11 @@ public final class JapaneseKeeping implements KeepingWords {
     }
 
     @Override
+    public String classes() {
+        return "教室";
+    }
+
+    @Override
     public String compareBack() {
         return "作った布に戻る";
     }
@@ -159,6 +164,11 @@ public final class JapaneseKeeping implements KeepingWords {
     }
 
     @Override
+    public String kits() {
+        return "キットと品物";
+    }
+
+    @Override
     public String name() {
         return "名前";
     }
@@ -210,7 +220,7 @@ public final class JapaneseKeeping implements KeepingWords {
 
     @Override
     public String take(String what) {
-        return (what.equals("cloth") ? "布" : what.equals("cut") ? "裁つ" : what.equals("sew") ? "縫う" : what.equals("guideA4") ? "手引き、A4" : what.equals("guideLetter") ? "手引き、レター" : what.equals("guide") ? "手引き" : what.equals("class") ? "教室用の手引き" : what.equals("slips") ? "ピース札" : what.equals("front") ? "正面の図" : what.equals("back") ? "背面の図" : what.equals("plan") ? "計画ファイル" : "アイデアを渡す");
+        return (what.equals("cloth") ? "布" : what.equals("cut") ? "裁つ" : what.equals("sew") ? "縫う" : what.equals("guideA4") ? "手引き、A4" : what.equals("guideLetter") ? "手引き、レター" : what.equals("guide") ? "手引き" : what.equals("class") ? "教室用の手引き" : what.equals("slips") ? "ピース札" : what.equals("front") ? "正面の図" : what.equals("back") ? "背面の図" : what.equals("plan") ? "計画ファイル" : what.equals("kit") ? "キットのファイル" : "アイデアを渡す");
     }
 
     @Override

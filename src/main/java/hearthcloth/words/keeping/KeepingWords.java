@@ -57,6 +57,8 @@ public interface KeepingWords {
 
     String cardUsed(String stage, String used);
 
+    String classes();
+
     String compareBack();
 
     String compareFew();
@@ -78,6 +80,8 @@ public interface KeepingWords {
     String ideaTitle();
 
     String ideaWhat();
+
+    String kits();
 
     String name();
 

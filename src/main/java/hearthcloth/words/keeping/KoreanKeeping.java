@@ -106,6 +106,11 @@ public final class KoreanKeeping implements KeepingWords {
     }
 
     @Override
+    public String classes() {
+        return "수업";
+    }
+
+    @Override
     public String compareBack() {
         return "보자기 목록으로";
     }
@@ -161,6 +166,11 @@ public final class KoreanKeeping implements KeepingWords {
     }
 
     @Override
+    public String kits() {
+        return "꾸러미와 선물";
+    }
+
+    @Override
     public String name() {
         return "이름";
     }
@@ -212,7 +222,7 @@ public final class KoreanKeeping implements KeepingWords {
 
     @Override
     public String take(String what) {
-        return (what.equals("cloth") ? "보자기" : what.equals("cut") ? "재단" : what.equals("sew") ? "바느질" : what.equals("guideA4") ? "안내, A4" : what.equals("guideLetter") ? "안내, 레터" : what.equals("guide") ? "안내" : what.equals("class") ? "수업용 안내" : what.equals("slips") ? "조각표" : what.equals("front") ? "앞면 그림" : what.equals("back") ? "뒷면 그림" : what.equals("plan") ? "계획 파일" : "아이디어 전하기");
+        return (what.equals("cloth") ? "보자기" : what.equals("cut") ? "재단" : what.equals("sew") ? "바느질" : what.equals("guideA4") ? "안내, A4" : what.equals("guideLetter") ? "안내, 레터" : what.equals("guide") ? "안내" : what.equals("class") ? "수업용 안내" : what.equals("slips") ? "조각표" : what.equals("front") ? "앞면 그림" : what.equals("back") ? "뒷면 그림" : what.equals("plan") ? "계획 파일" : what.equals("kit") ? "꾸러미 파일" : "아이디어 전하기");
     }
 
     @Override

@@ -104,6 +104,11 @@ public final class SpanishKeeping implements KeepingWords {
     }
 
     @Override
+    public String classes() {
+        return "Una clase";
+    }
+
+    @Override
     public String compareBack() {
         return "Volver a sus paños";
     }
@@ -159,6 +164,11 @@ public final class SpanishKeeping implements KeepingWords {
     }
 
     @Override
+    public String kits() {
+        return "Kits y regalos";
+    }
+
+    @Override
     public String name() {
         return "Nombre";
     }
@@ -210,7 +220,7 @@ public final class SpanishKeeping implements KeepingWords {
 
     @Override
     public String take(String what) {
-        return (what.equals("cloth") ? "Paño" : what.equals("cut") ? "Cortar" : what.equals("sew") ? "Coser" : what.equals("guideA4") ? "Guía, A4" : what.equals("guideLetter") ? "Guía, carta" : what.equals("guide") ? "Guía" : what.equals("class") ? "Guía para una clase" : what.equals("slips") ? "Etiquetas de las piezas" : what.equals("front") ? "Dibujo del anverso" : what.equals("back") ? "Dibujo del reverso" : what.equals("plan") ? "Archivo del plan" : "Pasar la idea");
+        return (what.equals("cloth") ? "Paño" : what.equals("cut") ? "Cortar" : what.equals("sew") ? "Coser" : what.equals("guideA4") ? "Guía, A4" : what.equals("guideLetter") ? "Guía, carta" : what.equals("guide") ? "Guía" : what.equals("class") ? "Guía para una clase" : what.equals("slips") ? "Etiquetas de las piezas" : what.equals("front") ? "Dibujo del anverso" : what.equals("back") ? "Dibujo del reverso" : what.equals("plan") ? "Archivo del plan" : what.equals("kit") ? "Archivo del kit" : "Pasar la idea");
     }
 
     @Override
