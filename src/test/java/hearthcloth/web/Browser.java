@@ -119,6 +119,7 @@ final class Browser implements AutoCloseable {
         Page page = context.newPage();
         page.onRequest(request -> {
             if (!request.url().startsWith(visit.address())
+                    && !request.url().startsWith(visit.nearAddress())
                     && !request.url().startsWith("data:")
                     && !request.url().startsWith("blob:")) {
                 troubles.add("asks the internet for " + request.url());
