@@ -15,8 +15,10 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.Rulers;
+import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +42,8 @@ import picocli.CommandLine.Parameters;
         footerHeading = "%nExamples:%n",
         footer = {
             "  hearthcloth guideline out/1/plan.json --name \"Ring by ring\" --out idea.json",
+            "  hearthcloth guideline \"Kelp and foam\" --out idea.json",
+            "      from a cloth that you keep, by its name",
             "  hearthcloth guideline out/1/plan.json --size \"16 to 20 in\" --hearth \"largest square\" \\",
             "      --bars strips --rounds \"2 to 4\" --middle favourite --out idea.json",
             "  hearthcloth plan my-scraps.csv --guideline idea.json --out mine",
@@ -49,11 +53,12 @@ import picocli.CommandLine.Parameters;
 final class GuidelineCommand implements Callable<Integer> {
 
     private final Shell shell;
+    private final WorkroomDoor door;
 
     @Parameters(
             index = "0",
-            paramLabel = "PLAN.json",
-            description = "The cloth: the plan.json of its folder; - reads standard input.")
+            paramLabel = "PLAN.json|CLOTH",
+            description = "The cloth: the plan.json of its folder, - for standard input, or the name it is kept under.")
     private String planFile = "";
 
     @Option(names = "--out", paramLabel = "IDEA.json", required = true, description = "The file to write.")
@@ -117,17 +122,25 @@ final class GuidelineCommand implements Callable<Integer> {
     @Nullable
     private String unit;
 
+    @Option(
+            names = "--data",
+            paramLabel = "FILE",
+            description = "Where a cloth is looked for by its name; your usual file if left out.")
+    @Nullable
+    private String data;
+
     @Option(names = "--replace", description = "Write over a file that is there already.")
     private boolean replace;
 
-    GuidelineCommand(Shell shell) {
+    GuidelineCommand(Shell shell, WorkroomDoor door) {
         this.shell = shell;
+        this.door = door;
     }
 
     @Override
     public Integer call() {
         OutputFile out = OutputFile.of("--out", outName, ".json", replace);
-        SentCloth cloth = GuidelineWish.cloth(planFile, shell);
+        SentCloth cloth = isFile() ? GuidelineWish.cloth(planFile, shell) : kept();
         boolean metric = cloth.cloth().making().margins().mark().equals(Ruler.MILLIMETRES.step());
         Ruler ruler = Rulers.wished(unit).orElse(metric ? Ruler.MILLIMETRES : Ruler.EIGHTHS);
         String called = name == null || name.isBlank() ? cloth.title() : name;
@@ -137,6 +150,27 @@ final class GuidelineCommand implements Callable<Integer> {
         shell.out().println("Wrote " + out.shown() + ": " + ListWords.plain(called) + ".");
         GuidelineWords.of(guideline).forEach(line -> shell.out().println("   " + ListWords.line(line)));
         return 0;
+    }
+
+    private boolean isFile() {
+        return planFile.equals("-") || planFile.endsWith(".json") || new File(planFile).isFile();
+    }
+
+    /** The cloth of this name, in whatever case it was typed. */
+    private SentCloth kept() {
+        List<SentCloth> all = door.kept(Optional.ofNullable(data));
+        return all.stream()
+                .filter(cloth -> cloth.title().equalsIgnoreCase(planFile.strip()))
+                .findFirst()
+                .orElseThrow(() -> new BadInputException("No file and no cloth of yours is called \""
+                        + ListWords.plain(planFile) + "\"; "
+                        + (all.isEmpty()
+                                ? "none with a hearth and bars is kept."
+                                : "there are "
+                                        + ListWords.plain(String.join(
+                                                ", ",
+                                                all.stream().map(SentCloth::title).toList()))
+                                        + ".")));
     }
 
     private Guideline guideline(Taken taken) {
