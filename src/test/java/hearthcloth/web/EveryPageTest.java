@@ -7,11 +7,13 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
 import hearthcloth.photo.scene.Photographs;
 import hearthcloth.web.make.CutPageTest;
+import hearthcloth.words.Language;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -151,6 +153,40 @@ class EveryPageTest {
     /** The page of a photograph that was sent and read. */
     private static String sent(Visit visit, byte[] photograph, String sheet) {
         return visit.untilRead(Visit.onward(visit.send("/stash/photo", "picture", photograph, "sheet", sheet)));
+    }
+
+    /** On the phone, where room is scarcest: every page in German, whose words are longest, and in one more by turns. */
+    @Test
+    void in_the_other_languages() {
+        Eye phone = EXTREMES.get(0);
+        try (Browser browser = new Browser(folder)) {
+            Visit visit = browser.visit();
+            visit.post("/example");
+            String one = taken(visit);
+            List<String> paths = List.of(
+                    "/",
+                    "/gift?kind=box&a=30&b=20&c=10.5&size=80",
+                    "/stash",
+                    "/stash/ways",
+                    "/cloth",
+                    "/cloth/" + one + "?at=1A",
+                    "/cloth/" + one + "?look=tied",
+                    "/cut/" + one,
+                    "/sew/" + one + "?step=1",
+                    "/cloths",
+                    "/settings");
+            Language[] others = {Language.KOREAN, Language.JAPANESE, Language.FRENCH, Language.SPANISH};
+            for (Language language : Language.values()) {
+                List<String> some = IntStream.range(0, paths.size())
+                        .filter(i -> LOOK || language == Language.GERMAN || others[i % others.length] == language)
+                        .mapToObj(paths::get)
+                        .toList();
+                if (!some.isEmpty()) {
+                    visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4", "language", language.tag());
+                    look(browser, language.tag(), List.of(phone), some.toArray(String[]::new));
+                }
+            }
+        }
     }
 
     @Test

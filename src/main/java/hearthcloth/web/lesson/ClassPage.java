@@ -18,6 +18,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
+import hearthcloth.words.designing.DesigningWords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.nio.charset.StandardCharsets;
@@ -161,7 +162,7 @@ public final class ClassPage {
         return room.store()
                 .cloths()
                 .find(id)
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+                .orElseThrow(() -> new NotFoundResponse(DesigningWords.in(room.language()).wrongNone()));
     }
 
     private void end(Context context) {
