@@ -7,7 +7,6 @@ import hearthcloth.guideline.SentCloth;
 import hearthcloth.web.KeptCloths;
 import hearthcloth.web.Opening;
 import java.util.List;
-import java.util.Optional;
 
 /** Where the program starts: commands from the shell, or the workroom in the browser. */
 public final class Main {
@@ -27,8 +26,8 @@ public final class Main {
         }
 
         @Override
-        public List<SentCloth> kept(Optional<String> data) {
-            return KeptCloths.in(data);
+        public List<SentCloth> kept() {
+            return KeptCloths.all();
         }
     }
 

@@ -15,6 +15,8 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.Rulers;
+import hearthcloth.words.Language;
+import hearthcloth.words.teaching.TeachingWords;
 import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
@@ -42,8 +44,6 @@ import picocli.CommandLine.Parameters;
         footerHeading = "%nExamples:%n",
         footer = {
             "  hearthcloth guideline out/1/plan.json --name \"Ring by ring\" --out idea.json",
-            "  hearthcloth guideline \"Kelp and foam\" --out idea.json",
-            "      from a cloth that you keep, by its name",
             "  hearthcloth guideline out/1/plan.json --size \"16 to 20 in\" --hearth \"largest square\" \\",
             "      --bars strips --rounds \"2 to 4\" --middle favourite --out idea.json",
             "  hearthcloth plan my-scraps.csv --guideline idea.json --out mine",
@@ -58,7 +58,7 @@ final class GuidelineCommand implements Callable<Integer> {
     @Parameters(
             index = "0",
             paramLabel = "PLAN.json|CLOTH",
-            description = "The cloth: the plan.json of its folder, - for standard input, or the name it is kept under.")
+            description = "The cloth: the plan.json of its folder, - for standard input, or its name on Made.")
     private String planFile = "";
 
     @Option(names = "--out", paramLabel = "IDEA.json", required = true, description = "The file to write.")
@@ -122,13 +122,6 @@ final class GuidelineCommand implements Callable<Integer> {
     @Nullable
     private String unit;
 
-    @Option(
-            names = "--data",
-            paramLabel = "FILE",
-            description = "Where a cloth is looked for by its name; your usual file if left out.")
-    @Nullable
-    private String data;
-
     @Option(names = "--replace", description = "Write over a file that is there already.")
     private boolean replace;
 
@@ -158,19 +151,19 @@ final class GuidelineCommand implements Callable<Integer> {
 
     /** The cloth of this name, in whatever case it was typed. */
     private SentCloth kept() {
-        List<SentCloth> all = door.kept(Optional.ofNullable(data));
+        List<SentCloth> all = door.kept();
         return all.stream()
                 .filter(cloth -> cloth.title().equalsIgnoreCase(planFile.strip()))
                 .findFirst()
-                .orElseThrow(() -> new BadInputException("No file and no cloth of yours is called \""
-                        + ListWords.plain(planFile) + "\"; "
-                        + (all.isEmpty()
-                                ? "none with a hearth and bars is kept."
-                                : "there are "
-                                        + ListWords.plain(String.join(
-                                                ", ",
-                                                all.stream().map(SentCloth::title).toList()))
-                                        + ".")));
+                .orElseThrow(() -> new BadInputException(missing(all)));
+    }
+
+    private String missing(List<SentCloth> all) {
+        TeachingWords words = TeachingWords.in(Language.ENGLISH);
+        String name = ListWords.plain(planFile);
+        String there = ListWords.plain(
+                String.join(", ", all.stream().map(SentCloth::title).toList()));
+        return all.isEmpty() ? words.ideaNoneKept(name) : words.ideaNoCloth(there, name);
     }
 
     private Guideline guideline(Taken taken) {

@@ -44,12 +44,8 @@ public interface WorkroomDoor {
      */
     int open(Asked asked, Shell shell);
 
-    /**
-     * The cloths she keeps, each of which can be made, the last changed first; for an idea to be taken from.
-     *
-     * @param data as typed; empty for the usual place
-     */
-    default List<SentCloth> kept(Optional<String> data) {
+    /** The cloths she keeps in her usual file, each of which can be made, the last changed first; for an idea to be taken from. */
+    default List<SentCloth> kept() {
         return List.of();
     }
 }

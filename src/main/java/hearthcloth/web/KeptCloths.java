@@ -16,13 +16,11 @@ public final class KeptCloths {
     private KeptCloths() {}
 
     /**
-     * Those with a hearth and bars that can be made, the last changed first; none where there is no such file, or where it is a
-     * studio's, in which each has her own.
-     *
-     * @param data as typed; empty for the usual place
+     * Those with a hearth and bars that can be made, the last changed first; of the file that HEARTHCLOTH_DATA names, or of the
+     * usual one. None where there is no such file, or where it is a studio's, in which each has her own.
      */
-    public static List<SentCloth> in(Optional<String> data) {
-        Optional<String> place = data.or(() -> Optional.ofNullable(System.getenv("HEARTHCLOTH_DATA")));
+    public static List<SentCloth> all() {
+        Optional<String> place = Optional.ofNullable(System.getenv("HEARTHCLOTH_DATA"));
         Path file = place.filter(text -> !StudioAddress.isOne(text)).map(Path::of).orElseGet(Opening::usual);
         if (place.filter(StudioAddress::isOne).isPresent() || !Files.isRegularFile(file)) {
             return List.of();

@@ -1,15 +1,14 @@
 package hearthcloth.store.archive;
 
-import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.KeptCloth;
-import hearthcloth.store.json.StoreException;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 
@@ -30,13 +29,9 @@ public record Kit(String name, Project document) {
 
     record Written(String format, int version, String name, String cloth) {}
 
-    /** A kit of a cloth, as it was planned; what was done of it stays where it was done. */
-    public static Kit of(String name, Project document) {
-        if (document.plan().isEmpty()) {
-            throw new StoreException("There is not enough fabric for this cloth yet; a kit holds one that can be made.");
-        }
-        Plan plan = document.plan().get();
-        return new Kit(name, Project.of(document.design(), plan, Purpose.NOTHING));
+    /** A kit of a cloth, as it was planned; what was done of it stays where it was done. Empty where it has no plan. */
+    public static Optional<Kit> of(String name, Project document) {
+        return document.plan().map(plan -> new Kit(name, Project.of(document.design(), plan, Purpose.NOTHING)));
     }
 
     /** Whether a text says that it is a kit. */
@@ -49,25 +44,19 @@ public record Kit(String name, Project document) {
         return Json.text(new Written(FORMAT, VERSION, name, KeptCloth.text(document)));
     }
 
-    /**
-     * Reads a file.
-     *
-     * @throws StoreException with a sentence, where it is no whole kit
-     */
-    public static Kit read(String text) {
+    /** Reads a file; empty where it is no whole kit, of a newer version, or was changed so that it makes no cloth. */
+    public static Optional<Kit> read(String text) {
         try {
             Written written = Json.read(text, Written.class);
             if (!written.format().equals(FORMAT) || written.version() != VERSION) {
-                throw new StoreException("This kit is of a newer Hearthcloth; nothing was taken from it.");
+                return Optional.empty();
             }
             Archive.Kept kept =
                     ArchiveReader.cloth(new Archive.ClothEntry("kit", written.name(), written.cloth(), null));
             return of(kept.name(), kept.document());
-        } catch (IllegalArgumentException | StoreException e) {
-            throw new StoreException("This kit file cannot be used as it is: " + e.getMessage(), e);
         } catch (RuntimeException e) {
-            throw new StoreException(
-                    "This kit file is damaged, or was changed by hand. Ask for it anew; nothing was taken from it.", e);
+            // Whatever does not fit, wherever it is noticed: one answer, and nothing was kept yet.
+            return Optional.empty();
         }
     }
 

@@ -198,15 +198,19 @@ public final class HandOnPage {
 
     /** A cloth with its pieces: both are hers then. */
     private void kit(Context context, String text) {
-        String id = Kit.read(text).into(room.store());
-        TeachingWords words = TeachingWords.in(room.settings().pages());
+        TeachingWords words = TeachingWords.in(room.language());
+        String id = Kit.read(text)
+                .orElseThrow(() -> Uploads.refused(422, words.kitRefused()))
+                .into(room.store());
         PageContext.go(context, "/cloth/" + id, words.kitCame());
     }
 
     private void kitFile(Context context) {
         SavedCloth cloth = cloth(context);
         sent(context, "application/json", "kit.json")
-                .result(Kit.of(cloth.name(), cloth.document()).text());
+                .result(Kit.of(cloth.name(), cloth.document())
+                        .orElseThrow(() -> new StoreException(words().lacks()))
+                        .text());
     }
 
     private static Budget limit() {

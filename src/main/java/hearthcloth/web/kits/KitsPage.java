@@ -303,6 +303,6 @@ public final class KitsPage {
         Plan plan = plan(context);
         String name = part(context.pathParam("n")).asked().name();
         sent(context, "application/json", "attachment; filename=\"kit.json\"")
-                .result(Kit.of(name, document(plan)).text());
+                .result(Kit.of(name, document(plan)).orElseThrow().text());
     }
 }

@@ -254,6 +254,16 @@ public final class EnglishTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaNoCloth(String all, String name) {
+        return "No file and no cloth of yours is called “" + name + "”; there are " + all + ".";
+    }
+
+    @Override
+    public String ideaNoneKept(String name) {
+        return "No file and no cloth of yours is called “" + name + "”; none with a hearth and bars is kept.";
+    }
+
+    @Override
     public String ideaOld() {
         return "This browser cannot run the planner; open the page in a newer one (2023 or later).";
     }
@@ -326,6 +336,11 @@ public final class EnglishTeaching implements TeachingWords {
     @Override
     public String kitHelp() {
         return "A kit file brings its own pieces along.";
+    }
+
+    @Override
+    public String kitRefused() {
+        return "This kit cannot be used: it is of a newer Hearthcloth, damaged, or was changed by hand. Ask for it anew; nothing was taken from it.";
     }
 
     @Override

@@ -254,6 +254,16 @@ public final class FrenchTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaNoCloth(String all, String name) {
+        return "Aucun fichier et aucun carré à vous ne s’appelle « " + name + " » ; il y a " + all + ".";
+    }
+
+    @Override
+    public String ideaNoneKept(String name) {
+        return "Aucun fichier et aucun carré à vous ne s’appelle « " + name + " » ; aucun avec pièce centrale et bandes n’est gardé.";
+    }
+
+    @Override
     public String ideaOld() {
         return "Ce navigateur ne peut pas préparer de carré ; ouvrez la page dans un plus récent (2023 ou après).";
     }
@@ -326,6 +336,11 @@ public final class FrenchTeaching implements TeachingWords {
     @Override
     public String kitHelp() {
         return "Un fichier de kit apporte ses propres morceaux.";
+    }
+
+    @Override
+    public String kitRefused() {
+        return "Ce kit ne peut pas servir : il vient d’un Hearthcloth plus récent, il est abîmé ou a été changé à la main. Redemandez-le ; rien n’a été repris.";
     }
 
     @Override

@@ -254,6 +254,16 @@ public final class GermanTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaNoCloth(String all, String name) {
+        return "Keine Datei und kein Tuch von dir heißt „" + name + "“; es gibt " + all + ".";
+    }
+
+    @Override
+    public String ideaNoneKept(String name) {
+        return "Keine Datei und kein Tuch von dir heißt „" + name + "“; keines mit Mittelstück und Streifen ist da.";
+    }
+
+    @Override
     public String ideaOld() {
         return "Dieser Browser kann nicht planen; öffne die Seite in einem neueren (ab 2023).";
     }
@@ -326,6 +336,11 @@ public final class GermanTeaching implements TeachingWords {
     @Override
     public String kitHelp() {
         return "Eine Kitdatei bringt ihre Stücke mit.";
+    }
+
+    @Override
+    public String kitRefused() {
+        return "Dieses Kit ist nicht zu gebrauchen: Es stammt von einem neueren Hearthcloth, ist beschädigt oder von Hand geändert. Bitte neu darum; nichts wurde übernommen.";
     }
 
     @Override

@@ -254,6 +254,16 @@ public final class JapaneseTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaNoCloth(String all, String name) {
+        return "「" + name + "」というファイルも布もありません。あるのは" + all + "です。";
+    }
+
+    @Override
+    public String ideaNoneKept(String name) {
+        return "「" + name + "」というファイルも布もありません。中心布とストリップのあるものがありません。";
+    }
+
+    @Override
     public String ideaOld() {
         return "このブラウザーでは計画できません。新しいもの（2023年以降）で開いてください。";
     }
@@ -326,6 +336,11 @@ public final class JapaneseTeaching implements TeachingWords {
     @Override
     public String kitHelp() {
         return "キットのファイルは自分の布を一緒に持ってきます。";
+    }
+
+    @Override
+    public String kitRefused() {
+        return "このキットは使えません。新しいHearthclothのものか、壊れているか、手で変えられています。もう一度もらってください。何も取り入れていません。";
     }
 
     @Override

@@ -254,6 +254,16 @@ public final class KoreanTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaNoCloth(String all, String name) {
+        return "“" + name + "”이라는 파일도 보자기도 없습니다. 있는 것: " + all + ".";
+    }
+
+    @Override
+    public String ideaNoneKept(String name) {
+        return "“" + name + "”이라는 파일도 보자기도 없습니다. 가운데 천과 띠가 있는 것이 없습니다.";
+    }
+
+    @Override
     public String ideaOld() {
         return "이 브라우저에서는 짤 수 없습니다. 더 새로운 것(2023년 이후)에서 여십시오.";
     }
@@ -326,6 +336,11 @@ public final class KoreanTeaching implements TeachingWords {
     @Override
     public String kitHelp() {
         return "꾸러미 파일은 자기 조각을 함께 가져옵니다.";
+    }
+
+    @Override
+    public String kitRefused() {
+        return "이 꾸러미는 쓸 수 없습니다. 더 새로운 Hearthcloth 의 것이거나, 상했거나, 손으로 고친 것입니다. 다시 받으십시오. 아무것도 들이지 않았습니다.";
     }
 
     @Override

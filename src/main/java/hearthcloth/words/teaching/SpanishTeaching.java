@@ -254,6 +254,16 @@ public final class SpanishTeaching implements TeachingWords {
     }
 
     @Override
+    public String ideaNoCloth(String all, String name) {
+        return "Ningún archivo ni paño tuyo se llama «" + name + "»; hay " + all + ".";
+    }
+
+    @Override
+    public String ideaNoneKept(String name) {
+        return "Ningún archivo ni paño tuyo se llama «" + name + "»; no hay ninguno con centro y tiras.";
+    }
+
+    @Override
     public String ideaOld() {
         return "Este navegador no puede planear; abre la página en uno más nuevo (de 2023 o después).";
     }
@@ -326,6 +336,11 @@ public final class SpanishTeaching implements TeachingWords {
     @Override
     public String kitHelp() {
         return "Un archivo de kit trae sus propias piezas.";
+    }
+
+    @Override
+    public String kitRefused() {
+        return "Este kit no sirve: es de un Hearthcloth más nuevo, está dañado o se cambió a mano. Pídelo de nuevo; no se ha tomado nada.";
     }
 
     @Override

@@ -117,6 +117,10 @@ public interface TeachingWords {
 
     String ideaMadeMore();
 
+    String ideaNoCloth(String all, String name);
+
+    String ideaNoneKept(String name);
+
     String ideaOld();
 
     String ideaOne();
@@ -146,6 +150,8 @@ public interface TeachingWords {
     String kitCame();
 
     String kitHelp();
+
+    String kitRefused();
 
     String kitsAnew();
 
