@@ -179,7 +179,7 @@ public final class BenchDrawing {
                 along.get() ? "" : " transform=\"rotate(-90)\"",
                 ground.inkOn().hex(),
                 ground.hex(),
-                ClothDrawing.escaped(said.drawing)));
+                ClothDrawing.escaped(words)));
     }
 
     /** Whether a mark stands along a bar, or up it; empty where it has no room at so many pixels to a millimetre. */
