@@ -125,7 +125,11 @@ public record ClothView(
         if (!barred()) {
             return still(Face.FRONT);
         }
-        return BenchDrawing.of(cloth(), swatches(), words().altFront(), this::target);
+        return BenchDrawing.of(
+                cloth(),
+                swatches(),
+                new BenchDrawing.Said(words().altFront(), voice().printing().labelHearth()),
+                this::target);
     }
 
     public String back() {

@@ -6,6 +6,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.stash.SpokenLine;
 import hearthcloth.stash.SpokenPieces;
 import hearthcloth.words.Language;
+import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.stashing.StashingWords;
 
 /** Fields about fabric, held to the same rules as a line that is typed. */
@@ -36,7 +37,7 @@ public final class StashFields {
     static SpokenPieces checked(Size size, String count) {
         SpokenLine said = SpokenPieces.hear(size + ", " + count + " of them, cloth", Unit.MILLIMETRE);
         if (said instanceof SpokenLine.Unclear unclear) {
-            throw new MeasureException(unclear.sentence());
+            throw new RefusedException(unclear.said());
         }
         return (SpokenPieces) said;
     }

@@ -68,7 +68,7 @@ public record StashHeard(
         }
         SpokenLine said = SpokenPieces.hear(line, voice.ruler().unit());
         if (said instanceof SpokenLine.Unclear unclear) {
-            return asking(language, ErrorPages.upright(unclear.sentence()), "", entered);
+            return asking(language, ErrorPages.upright(unclear.said().in(voice)), "", entered);
         }
         StashingWords words = StashingWords.in(language);
         SpokenPieces pieces = (SpokenPieces) said;
@@ -111,7 +111,7 @@ public record StashHeard(
             if (said instanceof SpokenPieces pieces) {
                 heard.add(pieces);
             } else if (said instanceof SpokenLine.Unclear wrong) {
-                unclear.add(words.lineUnclear(line.strip(), wrong.sentence()));
+                unclear.add(words.lineUnclear(line.strip(), wrong.said().in(voice)));
             }
         }
         int pieces = heard.stream().mapToInt(SpokenPieces::count).sum();

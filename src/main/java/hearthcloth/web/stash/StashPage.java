@@ -104,7 +104,7 @@ public final class StashPage {
                 heard.add(pieces);
             } else if (said instanceof SpokenLine.Unclear unclear) {
                 left.add(line);
-                wrong.add(words().lineUnclear(line.strip(), unclear.sentence()));
+                wrong.add(words().lineUnclear(line.strip(), unclear.said().in(room.settings().voice())));
             }
         }
         String said = heard.isEmpty() ? "" : kept(label(heard), heard);

@@ -101,6 +101,9 @@ public record StashTable(
      */
     public record Laid(Optional<String> slip, boolean isKept, boolean hasNap) {}
 
+    /** What stands before the name of the example's cloth, in whichever language it was laid out. */
+    private static final String EXAMPLE = "^(?:Example|예시|見本|Exemple|Beispiel|Ejemplo) ?[:：] ?";
+
     private static final int SHADES = 5;
 
     /** A piece this long, in inches, has room for a name on its slip; on a shorter one two letters of it would say nothing. */
@@ -216,7 +219,7 @@ public record StashTable(
         boolean hasRoom = inches(lot.size().width().max(lot.size().height())) >= LEAST_FOR_WORDS;
         return heap.promises().cloths().stream()
                 .filter(one -> lot.pieces().stream().anyMatch(one.pieces()::contains))
-                .map(one -> hasRoom ? one.name().replaceFirst("^Example: ", "") : "")
+                .map(one -> hasRoom ? one.name().replaceFirst(EXAMPLE, "") : "")
                 .findFirst();
     }
 
