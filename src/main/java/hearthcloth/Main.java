@@ -2,7 +2,11 @@ package hearthcloth;
 
 import hearthcloth.cli.CommandLineTool;
 import hearthcloth.cli.WorkroomDoor;
+import hearthcloth.cli.io.Shell;
+import hearthcloth.guideline.SentCloth;
+import hearthcloth.web.KeptCloths;
 import hearthcloth.web.Opening;
+import java.util.List;
 
 /** Where the program starts: commands from the shell, or the workroom in the browser. */
 public final class Main {
@@ -10,9 +14,21 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        CommandLineTool tool =
-                new CommandLineTool((asked, shell) -> opening(asked).run(shell.out(), shell.err()));
-        System.exit(tool.run(args, System.in, System.out, System.err));
+        System.exit(new CommandLineTool(new Room()).run(args, System.in, System.out, System.err));
+    }
+
+    /** The workroom of this program. */
+    private static final class Room implements WorkroomDoor {
+
+        @Override
+        public int open(Asked asked, Shell shell) {
+            return opening(asked).run(shell.out(), shell.err());
+        }
+
+        @Override
+        public List<SentCloth> kept() {
+            return KeptCloths.all();
+        }
     }
 
     private static Opening opening(WorkroomDoor.Asked asked) {

@@ -28,7 +28,7 @@ const tellChosen = () => {
   const of = new Map();
   chosen.forEach(one => of.set(one.dataset.of, (of.get(one.dataset.of) || 0) + Number(one.dataset.many)));
   many.classList.add("told");
-  many.textContent = [...of.values()].reduce((sum, one) => sum + one, 0) + " chosen";
+  many.textContent = many.closest(".choice").dataset.chosen.replace("%d", [...of.values()].reduce((sum, one) => sum + one, 0));
   said.textContent = [...of].map(([name, count]) => name + " " + count).join(", ");
 };
 document.addEventListener("change", event => { if (event.target.closest(".lot")) tellChosen(); });
@@ -68,9 +68,9 @@ document.addEventListener("keydown", event => {
       line.value = heard;
       line.dispatchEvent(new Event("input", { bubbles: true }));
     });
-    ear.addEventListener("end", () => { ear = null; button.classList.remove("listening"); button.setAttribute("aria-label", "Speak"); });
+    ear.addEventListener("end", () => { ear = null; button.classList.remove("listening"); button.setAttribute("aria-label", button.dataset.speak); });
     button.classList.add("listening");
-    button.setAttribute("aria-label", "Listening; tap to stop");
+    button.setAttribute("aria-label", button.dataset.listening);
     ear.start();
   });
 })();

@@ -15,8 +15,12 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.Rulers;
+import hearthcloth.words.Language;
+import hearthcloth.words.teaching.TeachingWords;
+import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -49,11 +53,12 @@ import picocli.CommandLine.Parameters;
 final class GuidelineCommand implements Callable<Integer> {
 
     private final Shell shell;
+    private final WorkroomDoor door;
 
     @Parameters(
             index = "0",
-            paramLabel = "PLAN.json",
-            description = "The cloth: the plan.json of its folder; - reads standard input.")
+            paramLabel = "PLAN.json|CLOTH",
+            description = "The cloth: the plan.json of its folder, - for standard input, or its name on Made.")
     private String planFile = "";
 
     @Option(names = "--out", paramLabel = "IDEA.json", required = true, description = "The file to write.")
@@ -120,14 +125,15 @@ final class GuidelineCommand implements Callable<Integer> {
     @Option(names = "--replace", description = "Write over a file that is there already.")
     private boolean replace;
 
-    GuidelineCommand(Shell shell) {
+    GuidelineCommand(Shell shell, WorkroomDoor door) {
         this.shell = shell;
+        this.door = door;
     }
 
     @Override
     public Integer call() {
         OutputFile out = OutputFile.of("--out", outName, ".json", replace);
-        SentCloth cloth = GuidelineWish.cloth(planFile, shell);
+        SentCloth cloth = isFile() ? GuidelineWish.cloth(planFile, shell) : kept();
         boolean metric = cloth.cloth().making().margins().mark().equals(Ruler.MILLIMETRES.step());
         Ruler ruler = Rulers.wished(unit).orElse(metric ? Ruler.MILLIMETRES : Ruler.EIGHTHS);
         String called = name == null || name.isBlank() ? cloth.title() : name;
@@ -137,6 +143,27 @@ final class GuidelineCommand implements Callable<Integer> {
         shell.out().println("Wrote " + out.shown() + ": " + ListWords.plain(called) + ".");
         GuidelineWords.of(guideline).forEach(line -> shell.out().println("   " + ListWords.line(line)));
         return 0;
+    }
+
+    private boolean isFile() {
+        return planFile.equals("-") || planFile.endsWith(".json") || new File(planFile).isFile();
+    }
+
+    /** The cloth of this name, in whatever case it was typed. */
+    private SentCloth kept() {
+        List<SentCloth> all = door.kept();
+        return all.stream()
+                .filter(cloth -> cloth.title().equalsIgnoreCase(planFile.strip()))
+                .findFirst()
+                .orElseThrow(() -> new BadInputException(missing(all)));
+    }
+
+    private String missing(List<SentCloth> all) {
+        TeachingWords words = TeachingWords.in(Language.ENGLISH);
+        String name = ListWords.plain(planFile);
+        String there = ListWords.plain(
+                String.join(", ", all.stream().map(SentCloth::title).toList()));
+        return all.isEmpty() ? words.ideaNoneKept(name) : words.ideaNoCloth(there, name);
     }
 
     private Guideline guideline(Taken taken) {

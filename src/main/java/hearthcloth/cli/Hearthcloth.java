@@ -105,7 +105,7 @@ final class Hearthcloth implements Callable<Integer> {
                 .addSubcommand("kits", new KitsCommand(shell))
                 .addSubcommand("read", new ReadCommand(shell))
                 .addSubcommand("size", new SizeCommand(shell))
-                .addSubcommand("guideline", new GuidelineCommand(shell))
+                .addSubcommand("guideline", new GuidelineCommand(shell, door))
                 .addSubcommand("idea", new IdeaCommand(shell))
                 .addSubcommand("sheet", new SheetCommand(shell))
                 .addSubcommand("completion", new CompletionCommand(shell))

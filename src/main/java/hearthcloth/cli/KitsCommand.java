@@ -28,6 +28,7 @@ import hearthcloth.wish.PlanBudget;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishList;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.speech.Voice;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -128,17 +129,18 @@ final class KitsCommand implements Callable<Integer> {
         progress.say("drawing");
         List<String> words = lines.stream().map(line -> line.asked(ruler)).toList();
         KitsJson kits = KitsJson.of(read.stash(), together, words);
-        write(folder, together, lines, kits, print.print(shell));
+        PrintOptions.Print printed = print.print(shell);
+        write(folder, together, lines, kits, printed);
         progress.clear();
-        say(together, kits, ruler);
+        say(together, kits, printed.voice());
         return together.isComplete() ? 0 : 1;
     }
 
-    private void say(Together together, KitsJson kits, Ruler ruler) {
+    private void say(Together together, KitsJson kits, Voice voice) {
         if (json.isWished()) {
             shell.out().println(JsonText.of(kits));
         } else {
-            new KitsReport(shell.out(), ruler).say(together, out.shown());
+            new KitsReport(shell.out(), voice).say(together, out.shown());
         }
     }
 

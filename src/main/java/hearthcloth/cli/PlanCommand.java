@@ -196,9 +196,9 @@ final class PlanCommand implements Callable<Integer> {
             report(read.stash(), new PlanOutcome.Proposals(plans), files, Slack.NONE);
             return 0;
         }
-        GuidelineReport report = new GuidelineReport(shell, rules);
+        GuidelineReport report = new GuidelineReport(shell, rules, files.voice());
         if (json.isWished()) {
-            say(PlanJson.shortage(read.stash(), files.gift(), files.ruler(), report.outcome(fitted), out.shown()));
+            say(PlanJson.shortage(read.stash(), files.gift(), files.voice(), report.outcome(fitted), out.shown()));
         } else {
             report.bent(fitted, out.shown());
         }
@@ -212,17 +212,16 @@ final class PlanCommand implements Callable<Integer> {
         progress.clear();
         if (clock.ranOut()) {
             shell.err()
-                    .println("Note: The time ran out before everything was tried; a longer --budget, such as "
-                            + time.doubled() + ", may find better.");
+                    .println(print.voice().rooms().reporting().planTimeOut(String.valueOf(time.doubled())));
         }
         if (outcome instanceof PlanOutcome.CannotMake cannot) {
             if (!cannot.nearest().isEmpty()) {
                 write(cannot.nearest(), print, folder, progress);
             }
             if (json.isWished()) {
-                say(PlanJson.shortage(wished.stash(), print.gift(), print.ruler(), cannot, out.shown()));
+                say(PlanJson.shortage(wished.stash(), print.gift(), print.voice(), cannot, out.shown()));
             } else {
-                new PlanReport(shell.err(), print.ruler()).shortage(cannot, out.shown());
+                new PlanReport(shell.err(), print.voice()).shortage(cannot, out.shown());
             }
             return 1;
         }
@@ -245,10 +244,10 @@ final class PlanCommand implements Callable<Integer> {
     private void report(Stash stash, PlanOutcome.Proposals proposals, ProposalFiles print, Slack slack) {
         String folder = out.shown();
         if (json.isWished()) {
-            say(PlanJson.planned(stash, print.gift(), print.ruler(), proposals.plans(), folder));
+            say(PlanJson.planned(stash, print.gift(), print.voice(), proposals.plans(), folder));
             return;
         }
-        PlanReport report = new PlanReport(shell.out(), print.ruler());
+        PlanReport report = new PlanReport(shell.out(), print.voice());
         report.stash(stash);
         print.gift().ifPresent(gift -> report.gift(gift, slack));
         report.proposals(proposals, folder, print.gift());

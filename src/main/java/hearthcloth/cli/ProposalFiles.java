@@ -6,6 +6,7 @@ import hearthcloth.draw.PlanFolder;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,11 @@ record ProposalFiles(Optional<GiftWish> gift, PrintOptions.Print print, Extras e
 
     /** Files beside the usual ones. */
     record Extras(boolean slips, boolean png, boolean net) {}
+
+    /** How the maker is spoken to. */
+    Voice voice() {
+        return print.voice();
+    }
 
     /** The ruler in which measures are written. */
     Ruler ruler() {

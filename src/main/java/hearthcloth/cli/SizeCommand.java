@@ -3,6 +3,7 @@ package hearthcloth.cli;
 import hearthcloth.cli.io.Shell;
 import hearthcloth.cli.option.GiftOptions;
 import hearthcloth.cli.option.JsonOption;
+import hearthcloth.cli.option.LanguageOption;
 import hearthcloth.cli.option.UnitOption;
 import hearthcloth.cli.report.JsonText;
 import hearthcloth.cli.report.SizeJson;
@@ -17,6 +18,7 @@ import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.Rulers;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Tie;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -65,6 +67,9 @@ final class SizeCommand implements Callable<Integer> {
     private boolean steps;
 
     @Mixin
+    private LanguageOption language = new LanguageOption();
+
+    @Mixin
     private JsonOption json = new JsonOption();
 
     SizeCommand(Shell shell) {
@@ -102,7 +107,7 @@ final class SizeCommand implements Callable<Integer> {
             shell.out().println(JsonText.of(SizeJson.forGift(wish.gift(), named, ruler)));
             return;
         }
-        SizeReport report = new SizeReport(shell.out(), ruler);
+        SizeReport report = new SizeReport(shell.out(), voice(ruler));
         report.gift(wish.gift(), named);
         if (steps) {
             report.steps(wish.gift(), wish.tie());
@@ -114,8 +119,15 @@ final class SizeCommand implements Callable<Integer> {
         if (json.isWished()) {
             shell.out().println(JsonText.of(SizeJson.forCloth(size, named, ruler)));
         } else {
-            new SizeReport(shell.out(), ruler).cloth(size, named);
+            new SizeReport(shell.out(), voice(ruler)).cloth(size, named);
         }
+    }
+
+    private Voice voice(Ruler ruler) {
+        OptionText text = new OptionText();
+        Voice voice = Voice.of(language.read(text), ruler);
+        text.check();
+        return voice;
     }
 
     private Size clothSize(String written, Ruler ruler) {

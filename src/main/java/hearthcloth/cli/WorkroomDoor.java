@@ -1,6 +1,8 @@
 package hearthcloth.cli;
 
 import hearthcloth.cli.io.Shell;
+import hearthcloth.guideline.SentCloth;
+import java.util.List;
 import java.util.Optional;
 
 /** Opens the workroom in the browser. */
@@ -41,4 +43,9 @@ public interface WorkroomDoor {
      * @return 0, or 2 where it cannot be opened
      */
     int open(Asked asked, Shell shell);
+
+    /** The cloths she keeps in her usual file, each of which can be made, the last changed first; for an idea to be taken from. */
+    default List<SentCloth> kept() {
+        return List.of();
+    }
 }

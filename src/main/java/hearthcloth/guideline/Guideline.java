@@ -4,6 +4,9 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.wrap.Placing;
+import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.tie.Wrapped;
 import java.util.Optional;
 
 /**
@@ -52,4 +55,18 @@ public record Guideline(Told told, SizeRule size, ShapeRule shape, ColourRule co
 
     /** Seam, hem and margins, and how bars may be joined. */
     public record SewingRule(Making making, PiecingRules joins) {}
+
+    /** The same idea measured by another ruler; the measures of its rules stay what they are. */
+    public Guideline by(Ruler ruler) {
+        return new Guideline(
+                new Told(told.name(), told.by(), told.words(), told.picture(), ruler), size, shape, colours, sewing);
+    }
+
+    /** The gift it is tied round with its tie, where its size is one of a gift. */
+    public Optional<Wrapped> wrapped() {
+        Tail tail = told.ruler().isMetric() ? Tail.METRIC : Tail.INCHES;
+        return size instanceof SizeRule.ForGift wished
+                ? Optional.of(new Wrapped(wished.gift(), wished.tie(), tail, Placing.CENTRED))
+                : Optional.empty();
+    }
 }

@@ -9,7 +9,6 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.GuidelineWords;
-import hearthcloth.guideline.SizeRule;
 import hearthcloth.guideline.file.GuidelineFile;
 import hearthcloth.guideline.fit.Ask;
 import hearthcloth.guideline.fit.Fitted;
@@ -21,9 +20,14 @@ import hearthcloth.sew.Caution;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.Task;
 import hearthcloth.stash.Stash;
-import hearthcloth.wrap.Placing;
+import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.teaching.TeachingWords;
+import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
+import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.tie.Wrapped;
+import hearthcloth.wrap.tying.Tying;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -52,6 +56,9 @@ public final class IdeaPage {
     /** Steps of the search for the example. */
     private static final long STEPS = 6_000;
 
+    /** A box of no gift in particular; the steps name no measure. */
+    private static final Gift BOX = Gift.parse("box 30 x 20 x 8 cm", null);
+
     private final Guideline guideline;
     private final Ruler ruler;
 
@@ -78,12 +85,14 @@ public final class IdeaPage {
         Guideline.Told told = guideline.told();
         Map<String, String> parts = new LinkedHashMap<>();
         parts.put("name", escaped(told.name()));
-        parts.put("by", told.by().isBlank() ? "" : "<p class=\"by\">An idea from " + escaped(told.by()) + "</p>");
-        parts.put("words", paragraphs(told.words()));
+        parts.put("by", escaped(told.by()));
+        parts.put("told", paragraphs(told.words()));
         parts.put("picture", told.picture().map(IdeaPage::picture).orElse(""));
         parts.put("rules", list(GuidelineWords.of(guideline)));
         parts.put("example", plan.map(this::example).orElse(""));
         parts.put("making", plan.map(this::making).orElse(""));
+        parts.put("words", PageWords.json());
+        parts.put("languages", PageWords.choices());
         parts.put("unit", ruler.isMetric() ? "cm" : "in");
         parts.put("sample", ruler.isMetric() ? SAMPLE_CM : SAMPLE_IN);
         parts.put("letters", FontSubset.pageFaces());
@@ -126,53 +135,82 @@ public final class IdeaPage {
     }
 
     private PlanSheets drawn(Plan plan) {
-        Tail tail = ruler.isMetric() ? Tail.METRIC : Tail.INCHES;
-        Optional<Wrapped> gift = guideline.size() instanceof SizeRule.ForGift wished
-                ? Optional.of(new Wrapped(wished.gift(), wished.tie(), tail, Placing.CENTRED))
-                : Optional.empty();
-        return new PlanSheets(plan, ruler, ruler.isMetric() ? Paper.A4 : Paper.LETTER, gift);
+        return new PlanSheets(plan, ruler, ruler.isMetric() ? Paper.A4 : Paper.LETTER, guideline.wrapped());
     }
 
     private String example(Plan plan) {
         PlanSheets drawn = drawn(plan);
         StringBuilder out = new StringBuilder("<div class=\"pictures\">");
-        out.append(figure(
-                drawn.face(Face.FRONT),
-                "The front of an example, " + ruler.write(plan.cloth().finished(), Rounding.NEAREST)
-                        + "; its fabrics are invented."));
-        out.append(figure(drawn.face(Face.BACK), "Its back."));
-        drawn.tiedSheet().ifPresent(sheet -> out.append(figure(sheet, "Tied.")));
+        String size = ruler.write(plan.cloth().finished(), Rounding.NEAREST);
+        out.append(figure(drawn.face(Face.FRONT), "ideaExample", size));
+        out.append(figure(drawn.face(Face.BACK), "ideaExampleBack", ""));
+        drawn.tiedSheet().ifPresent(sheet -> out.append(figure(sheet, "ideaTied", "")));
         return out.append("</div>").toString();
     }
 
-    private static String figure(Picture picture, String caption) {
-        return "<figure>" + SvgWriter.writeBare(picture) + "<figcaption>" + escaped(caption) + "</figcaption></figure>";
+    /** A picture whose caption the page writes in its reader's language. */
+    private static String figure(Picture picture, String caption, String size) {
+        return "<figure>" + SvgWriter.writeBare(picture) + "<figcaption data-w=\"" + caption + "\" data-size=\""
+                + escaped(size) + "\"></figcaption></figure>";
     }
 
-    /** How such a cloth is sewn: what the guide of the example says that holds for all. */
+    /** How such a cloth is sewn and tied, in each language; the page shows its reader's. */
     private String making(Plan plan) {
-        Guide guide = Guide.of(plan, ruler);
+        StringBuilder out = new StringBuilder();
+        for (Language language : Language.values()) {
+            out.append("<div lang=\"")
+                    .append(language.tag())
+                    .append("\" data-in=\"")
+                    .append(language.tag())
+                    .append(language == Language.ENGLISH ? "\">" : "\" hidden>")
+                    .append(making(plan, Voice.of(language, ruler)))
+                    .append("</div>");
+        }
+        return out.toString();
+    }
+
+    /** What the guide of the example says that holds for all, and how the gift is tied. */
+    private String making(Plan plan, Voice voice) {
+        Guide guide = Guide.of(plan, voice);
         StringBuilder out = new StringBuilder();
         List<Task> tasks =
                 new ArrayList<>(List.of(guide.sewing().layout(), guide.sewing().trial()));
         guide.sewing().seams().stream().limit(1).forEach(seam -> tasks.add(seam.task()));
         tasks.addAll(guide.hemming());
         for (Task task : tasks) {
-            out.append("<h3>").append(escaped(task.title())).append("</h3>");
             List<String> lines = new ArrayList<>(task.lines());
             lines.addAll(task.warnings());
-            out.append(list(lines));
+            out.append(heading(task.title())).append(list(lines));
         }
-        out.append("<h3>Washing</h3>").append(list(guide.notes().washing()));
-        out.append("<h3>Take care</h3><ul>");
+        out.append(tying(voice));
+        out.append(heading(voice.printing().washingTitle()))
+                .append(list(guide.notes().washing()));
+        out.append(heading(voice.printing().careTitle())).append("<ul>");
         for (Caution caution : guide.notes().cautions()) {
             out.append("<li><strong>")
                     .append(escaped(caution.topic()))
-                    .append(".</strong> ")
+                    .append("</strong> ")
                     .append(escaped(caution.words()))
                     .append("</li>");
         }
         return out.append("</ul>").toString();
+    }
+
+    /** The steps of its gift's tie; where the idea is for no gift, of the tie that most boxes are carried in. */
+    private String tying(Voice voice) {
+        Wrapped gift = guideline.wrapped().orElseGet(() -> Wrapped.of(BOX, Tie.FOUR_CORNER, Tail.METRIC));
+        Tying tying = Tying.of(gift.tie(), gift.gift(), voice.tying());
+        List<String> lines = new ArrayList<>();
+        tying.steps().forEach(step -> lines.add(step.words()));
+        if (gift.tie().isKnotted()) {
+            lines.addAll(tying.knot());
+        }
+        lines.addAll(tying.cautions());
+        return heading(TeachingWords.in(voice.language()).ideaTying()) + list(lines);
+    }
+
+    private static String heading(String words) {
+        return "<h3>" + escaped(words) + "</h3>";
     }
 
     private static String escaped(String text) {

@@ -1,5 +1,6 @@
 package hearthcloth.measure;
 
+import hearthcloth.measure.MeasureException.Slip;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
@@ -41,19 +42,28 @@ public final class Measures {
     public static Length length(String text, @Nullable Unit assumed) {
         String plain = tidied(text);
         if (plain.isEmpty()) {
-            throw new MeasureException("a length is missing; write one such as \"6 1/2 in\" or \"16.5 cm\"");
+            throw new MeasureException(
+                    Slip.MISSING, "a length is missing; write one such as \"6 1/2 in\" or \"16.5 cm\"", List.of());
         }
         if (plain.startsWith("-") || plain.startsWith("−")) {
-            throw new MeasureException(quoted(text) + " is below zero; a length is zero or more");
+            throw new MeasureException(
+                    Slip.BELOW_ZERO,
+                    quoted(text) + " is below zero; a length is zero or more",
+                    List.of(shown(text)));
         }
         int split = startOfUnit(plain);
         String word = plain.substring(split).strip();
         Unit unit = word.isEmpty() ? assumed : Unit.named(word).orElse(null);
         if (unit == null) {
-            throw new MeasureException(
-                    word.isEmpty()
-                            ? quoted(text) + " has no unit; write in, cm or mm after the number"
-                            : quoted(text) + ": " + quoted(word) + " is not a unit; write in, cm, mm, m, ft or yd");
+            throw word.isEmpty()
+                    ? new MeasureException(
+                            Slip.NO_UNIT,
+                            quoted(text) + " has no unit; write in, cm or mm after the number",
+                            List.of(shown(text)))
+                    : new MeasureException(
+                            Slip.UNKNOWN_UNIT,
+                            quoted(text) + ": " + quoted(word) + " is not a unit; write in, cm, mm, m, ft or yd",
+                            List.of(shown(text), shown(word)));
         }
         return capped(text, number(text, plain.substring(0, split).strip()), unit);
     }
@@ -83,8 +93,11 @@ public final class Measures {
             case 1 -> Size.square(sides.get(0));
             case 2 -> new Size(sides.get(0), sides.get(1));
             default ->
-                throw new MeasureException(quoted(text) + " has " + sides.size()
-                        + " numbers; a size has one (a square) or two, such as \"12 x 9 in\"");
+                throw new MeasureException(
+                        Slip.NUMBERS,
+                        quoted(text) + " has " + sides.size()
+                                + " numbers; a size has one (a square) or two, such as \"12 x 9 in\"",
+                        List.of(shown(text), Integer.toString(sides.size())));
         };
     }
 
@@ -111,7 +124,9 @@ public final class Measures {
         Matcher matcher = NUMBER.matcher(text);
         if (text.isEmpty() || !matcher.matches()) {
             throw new MeasureException(
-                    quoted(whole) + " is not a length; write one such as \"6 1/2 in\" or \"16.5 cm\"");
+                    Slip.UNREAD,
+                    quoted(whole) + " is not a length; write one such as \"6 1/2 in\" or \"16.5 cm\"",
+                    List.of(shown(whole)));
         }
         String decimal = matcher.group("decimal");
         if (decimal != null) {
@@ -123,15 +138,20 @@ public final class Measures {
         }
         BigDecimal bottom = new BigDecimal(matcher.group("bottom"));
         if (bottom.signum() == 0) {
-            throw new MeasureException(quoted(whole) + " parts by zero; write a fraction such as 1/2");
+            throw new MeasureException(
+                    Slip.BY_ZERO, quoted(whole) + " parts by zero; write a fraction such as 1/2", List.of(shown(whole)));
         }
         return new BigDecimal[] {units.multiply(bottom).add(new BigDecimal(matcher.group("top"))), bottom};
     }
 
     private static BigDecimal decimal(String whole, String text) {
         if (text.matches("[1-9]\\d{0,2},\\d{3}")) {
-            throw new MeasureException(quoted(whole) + " can be read two ways; write " + text.replace(",", "") + " or "
-                    + text.replace(',', '.'));
+            String thousands = text.replace(",", "");
+            String decimal = text.replace(',', '.');
+            throw new MeasureException(
+                    Slip.TWO_WAYS,
+                    quoted(whole) + " can be read two ways; write " + thousands + " or " + decimal,
+                    List.of(shown(whole), thousands, decimal));
         }
         return new BigDecimal(text.replace(',', '.'));
     }
@@ -142,13 +162,19 @@ public final class Measures {
                 .divide(fraction[1], 0, RoundingMode.HALF_UP)
                 .toBigInteger();
         if (nm.compareTo(BigInteger.valueOf(LONGEST.nm())) > 0) {
-            throw new MeasureException(quoted(text) + " is longer than a kilometre; check the number and its unit");
+            throw new MeasureException(
+                    Slip.TOO_LONG,
+                    quoted(text) + " is longer than a kilometre; check the number and its unit",
+                    List.of(shown(text)));
         }
         return new Length(nm.longValueExact());
     }
 
     private static String quoted(String text) {
-        String shown = text.length() > 60 ? text.substring(0, 60) + "…" : text;
-        return "\"" + shown.strip() + "\"";
+        return "\"" + shown(text) + "\"";
+    }
+
+    private static String shown(String text) {
+        return (text.length() > 60 ? text.substring(0, 60) + "…" : text).strip();
     }
 }

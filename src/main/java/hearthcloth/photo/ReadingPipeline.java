@@ -1,14 +1,11 @@
 package hearthcloth.photo;
 
 import hearthcloth.geometry.Point;
-import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.EdgeLocaliser;
 import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.edge.LensEstimator;
-import hearthcloth.photo.edge.SubpixelEdges;
 import hearthcloth.photo.edge.TappedRims;
 import hearthcloth.photo.ground.GroundModel;
-import hearthcloth.photo.ground.IlluminationCorrection;
 import hearthcloth.photo.image.ImageDecoder;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
@@ -16,10 +13,8 @@ import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.image.ReadingProgress;
 import hearthcloth.photo.image.SheetUnseenException;
-import hearthcloth.photo.parameter.EdgeParameters;
 import hearthcloth.photo.parameter.ReadingParameters;
 import hearthcloth.photo.plane.Doubt;
-import hearthcloth.photo.plane.PolygonSimplifier;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.plane.ShownSheet;
 import hearthcloth.photo.scale.FaintSheetFinder;
@@ -31,13 +26,11 @@ import hearthcloth.photo.scale.SheetFinder;
 import hearthcloth.photo.scale.TappedSheet;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;
-import hearthcloth.photo.segment.ForegroundMask;
 import hearthcloth.photo.segment.OccupancyMap;
 import hearthcloth.photo.segment.PaleShapes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -50,9 +43,6 @@ final class ReadingPipeline {
      * as far.
      */
     private static final int FAR = 8;
-    /** How far a place may be off the side of faint paper and still belong to it, in pixels. */
-    private static final double FAINT_NEAR = 1.2;
-
     private static final String NO_MARKS =
             "The measuring sheet was not found: fewer than three of its square marks can be made"
                     + " out. Lay it flat and uncovered among the pieces, and take the picture from nearer by, sharp and from above.";
@@ -72,6 +62,7 @@ final class ReadingPipeline {
     private final List<Point> tapped;
 
     private final ShapeTracing tracing;
+    private final ShapeFollowing shapes;
     private final GroundModel ground;
 
     ReadingPipeline(
@@ -89,6 +80,8 @@ final class ReadingPipeline {
         this.printed = shown.isShown() ? List.of() : MeasuringSheetFinder.in(
                         picture, coarse, sheet.isMeasuringSheet(), parameters.edge().steps());
         this.tracing = new ShapeTracing(picture, coarse, sheet, parameters);
+        this.shapes = new ShapeFollowing(
+                picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "finding the " + sheet.name()));
         this.ground = GroundModel.without(papers(), smooth, parameters.ground());
     }
 
@@ -107,7 +100,7 @@ final class ReadingPipeline {
         if (sheet.isMeasuringSheet()) {
             throw new PhotoRefusedException(NO_MARKS);
         }
-        Looked looked = look(ground);
+        ShapeFollowing.Looked looked = look(ground);
         try {
             return bySheet(withSheet(looked));
         } catch (SheetUnseenException unseen) {
@@ -116,20 +109,20 @@ final class ReadingPipeline {
     }
 
     /** The pieces by a sheet that is one of the shapes. */
-    private Reading bySheet(Looked looked) {
-        LensModel first = looked.lens;
-        SheetFinder.Found rough = choice(looked).likeliest(looked.traced, looked.uncut());
+    private Reading bySheet(ShapeFollowing.Looked looked) {
+        LensModel first = looked.lens();
+        SheetFinder.Found rough = choice(looked).likeliest(looked.traced(), looked.uncut());
         LensModel second = LensEstimator.estimated(
-                first, straightSides(looked), looked.traced.get(rough.index()).sides(), 1, parameters.edge().lens());
-        Looked closer = looked(looked.ground, looked.blobs, looked.followed, second);
-        SheetChoice.Chosen chosen = choice(closer).sure(closer.traced, closer.uncut());
+                first, ShapeFollowing.straightSides(looked), looked.traced().get(rough.index()).sides(), 1, parameters.edge().lens());
+        ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), second);
+        SheetChoice.Chosen chosen = choice(closer).sure(closer.traced(), closer.uncut());
         SheetFinder.Found found = chosen.found();
         FloorScale scale = FloorScale.of(found, sheet, second, picture, focalShare);
         progress.at(0.8, "measuring");
         List<Doubt> doubts = new ArrayList<>(chosen.doubts());
-        looked.followed.get(found.index()).laid.doubt(sheet).ifPresent(doubts::add);
-        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet, parameters)
-                .of(closer.blobs, closer.traced, found.index()).stream()
+        looked.followed().get(found.index()).laid().doubt(sheet).ifPresent(doubts::add);
+        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground(), scale, sheet, parameters)
+                .of(closer.blobs(), closer.traced(), found.index()).stream()
                         .map(piece -> doubted(piece, doubts))
                         .toList();
         return new Reading.Read(pieces, scale);
@@ -137,15 +130,15 @@ final class ReadingPipeline {
 
     /** The pieces by the sheet whose corners were tapped, which is none of the shapes. */
     private Reading byTaps() {
-        Looked looked = look(ground);
-        LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1, parameters.edge().lens());
-        Looked closer = looked(looked.ground, looked.blobs, looked.followed, lens);
-        FittedPolygon own = followed(EdgeLocaliser.Laid.told(tapped)).under(lens, step);
+        ShapeFollowing.Looked looked = look(ground);
+        LensModel lens = LensEstimator.estimated(looked.lens(), ShapeFollowing.straightSides(looked), List.of(), 1, parameters.edge().lens());
+        ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), lens);
+        FittedPolygon own = shapes.followed(EdgeLocaliser.Laid.told(tapped)).under(lens, step);
         TappedSheet found = TappedSheet.of(own, finder(lens), sheet, Math.max(picture.width, picture.height));
         FloorScale scale = FloorScale.of(found.sheet(), sheet, lens, picture, focalShare);
         progress.at(0.8, "measuring");
-        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground, scale, sheet, parameters)
-                .beside(own.corners(), own.sharpness(), closer.blobs, closer.traced).stream()
+        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground(), scale, sheet, parameters)
+                .beside(own.corners(), own.sharpness(), closer.blobs(), closer.traced()).stream()
                         .map(piece -> doubted(piece, found.doubts()))
                         .toList();
         return new Reading.Read(pieces, scale);
@@ -153,92 +146,24 @@ final class ReadingPipeline {
 
     /** The pieces by the measuring sheet, which is none of the shapes. */
     private Reading byPrint(MarkedSheet found) {
-        Looked looked = look(ground);
-        LensModel lens = LensEstimator.estimated(looked.lens, straightSides(looked), List.of(), 1, parameters.edge().lens());
-        Looked closer = looked(looked.ground, looked.blobs, looked.followed, lens);
+        ShapeFollowing.Looked looked = look(ground);
+        LensModel lens = LensEstimator.estimated(looked.lens(), ShapeFollowing.straightSides(looked), List.of(), 1, parameters.edge().lens());
+        ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), lens);
         ReferenceSheet own = sheet.isMeasuringSheet() ? sheet : ReferenceSheet.MEASURING;
         FloorScale scale = FloorScale.of(found, own, lens, picture, focalShare);
         progress.at(0.8, "measuring");
         return new Reading.Read(
-                new PieceMeasurement(coarse, closer.ground, scale, own, parameters)
-                        .beside(found.white(), found.sharpness(), closer.blobs, closer.traced),
+                new PieceMeasurement(coarse, closer.ground(), scale, own, parameters)
+                        .beside(found.white(), found.sharpness(), closer.blobs(), closer.traced()),
                 scale);
     }
 
-    /**
-     * One shape with its sides placed.
-     *
-     * @param sides what the picture shows near the sides as placed; they hold for any lens
-     */
-    private record Followed(EdgeLocaliser.Laid laid, List<EdgeFit> sides, EdgeParameters.Following parameters) {
-
-        FittedPolygon under(LensModel lens, double step) {
-            return laid.isKnown()
-                    ? FittedPolygon.of(laid.corners(), sides, lens, FAINT_NEAR, step)
-                    : FittedPolygon.close(laid.corners(), laid.rims(), sides, lens, parameters);
-        }
-    }
-
-    /**
-     * Everything that the picture shows on one ground.
-     *
-     * @param lens as far as the pieces determine it
-     */
-    private record Looked(
-            GroundModel ground, List<Blob> blobs, List<Followed> followed, LensModel lens, List<FittedPolygon> traced) {
-
-        /** All shapes, with an empty one in place of each that is cut off. */
-        List<FittedPolygon> uncut() {
-            return IntStream.range(0, blobs.size())
-                    .mapToObj(i ->
-                            blobs.get(i).cutOff() ? new FittedPolygon(List.of(), List.of(), List.of()) : traced.get(i))
-                    .toList();
-        }
-    }
-
-    private Looked look(GroundModel on) {
-        return look(on, papers());
-    }
-
-    /** Everything that stands out from the ground but what lies within {@code known} outlines. */
-    private Looked look(GroundModel on, List<List<Point>> known) {
-        LensModel lens = LensModel.unknown(picture);
-        List<ShapeTracing.Seen> seen = ForegroundMask.beside(known, smooth, on, parameters.segment()).stream()
-                .parallel()
-                .flatMap(blob -> tracing.parted(blob, on, lens))
-                .toList();
-        List<Blob> blobs = seen.stream().map(ShapeTracing.Seen::blob).toList();
-        progress.at(0.6, "finding the " + sheet.name());
-        EdgeLocaliser rims = new EdgeLocaliser(
-                new IlluminationCorrection(picture, coarse, on), new OccupancyMap(coarse, blobs),
-                (int) Math.round(5 * step + 6),
-                parameters.edge());
-        List<Followed> followed = IntStream.range(0, seen.size())
-                .parallel()
-                .mapToObj(i ->
-                        rims.of(PolygonSimplifier.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
-                .map(this::followed)
-                .toList();
-        Looked looked = looked(on, blobs, followed, lens);
-        LensModel first = LensEstimator.estimated(lens, straightSides(looked), List.of(), 1.5 + step * 0.25, parameters.edge().lens());
-        return looked(on, blobs, followed, first);
-    }
-
-    private Followed followed(EdgeLocaliser.Laid laid) {
-        List<EdgeFit> sides = new SubpixelEdges(
-                        picture, (int) Math.round(step + 2), true, parameters.edge().steps())
-                .of(laid.corners());
-        return new Followed(laid, sides, parameters.edge().following());
-    }
-
-    private Looked looked(GroundModel on, List<Blob> blobs, List<Followed> followed, LensModel lens) {
-        List<FittedPolygon> traced =
-                followed.stream().parallel().map(f -> f.under(lens, step)).toList();
-        return new Looked(on, blobs, followed, lens, traced);
+    private ShapeFollowing.Looked look(GroundModel on) {
+        return shapes.look(on, papers());
     }
 
     /** The same where a sheet stands out; otherwise with a mat as the ground, or with paper that hardly stands out. */
-    private Looked withSheet(Looked looked) {
+    private ShapeFollowing.Looked withSheet(ShapeFollowing.Looked looked) {
         SheetChoice choice = choice(looked);
         if (choice.isAny(looked.uncut()) || !choice.isTold()) {
             return looked;
@@ -249,11 +174,11 @@ final class ReadingPipeline {
                 .orElseGet(() -> sheet.white() ? withFaint(looked) : looked);
     }
 
-    private Looked withFaint(Looked looked) {
-        OccupancyMap occupied = new OccupancyMap(coarse, looked.blobs, FAR);
+    private ShapeFollowing.Looked withFaint(ShapeFollowing.Looked looked) {
+        OccupancyMap occupied = new OccupancyMap(coarse, looked.blobs(), FAR);
         List<List<Point>> sheets =
-                new FaintSheetFinder(picture, smooth, looked.lens, occupied, parameters).like(sheet, finder(looked.lens));
-        GroundModel bare = sheets.isEmpty() ? looked.ground : GroundModel.without(sheets, smooth, parameters.ground());
+                new FaintSheetFinder(picture, smooth, looked.lens(), occupied, parameters).like(sheet, finder(looked.lens()));
+        GroundModel bare = sheets.isEmpty() ? looked.ground() : GroundModel.without(sheets, smooth, parameters.ground());
         return beside(looked, sheets.stream().map(EdgeLocaliser.Laid::faint).toList(), bare);
     }
 
@@ -261,15 +186,15 @@ final class ReadingPipeline {
      * Paper that stands out together with something that touches it, such as a joint of the floor or a scrap, told by its
      * whiteness; empty where no white shape has the sheet's proportions.
      */
-    private Optional<Looked> withPale(Looked looked) {
+    private Optional<ShapeFollowing.Looked> withPale(ShapeFollowing.Looked looked) {
         if (!sheet.white()) {
             return Optional.empty();
         }
-        SheetFinder finder = finder(looked.lens);
-        List<List<Point>> sheets = PaleShapes.in(smooth, looked.ground, parameters.segment()).stream()
+        SheetFinder finder = finder(looked.lens());
+        List<List<Point>> sheets = PaleShapes.in(smooth, looked.ground(), parameters.segment()).stream()
                 .filter(blob -> !blob.cutOff())
-                .map(blob -> tracing.simplest(blob, looked.lens))
-                .map(rough -> followed(EdgeLocaliser.Laid.told(rough.corners())).under(looked.lens, step))
+                .map(blob -> tracing.simplest(blob, looked.lens()))
+                .map(rough -> shapes.followed(EdgeLocaliser.Laid.told(rough.corners())).under(looked.lens(), step))
                 .filter(shape -> finder.isAmong(shape, sheet))
                 .map(FittedPolygon::corners)
                 .toList();
@@ -278,47 +203,33 @@ final class ReadingPipeline {
         }
         GroundModel bare = GroundModel.without(sheets, smooth, parameters.ground());
         return Optional.of(beside(
-                look(bare, sheets),
+                shapes.look(bare, sheets),
                 sheets.stream().map(EdgeLocaliser.Laid::told).toList(),
                 bare));
     }
 
     /** What was seen, and shapes more whose corners are known. */
-    private Looked beside(Looked looked, List<EdgeLocaliser.Laid> sheets, GroundModel bare) {
-        List<Blob> blobs = new ArrayList<>(looked.blobs);
-        List<Followed> followed = new ArrayList<>(looked.followed);
+    private ShapeFollowing.Looked beside(ShapeFollowing.Looked looked, List<EdgeLocaliser.Laid> sheets, GroundModel bare) {
+        List<Blob> blobs = new ArrayList<>(looked.blobs());
+        List<ShapeFollowing.Followed> followed = new ArrayList<>(looked.followed());
         for (EdgeLocaliser.Laid laid : sheets) {
-            blobs.add(new ConcavitySplit(coarse, looked.ground, parameters.segment().parting()).blob(laid.corners()));
-            followed.add(followed(laid));
+            blobs.add(new ConcavitySplit(coarse, looked.ground(), parameters.segment().parting()).blob(laid.corners()));
+            followed.add(shapes.followed(laid));
         }
-        return looked(bare, blobs, followed, looked.lens);
+        return shapes.looked(bare, blobs, followed, looked.lens());
     }
 
     private SheetFinder finder(LensModel lens) {
         return new SheetFinder(picture, coarse, lens, focalShare, parameters.sheet());
     }
 
-    private SheetChoice choice(Looked looked) {
-        return new SheetChoice(finder(looked.lens), sheet, coarse, looked.ground);
+    private SheetChoice choice(ShapeFollowing.Looked looked) {
+        return new SheetChoice(finder(looked.lens()), sheet, coarse, looked.ground());
     }
 
     private static ReadPiece doubted(ReadPiece piece, List<Doubt> more) {
         List<Doubt> doubts =
                 Stream.concat(more.stream(), piece.doubts().stream()).toList();
         return new ReadPiece(piece.number(), piece.outline(), piece.usable(), piece.look(), doubts);
-    }
-
-    private static List<EdgeFit> straightSides(Looked looked) {
-        List<EdgeFit> sides = new ArrayList<>();
-        for (int i = 0; i < looked.traced.size(); i++) {
-            FittedPolygon traced = looked.traced.get(i);
-            for (int s = 0; s < traced.sides().size(); s++) {
-                EdgeFit.Fit fit = traced.fits().get(s);
-                if (!looked.blobs.get(i).cutOff() && fit.share() > 0.6 && fit.fringe() == 0) {
-                    sides.add(traced.sides().get(s));
-                }
-            }
-        }
-        return sides;
     }
 }

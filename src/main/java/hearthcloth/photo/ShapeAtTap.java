@@ -19,6 +19,9 @@ import java.util.List;
  */
 final class ShapeAtTap {
 
+    /** A corner may move so many times as far as its sides are looked for: at a right angle √2 times, at 60° twice. */
+    private static final double CORNERS = 2;
+
     private final PixelImage picture;
     private final LabThumbnail smooth;
     private final LensModel lens;
@@ -45,7 +48,7 @@ final class ShapeAtTap {
                 }
                 int reach = 3 * smooth.step + 3;
                 FittedPolygon traced = FittedPolygon.of(
-                        rough, new SubpixelEdges(picture, reach, false, parameters.edge().steps()).of(rough), lens, 2, 3 * smooth.step);
+                        rough, new SubpixelEdges(picture, reach, false, parameters.edge().steps()).of(rough), lens, 2, CORNERS * reach);
                 if (traced.misfit(cornerCost) < least && Polygons.inside(traced.corners(), tap.x(), tap.y())) {
                     least = traced.misfit(cornerCost);
                     best = traced.corners();

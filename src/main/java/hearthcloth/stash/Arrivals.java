@@ -21,7 +21,7 @@ public final class Arrivals {
     private final Map<String, Fabric> fabrics = new HashMap<>();
     private final Set<Colour> taken = new HashSet<>();
     private final List<Piece> pieces = new ArrayList<>();
-    private final Set<String> notes = new LinkedHashSet<>();
+    private final Set<String> known = new LinkedHashSet<>();
     private final int there;
     private int next;
 
@@ -90,15 +90,22 @@ public final class Arrivals {
     }
 
     private void note(String fabric) {
-        notes.add(fabric + " was here already; its colour, faces and nap stay as they are here.");
+        known.add(fabric);
     }
 
     public List<Piece> pieces() {
         return List.copyOf(pieces);
     }
 
-    /** Sentences for the maker. */
+    /** Names of fabrics that were here already and are said to be otherwise; they stay as they are here. */
+    public List<String> known() {
+        return List.copyOf(known);
+    }
+
+    /** The same as sentences for the maker. */
     public List<String> notes() {
-        return List.copyOf(notes);
+        return known.stream()
+                .map(fabric -> fabric + " was here already; its colour, faces and nap stay as they are here.")
+                .toList();
     }
 }

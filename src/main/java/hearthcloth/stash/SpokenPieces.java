@@ -6,6 +6,10 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.tongue.LineWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Reading;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -42,14 +46,15 @@ public record SpokenPieces(
     public static SpokenLine hear(String line, @Nullable Unit bare) {
         String plain = Names.plain(line);
         if (plain.length() > LONGEST) {
-            return new Unclear(
-                    "this line is " + plain.length() + " letters long; write one kind of piece on each line");
+            return new Unclear(Reading.lineLong(Argument.number(plain.length())));
         }
         try {
             SpokenSize.Found size = SpokenSize.find(SpokenNumbers.inFigures(LineWords.english(plain)), bare);
             return pieces(size);
-        } catch (MeasureException | ColourException e) {
-            return new Unclear(String.valueOf(e.getMessage()));
+        } catch (MeasureException e) {
+            return new Unclear(RefusedException.sentence(e));
+        } catch (ColourException e) {
+            return new Unclear(Sentence.itself(String.valueOf(e.getMessage())));
         }
     }
 
@@ -62,13 +67,13 @@ public record SpokenPieces(
         int count = words.count();
         String name = words.name();
         if (count < 1 || count > StashFile.MOST_PIECES) {
-            return new Unclear("how many of them? write a number from 1 to " + StashFile.MOST_PIECES);
+            return new Unclear(Reading.lineHowMany(Argument.number(StashFile.MOST_PIECES)));
         }
         if (name.isEmpty()) {
-            return new Unclear("what is the fabric called? a colour will do, such as \"green print\"");
+            return new Unclear(Reading.lineNoName());
         }
         if (name.codePointCount(0, name.length()) > Names.LONGEST) {
-            return new Unclear("the fabric's name is too long for a label; " + Names.LONGEST + " letters fit");
+            return new Unclear(Reading.lineLongName(Argument.number(Names.LONGEST)));
         }
         return new SpokenPieces(name, found.size(), count, colour, faces, nap, washed);
     }

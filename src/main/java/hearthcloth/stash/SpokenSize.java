@@ -5,6 +5,10 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Reading;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -85,7 +89,7 @@ final class SpokenSize {
                 return new Found(checked(size(way, matcher, bare)), rest);
             }
         }
-        throw new MeasureException(lone(line));
+        throw new RefusedException(lone(line));
     }
 
     private static String between(Way way, Matcher found) {
@@ -125,23 +129,20 @@ final class SpokenSize {
 
     private static Size checked(Size size) {
         if (!size.width().isPositive() || !size.height().isPositive()) {
-            throw new MeasureException("one side is nothing; write a size above zero");
+            throw new RefusedException(Reading.sizeNothing());
         }
         boolean over = size.width().isMoreThan(LONGEST)
                 || size.height().isMoreThan(LONGEST)
                 || size.width().min(size.height()).isMoreThan(WIDEST);
         if (over) {
-            throw new MeasureException("that is more than any bolt holds; check the numbers and their unit");
+            throw new RefusedException(Reading.sizeTooMuch());
         }
         return size;
     }
 
-    private static String lone(String line) {
+    private static Sentence lone(String line) {
         Matcher one =
                 Pattern.compile(FRONT + MEASURED, Pattern.CASE_INSENSITIVE).matcher(line);
-        return one.find()
-                ? one.group() + " is one side; and the other? write \"" + one.group() + " x 8 in\", \"" + one.group()
-                        + " square\" or \"1 yd of 44 in\""
-                : "how large is it? write a size such as \"4 x 8 in\"";
+        return one.find() ? Reading.sizeOneSide(Argument.text(one.group())) : Reading.sizeMissing();
     }
 }

@@ -8,8 +8,11 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Jdbi;
 
 /**
@@ -166,6 +169,15 @@ public final class Store implements AutoCloseable {
                 .bind("name", name)
                 .mapTo(String.class)
                 .findOne());
+    }
+
+    /** Those of these settings that are kept, by name; one question for all. */
+    public Map<String, String> settings(List<String> names) {
+        return jdbi.withHandle(handle -> handle.createQuery("select name, text from setting where name in (<names>)")
+                .bindList("names", names)
+                .map((row, context) -> Map.entry(row.getString("name"), row.getString("text")))
+                .stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
     }
 
     public void set(String name, String text) {

@@ -151,7 +151,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
     }
 
     /** In the folder where this system keeps programs' data (XDG base directory specification; its likes elsewhere). */
-    private static Path usual() {
+    static Path usual() {
         Path home = Path.of(System.getProperty("user.home", "."));
         String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
         Path folder;

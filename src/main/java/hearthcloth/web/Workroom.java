@@ -31,6 +31,10 @@ import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageSources;
 import hearthcloth.web.kit.Visitor;
+import hearthcloth.web.kits.KitsPage;
+import hearthcloth.web.lesson.ClassPage;
+import hearthcloth.web.lesson.Classroom;
+import hearthcloth.web.lesson.StudentPage;
 import hearthcloth.web.made.MadePage;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
@@ -65,6 +69,7 @@ public final class Workroom implements AutoCloseable {
     private final Optional<Devices> devices;
     private final boolean isAskedHere;
     private final UploadFolder uploads;
+    private final Classroom classroom;
     private final CountDownLatch closing;
 
     private Workroom(Javalin server, Opened opened) {
@@ -73,6 +78,7 @@ public final class Workroom implements AutoCloseable {
         this.devices = opened.devices();
         this.isAskedHere = opened.openness().code();
         this.uploads = opened.uploads();
+        this.classroom = opened.classroom();
         this.closing = opened.closing();
     }
 
@@ -95,6 +101,7 @@ public final class Workroom implements AutoCloseable {
                         openness,
                         devices,
                         UploadFolder.open(),
+                        new Classroom(clock),
                         new CountDownLatch(1))
                 .at(port);
     }
@@ -113,6 +120,7 @@ public final class Workroom implements AutoCloseable {
                         openness,
                         Optional.empty(),
                         UploadFolder.open(),
+                        new Classroom(clock),
                         new CountDownLatch(1))
                 .at(port);
     }
@@ -123,6 +131,7 @@ public final class Workroom implements AutoCloseable {
      * @param who tells whom a request comes from
      * @param desk of a studio; empty on one's own machine
      * @param store on one's own machine; empty in a studio, which has one for each person
+     * @param classroom the class that may be going on in it
      * @param closing falls when she closes the workroom from its page
      */
     private record Opened(
@@ -132,7 +141,13 @@ public final class Workroom implements AutoCloseable {
             Openness openness,
             Optional<Devices> devices,
             UploadFolder uploads,
+            Classroom classroom,
             CountDownLatch closing) {
+
+        /** Whom a request comes from: on a class's own pages a student, whoever else she is. */
+        private Visitor visitor(Context context) {
+            return classroom.door().guest(context).orElseGet(() -> who.apply(context));
+        }
 
         /** Each port is tried with a server of its own, since one that found its port taken cannot be started again. */
         private Workroom at(int port) {
@@ -187,6 +202,7 @@ public final class Workroom implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        classroom.close();
         store.ifPresent(Store::close);
         uploads.close();
     }
@@ -194,7 +210,7 @@ public final class Workroom implements AutoCloseable {
     private static Javalin server(Opened opened) {
         return Javalin.create(config -> {
             settle(config, opened.uploads());
-            PageRoutes pages = new PageRoutes(config.routes, opened.who());
+            PageRoutes pages = new PageRoutes(config.routes, opened::visitor);
             config.events.serverStopping(pages::close);
             door(pages, opened);
             new ErrorPages(pages).add();
@@ -215,6 +231,9 @@ public final class Workroom implements AutoCloseable {
             PicturesPage.add(pages);
             ArchivePage.add(pages);
             HandOnPage.add(pages);
+            KitsPage.add(pages);
+            ClassPage.add(pages, opened.classroom(), opened.openness());
+            StudentPage.add(pages, opened.classroom());
             DevicesPage.add(pages, opened.openness(), opened.devices());
             SettingsPage.add(pages);
             SafetyPage.add(pages);
@@ -225,7 +244,11 @@ public final class Workroom implements AutoCloseable {
 
     /** Who may come in, and what is done before a page is shown. */
     private static void door(PageRoutes pages, Opened opened) {
-        RequestGuard guard = new RequestGuard(opened.who(), opened.openness(), opened.devices());
+        RequestGuard guard = new RequestGuard(
+                opened::visitor,
+                opened.openness(),
+                opened.devices(),
+                opened.classroom().door());
         opened.desk().ifPresent(desk -> desk.recognise(pages.routes()));
         guard.stand(pages.routes());
         opened.desk().ifPresent(desk -> {

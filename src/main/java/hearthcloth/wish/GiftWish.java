@@ -6,6 +6,8 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Tail;
@@ -95,13 +97,18 @@ public record GiftWish(Gift gift, Tie tie, Placing placing) {
      * {@code a box 30 × 20 × 8 cm, errand wrap: a square cloth of at least 71.6 cm (66–77.3 cm with thin or thick cloth
      * at the knots)}.
      */
-    public String sentence(Ruler ruler) {
-        Tail tail = tail(ruler);
-        String range = tie.isKnotted()
-                ? " (" + ruler.number(least(tail.least()), Rounding.UP) + "–"
-                        + ruler.write(least(tail.most()), Rounding.UP) + " with thin or thick cloth at the knots)"
-                : "";
-        return gift.describe(ruler) + ", " + tie.words() + ": a square cloth of at least "
-                + ruler.write(least(ruler), Rounding.UP) + range;
+    public String sentence(Voice voice) {
+        Tail tail = tail(voice.ruler());
+        ReportingWords words = voice.rooms().reporting();
+        String least = voice.write(least(voice.ruler()), Rounding.UP);
+        String name = voice.tying().tieName(tie.name());
+        return tie.isKnotted()
+                ? words.giftRange(
+                        gift.describe(voice),
+                        voice.number(least(tail.least()), Rounding.UP),
+                        voice.write(least(tail.most()), Rounding.UP),
+                        least,
+                        name)
+                : words.giftLeast(gift.describe(voice), least, name);
     }
 }

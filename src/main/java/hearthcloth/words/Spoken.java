@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 public final class Spoken {
 
     /** The pages of the workroom, whose {@code lang} says so. */
-    private static final Set<Language> PAGES = EnumSet.of(Language.ENGLISH);
+    private static final Set<Language> PAGES = EnumSet.allOf(Language.class);
 
     /** Guides, slips and the class guide, all of which are printed in one language. */
     private static final Set<Language> GUIDES = EnumSet.allOf(Language.class);

@@ -2,6 +2,7 @@ package hearthcloth.work;
 
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.designing.DesigningWords;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -41,17 +42,14 @@ public record Promises(List<Counting> cloths) {
     }
 
     /** What the maker should know before she cuts this cloth, one sentence each; empty where all is well. */
-    List<String> warnings(String cloth, Stash stash, List<Piece> aside) {
+    List<String> warnings(String cloth, Stash stash, List<Piece> aside, DesigningWords words) {
         List<String> said = new ArrayList<>();
         if (!aside.isEmpty()) {
-            said.add("This cloth counts on " + named(aside) + ", which you have set aside. Give "
-                    + (aside.size() == 1 ? "it" : "them") + " back in the stash, or plan the cloth again.");
+            said.add(words.warnAside(aside.size(), named(aside, words)));
         }
         List<Piece> missing = missing(cloth, stash);
         if (!missing.isEmpty()) {
-            said.add("This cloth counts on " + named(missing) + ", which "
-                    + (missing.size() == 1 ? "is" : "are")
-                    + " no longer in the stash as planned. It cannot be cut so; plan it again.");
+            said.add(words.warnMissing(missing.size(), named(missing, words)));
         }
         for (Counting other : cloths) {
             List<Piece> both = other.pieces().stream()
@@ -60,17 +58,17 @@ public record Promises(List<Counting> cloths) {
                             of(cloth).stream().anyMatch(one -> one.pieces().contains(piece)))
                     .toList();
             if (!both.isEmpty()) {
-                said.add(other.name() + " counts on " + named(both)
-                        + " too. The cloth that is cut first has it; the other is then planned again.");
+                said.add(words.warnShared(other.name(), named(both, words)));
             }
         }
         return List.copyOf(said);
     }
 
-    private static String named(List<Piece> pieces) {
-        return (pieces.size() == 1 ? "piece " : "pieces ")
-                + pieces.stream()
-                        .map(piece -> piece.id() + " (" + piece.fabric().name() + ")")
-                        .collect(Collectors.joining(", "));
+    private static String named(List<Piece> pieces, DesigningWords words) {
+        return words.warnPieces(
+                pieces.size(),
+                pieces.stream()
+                        .map(piece -> words.warnPiece(piece.fabric().name(), piece.id()))
+                        .collect(Collectors.joining(", ")));
     }
 }

@@ -2,6 +2,9 @@ package hearthcloth.work;
 
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.Language;
+import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.stashing.StashingWords;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -66,8 +69,8 @@ public record StashAtHand(Stash stash, Set<String> aside, Promises promises) {
      * What the maker should know before she cuts this cloth, one sentence each; empty where all is well. Whatever is
      * said here is asked of the same heap that planning takes its pieces from.
      */
-    public List<String> warnings(String cloth) {
-        return promises.warnings(cloth, stash, setAsideOf(cloth));
+    public List<String> warnings(String cloth, Language language) {
+        return promises.warnings(cloth, stash, setAsideOf(cloth), DesigningWords.in(language));
     }
 
     /** True where the cloth can be cut as it is planned: every piece it counts on is there and not set aside. */
@@ -79,19 +82,21 @@ public record StashAtHand(Stash stash, Set<String> aside, Promises promises) {
      * What holds some of these pieces back from a new cloth, in words: {@code 2 set aside; 1 for Dawn}; empty where
      * nothing does.
      */
-    public String held(List<Piece> pieces) {
+    public String held(List<Piece> pieces, Language language) {
+        StashingWords words = StashingWords.in(language);
+        boolean isAlone = pieces.size() == 1;
         List<String> said = new ArrayList<>();
-        long set = pieces.stream().filter(this::isAside).count();
+        int set = (int) pieces.stream().filter(this::isAside).count();
         if (set > 0) {
-            said.add(pieces.size() == 1 ? "set aside" : set + " set aside");
+            said.add(words.heldAside(isAlone ? 0 : set));
         }
         for (Promises.Counting one : promises.cloths()) {
-            long counted = pieces.stream().filter(one.pieces()::contains).count();
+            int counted = (int) pieces.stream().filter(one.pieces()::contains).count();
             if (counted > 0) {
-                said.add((pieces.size() == 1 ? "for " : counted + " for ") + one.name());
+                said.add(words.heldFor(one.name(), isAlone ? 0 : counted));
             }
         }
-        return String.join("; ", said);
+        return said.stream().reduce(words::heldMore).orElse("");
     }
 
     /** The other cloths that count on something a new cloth could use, for a choice of theirs. */

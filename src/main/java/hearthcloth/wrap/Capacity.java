@@ -2,6 +2,7 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -18,26 +19,31 @@ public record Capacity(Tie tie, String shape, Optional<Gift> largest) {
     private record Typical(Tie tie, String shape, Gift gift) {}
 
     private static final List<Typical> TYPICAL = List.of(
-            new Typical(Tie.FOUR_CORNER, "a box 3 : 2 : 0.8, like a cake box", box(300, 200, 80)),
-            new Typical(Tie.FOUR_CORNER, "a cube", box(100, 100, 100)),
-            new Typical(Tie.EDGE_ALONG_EDGE, "a box 3 : 2 : 0.8, like a cake box", box(300, 200, 80)),
-            new Typical(Tie.ERRAND, "a box 3 : 2 : 0.8, like a cake box", box(300, 200, 80)),
-            new Typical(Tie.FLAT, "a flat box 3 : 2 : 0.3, like a folded shirt", box(300, 200, 30)),
-            new Typical(Tie.TWO_KNOT, "a long box 5 : 1 : 1", box(500, 100, 100)),
+            new Typical(Tie.FOUR_CORNER, "cake", box(300, 200, 80)),
+            new Typical(Tie.FOUR_CORNER, "cube", box(100, 100, 100)),
+            new Typical(Tie.EDGE_ALONG_EDGE, "cake", box(300, 200, 80)),
+            new Typical(Tie.ERRAND, "cake", box(300, 200, 80)),
+            new Typical(Tie.FLAT, "flat", box(300, 200, 30)),
+            new Typical(Tie.TWO_KNOT, "long", box(500, 100, 100)),
             new Typical(
                     Tie.ONE_BOTTLE,
-                    "a bottle four times as high as wide, like a wine bottle",
+                    "bottle",
                     Gift.Bottle.of(Length.mm(75), Length.mm(300))),
             new Typical(
                     Tie.TWO_BOTTLES,
-                    "two such bottles",
+                    "bottles",
                     new Gift.TwoBottles(Gift.Bottle.of(Length.mm(75), Length.mm(300)))),
-            new Typical(Tie.ROUND, "a ball", new Gift.Round(Length.mm(200))),
+            new Typical(Tie.ROUND, "ball", new Gift.Round(Length.mm(200))),
             new Typical(
                     Tie.BOOKS,
-                    "two paperbacks 1.4 : 1 : 0.14",
+                    "books",
                     new Gift.Books(Length.mm(210), Length.mm(150), Length.mm(21))),
-            new Typical(Tie.ROLL, "a roll four times as long as thick", new Gift.Roll(Length.mm(60), Length.mm(240))));
+            new Typical(Tie.ROLL, "roll", new Gift.Roll(Length.mm(60), Length.mm(240))));
+
+    /** The shape in words. */
+    public String shape(Voice voice) {
+        return voice.rooms().reporting().sizeShape(shape);
+    }
 
     /** Every tie with a typical shape or two, for a cloth of this size. */
     public static List<Capacity> of(Size cloth, Length tail) {

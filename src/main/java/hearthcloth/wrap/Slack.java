@@ -3,6 +3,7 @@ package hearthcloth.wrap;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 
 /**
  * How much larger than the least a cloth for a gift is planned on each side, for what sewing may take more than was
@@ -42,10 +43,7 @@ public record Slack(Length length) {
     }
 
     /** In a sentence: {@code It is planned 1.2 cm larger than the least, for what sewing may take.}; empty where there is none. */
-    public String sentence(Ruler ruler) {
-        return length.isPositive()
-                ? "It is planned " + ruler.write(length, Rounding.UP)
-                        + " larger than the least, for what sewing may take."
-                : "";
+    public String sentence(Voice voice) {
+        return length.isPositive() ? voice.rooms().reporting().planLarger(voice.write(length, Rounding.UP)) : "";
     }
 }

@@ -14,13 +14,29 @@ function unpacked(text) {
   }
   return bytes;
 }
-let worker, began;
+let worker, began, tongue;
+const words = JSON.parse(by('words').textContent);
+const w = (key, more = {}) => words[tongue][key].replace(/\{(\w+)\}/g, (all, name) => more[name] ?? all);
+// a cloth of few pieces, planned unseen while she types
+const SMALL = '6 x 9 in, a linen\n4 x 20 in, 4 of them, b linen\n4 x 22 in, 4 of them, c linen';
+
+/** The page in a language: what is marked, and what was written in all of them. */
+function speak(tag) {
+  tongue = tag;
+  document.documentElement.lang = tag;
+  document.querySelectorAll('[data-w]').forEach((each) => { each.textContent = w(each.dataset.w, each.dataset); });
+  document.querySelectorAll('[data-label]').forEach((each) => { each.setAttribute('aria-label', w(each.dataset.label)); });
+  document.querySelectorAll('[data-in]').forEach((each) => { each.hidden = each.dataset.in !== tag; });
+  const said = document.querySelector('.by');
+  said.hidden = !said.dataset.name;
+  by('favourite').placeholder = w('ideaSuchAs', {fabric: by('favourite').dataset.fabric});
+}
 const waiting = new Map();
 
 function start() {
   worker = new Worker(URL.createObjectURL(new Blob([by('worker').textContent], {type: 'text/javascript'})));
   worker.onmessage = (event) => heard(event.data);
-  worker.onerror = () => say('This browser cannot run the planner; open the page in a newer one (2023 or later).');
+  worker.onerror = () => say(w('ideaOld'));
   worker.postMessage({packed: new Blob([unpacked(by('planner').textContent)])});
 }
 
@@ -30,10 +46,11 @@ function heard(said) {
   if (said.ready) {
     by('go').disabled = false;
     document.body.dataset.ready = 'yes';
+    worker.postMessage({warm: true, guideline, heap: SMALL});
   } else if (said.svg) {
     if (!document.body.dataset.first) document.body.dataset.first = Math.round(performance.now() - began);
     by('first').innerHTML = said.svg;
-    say('A first cloth; looking for better …');
+    say(w('ideaFirst'));
   } else if (said.answer !== undefined) {
     shown(JSON.parse(said.answer));
     document.body.dataset.done = Math.round(performance.now() - began);
@@ -43,7 +60,7 @@ function heard(said) {
     saved(said.plan, 'plan.json');
   } else if (said.trouble) {
     ended();
-    say('The planner stopped: ' + said.trouble + '. Your lines are still here; try again with fewer pieces.');
+    say(w('ideaTrouble'));
   }
 }
 
@@ -60,15 +77,15 @@ by('form').addEventListener('submit', (event) => {
   by('cloths').replaceChildren();
   by('go').disabled = true;
   by('stop').hidden = false;
-  say('Looking …');
+  say(w('mineLooking'));
   began = performance.now();
-  worker.postMessage({guideline, heap: by('heap').value, favourite: by('favourite').value.trim(), unit: by('unit').value});
+  worker.postMessage({guideline, heap: by('heap').value, favourite: by('favourite').value.trim(), unit: by('unit').value, language: tongue});
 });
 by('stop').addEventListener('click', () => {
   worker.terminate();
   ended();
   by('go').disabled = true;
-  say('Stopped.');
+  say(w('ideaStopped'));
   start();
 });
 by('keep-idea').addEventListener('click', () => saved(guideline, 'idea.json'));
@@ -103,7 +120,7 @@ function fold(parent, title, number, kind) {
     asked ??= new Promise((done) => {
       waiting.set(kind + number, (pictures) => {
         pictures.forEach((svg) => picture(details, svg));
-        if (!pictures.length) add(details, 'p', 'There is nothing to show.');
+        if (!pictures.length) add(details, 'p', w('ideaEmpty'));
         done();
       });
       worker.postMessage({number, kind});
@@ -122,8 +139,8 @@ function shown(answer) {
     return;
   }
   by('said').className = '';
-  say(answer.cloths.length ? 'Here is your cloth' + (answer.cloths.length > 1 ? ', and another.' : '.')
-    : 'These pieces make no cloth yet. ' + answer.why.join(' '));
+  say(answer.cloths.length ? w(answer.cloths.length > 1 ? 'ideaTwo' : 'ideaOne')
+    : w('mineNone') + ' ' + answer.why.join(' '));
   answer.cloths.forEach((cloth, number) => by('cloths').append(told(cloth, number, answer.why)));
 }
 
@@ -132,24 +149,29 @@ function told(cloth, number, why) {
   section.className = 'cloth';
   add(section, 'h3', cloth.title + ', ' + cloth.size);
   if (cloth.good) add(section, 'p', cloth.good);
-  if (cloth.bends.length) {
+  if (cloth.bends.length || cloth.scraps) {
     const bends = add(section, 'div', '', 'bends');
-    add(bends, 'p', 'The nearest your pieces make. ' + cloth.bends.join(' ') + ' Why: ' + why.join(' '));
+    add(bends, 'p', w('mineNearest') + (cloth.scraps ? ' ' + w('mineScrapsOnly') : ''));
+    if (cloth.bends.length) add(bends, 'p', cloth.bends.join(' ')).lang = 'en';
+    if (why.length) {
+      add(bends, 'p', w('mineWhy')).className = 'help';
+      add(bends, 'p', why.join(' '));
+    }
   }
   const pictures = add(section, 'div', '', 'pictures');
-  picture(pictures, cloth.front, 'Front');
-  picture(pictures, cloth.back, 'Back');
-  cloth.cautions.forEach((caution) => add(section, 'p', 'Take care: ' + caution));
+  picture(pictures, cloth.front, w('ideaFront'));
+  picture(pictures, cloth.back, w('ideaBack'));
+  cloth.cautions.forEach((caution) => add(section, 'p', w('ideaCare', {words: caution})));
   const list = add(section, 'details');
-  add(list, 'summary', 'Cut list');
+  add(list, 'summary', w('cutList'));
   rows(list, cloth.patches);
-  fold(section, 'What to cut from which piece', number, 'cut');
-  const guide = fold(section, 'The whole guide, page by page', number, 'guide');
+  fold(section, w('ideaPieces'), number, 'cut');
+  const guide = fold(section, w('ideaGuide'), number, 'guide');
   const buttons = add(section, 'p', '', 'buttons');
-  const print = add(buttons, 'button', 'Print this cloth');
+  const print = add(buttons, 'button', w('ideaPrint'));
   print.type = 'button';
   print.addEventListener('click', async () => { await ready(section, [list, guide]); window.print(); });
-  const keep = add(buttons, 'button', 'Save its plan', 'quiet');
+  const keep = add(buttons, 'button', w('ideaKeep'), 'quiet');
   keep.type = 'button';
   keep.addEventListener('click', () => worker.postMessage({number, file: true}));
   return section;
@@ -169,7 +191,7 @@ async function ready(section, folds) {
 function rows(parent, patches) {
   const table = add(parent, 'table');
   const head = add(add(table, 'thead'), 'tr');
-  ['Patch', 'Cut', 'Fabric', 'Piece'].forEach((word) => { add(head, 'th', word).scope = 'col'; });
+  ['cutPatch', 'cutCut', 'cutFabric', 'cutPiece'].forEach((word) => { add(head, 'th', w(word)).scope = 'col'; });
   const body = add(table, 'tbody');
   patches.forEach((patch) => {
     const row = add(body, 'tr');
@@ -178,4 +200,8 @@ function rows(parent, patches) {
 }
 
 by('unit').value = by('unit').dataset.unit;
+const known = [...by('language').options].map((each) => each.value);
+speak((navigator.languages || []).map((each) => each.slice(0, 2)).find((each) => known.includes(each)) || 'en');
+by('language').value = tongue;
+by('language').addEventListener('change', () => speak(by('language').value));
 start();

@@ -86,20 +86,20 @@ class ProposalFilesTest {
     void a_guideline_made_from_a_cloth_holds_what_was_said_and_the_usual_where_nothing_was() throws IOException {
         written(files(Optional.empty(), false, false, false), "a");
         String plan = at("a/1/plan.json");
-        assertThat(call(new GuidelineCommand(shell), plan, "--out", at("idea.json")))
+        assertThat(call(new GuidelineCommand(shell, (asked, said) -> 0), plan, "--out", at("idea.json")))
                 .isZero();
         assertThat(said())
                 .startsWith("Wrote " + at("idea.json") + ": " + PLAN.story().title() + ".");
         Guideline idea = GuidelineWish.guideline(at("idea.json"), shell);
-        assertThat(idea.told().name()).isEqualTo(PLAN.story().title());
+        assertThat(idea.told().name()).isEqualTo(PLAN.story().title().english());
         assertThat(idea.told().ruler()).isEqualTo(Ruler.EIGHTHS);
         assertThat(idea.size()).isEqualTo(new SizeRule.Open());
         assertThat(idea.shape().hearth()).isInstanceOf(HearthRule.OfWidth.class);
         assertThat(idea.shape().order()).isPresent();
 
-        refused(() -> call(new GuidelineCommand(shell), plan, "--out", at("idea.json")), "--replace");
+        refused(() -> call(new GuidelineCommand(shell, (asked, said) -> 0), plan, "--out", at("idea.json")), "--replace");
         call(
-                new GuidelineCommand(shell),
+                new GuidelineCommand(shell, (asked, said) -> 0),
                 plan,
                 "--out",
                 at("idea.json"),
@@ -133,7 +133,7 @@ class ProposalFilesTest {
 
         refused(
                 () -> call(
-                        new GuidelineCommand(shell),
+                        new GuidelineCommand(shell, (asked, said) -> 0),
                         plan,
                         "--out",
                         at("b.json"),

@@ -1,11 +1,13 @@
 package hearthcloth.idea;
 
+import com.deque.html.axecore.args.AxeRunOptions;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,6 +19,9 @@ final class OpenedPage implements AutoCloseable {
 
     private static final Path CHROMIUM = Path.of(System.getProperty("chromium", "/usr/bin/chromium"));
 
+    /** The planner takes seconds, and on a machine with much other work minutes. */
+    private static final int PATIENCE_MS = 240_000;
+
     private final Playwright playwright;
     private final Browser chromium;
     private final BrowserContext context;
@@ -24,6 +29,7 @@ final class OpenedPage implements AutoCloseable {
     private final List<String> troubles = new ArrayList<>();
 
     OpenedPage(Path file, ColorScheme scheme) {
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         chromium = playwright
@@ -37,7 +43,7 @@ final class OpenedPage implements AutoCloseable {
                 .setOffline(true)
                 .setColorScheme(scheme)
                 .setViewportSize(360, 740));
-        context.setDefaultTimeout(240_000);
+        context.setDefaultTimeout(PATIENCE_MS);
         page = context.newPage();
         page.onRequest(request -> {
             if (!request.url().matches("(?s)(file|data|blob):.*")) {
@@ -81,7 +87,10 @@ final class OpenedPage implements AutoCloseable {
 
     /** WCAG 2.2 A and AA as far as axe can tell. */
     List<String> violations() {
+        AxeRunOptions only = new AxeRunOptions();
+        only.setResultTypes(List.of("violations"));
         return new AxeBuilder(page)
+                        .options(only)
                         .setLegacyMode(true)
                         .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
                         .analyze()

@@ -6,6 +6,7 @@ import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.Language;
 import hearthcloth.work.StashAtHand;
 import java.util.HashSet;
 import java.util.List;
@@ -72,7 +73,7 @@ final class OneStory {
                     .toList();
             boolean can = pieces.containsAll(counted) && counted.stream().noneMatch(heap::isAside);
             assertThat(heap.canBeCut(cloth.id())).isEqualTo(can);
-            assertThat(can || !heap.warnings(cloth.id()).isEmpty()).isTrue();
+            assertThat(can || !heap.warnings(cloth.id(), Language.ENGLISH).isEmpty()).isTrue();
         }
     }
 
@@ -93,7 +94,7 @@ final class OneStory {
                 boolean both = !one.id().equals(other.id())
                         && counted(other, pieces).stream().anyMatch(own::contains);
                 if (both) {
-                    assertThat(seen.heap().warnings(one.id()))
+                    assertThat(seen.heap().warnings(one.id(), Language.ENGLISH))
                             .anyMatch(told -> told.startsWith(other.name() + " counts on"));
                 }
             }

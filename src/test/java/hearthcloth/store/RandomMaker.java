@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.cloth.Step;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
@@ -132,7 +131,7 @@ final class RandomMaker {
         if (free.pieces().isEmpty() || room.story.cloths() >= room.heap().most()) {
             return;
         }
-        if (new DesignFit(free, Ruler.EIGHTHS).fit(design, Sentence.itself("a cloth"), MakersRoom.STEPS)
+        if (new DesignFit(free).fit(design, Sentence.itself("a cloth"), MakersRoom.STEPS)
                 instanceof DesignFit.Answer.Made made) {
             String id = "c" + room.seed() + "-" + kept++;
             room.store().cloths().keep(id, "Cloth " + id, Project.of(design, made.plan(), Purpose.NOTHING));
@@ -161,7 +160,7 @@ final class RandomMaker {
         Project was = cloth.document();
         PlannedAgain again = new PlannedAgain(
                 was, room.seen().heap().freeFor(cloth.id()), room.seen().next());
-        if (new DesignFit(again.stash(), Ruler.EIGHTHS).fit(was.design(), Sentence.itself("again"), MakersRoom.STEPS)
+        if (new DesignFit(again.stash()).fit(was.design(), Sentence.itself("again"), MakersRoom.STEPS)
                 instanceof DesignFit.Answer.Made made) {
             Project now = new Project(
                     was.design(),

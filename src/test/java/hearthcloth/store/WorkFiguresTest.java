@@ -51,20 +51,44 @@ class WorkFiguresTest {
     @TempDir
     Path folder;
 
-    private record Took(double workedMs, double passedMs) {
+    private record Took(double workedMs, double passedMs, long fromDisk) {
+
+        Took(double workedMs, double passedMs) {
+            this(workedMs, passedMs, 0);
+        }
 
         static Took of(Runnable work) {
             long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             long from = System.nanoTime();
+            long before = bytesRead();
             work.run();
             return new Took(
                     (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e6,
-                    (System.nanoTime() - from) / 1e6);
+                    (System.nanoTime() - from) / 1e6,
+                    bytesRead() - before);
+        }
+
+        /** Bytes this program has had read from a disk, where the system counts them; what lay in memory is not among them. */
+        private static long bytesRead() {
+            try {
+                return Files.readAllLines(Path.of("/proc/self/io")).stream()
+                        .filter(line -> line.startsWith("read_bytes: "))
+                        .mapToLong(line -> Long.parseLong(line.substring("read_bytes: ".length())))
+                        .findFirst()
+                        .orElse(0);
+            } catch (IOException e) {
+                return 0;
+            }
         }
 
         @Override
         public String toString() {
-            return String.format(Locale.ROOT, "%.0f ms of work (%.0f ms passed)", workedMs, passedMs);
+            return String.format(
+                    Locale.ROOT,
+                    "%.0f ms of work (%.0f ms passed, %d kB read from the disk)",
+                    workedMs,
+                    passedMs,
+                    fromDisk / 1_000);
         }
     }
 

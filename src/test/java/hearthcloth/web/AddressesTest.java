@@ -27,6 +27,9 @@ import hearthcloth.web.kit.ConflictPage;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kits.KitsPage;
+import hearthcloth.web.lesson.ClassPage;
+import hearthcloth.web.lesson.Classroom;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
 import hearthcloth.web.photo.PhotoPage;
@@ -73,6 +76,8 @@ class AddressesTest {
         pages.put("pictures", PicturesPage::add);
         pages.put("archive", ArchivePage::add);
         pages.put("handOn", HandOnPage::add);
+        pages.put("kits", KitsPage::add);
+        pages.put("class", routes -> ClassPage.add(routes, new Classroom(Clock.systemUTC()), Openness.HERE));
         pages.put("devices", routes -> DevicesPage.add(routes, Openness.HERE, Optional.empty()));
         pages.put("settings", SettingsPage::add);
         pages.put("safety", SafetyPage::add);

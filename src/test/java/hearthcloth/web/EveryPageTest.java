@@ -6,12 +6,14 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.LoadState;
 import hearthcloth.photo.scene.Photographs;
+import hearthcloth.web.make.CutPageTest;
+import hearthcloth.words.Language;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,9 +77,9 @@ class EveryPageTest {
             Visit visit = browser.visit();
             visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
             visit.post("/example");
-            String one = taken(visit, 0);
-            String other = taken(visit, 1);
-            String short1 = taken(visit, 0);
+            String one = taken(visit);
+            String other = taken(visit);
+            String short1 = taken(visit);
             visit.post("/cloth/" + short1 + "/change", "what", "hearth", "width", "70", "height", "70");
             visit.post("/made/" + one + "/slip", "width", "30", "height", "30", "corner", "42", "corner2", "43");
             visit.post("/made/" + one + "/used", "day", "4 May", "what", "a pot of honey", "who", "Ines");
@@ -113,6 +115,8 @@ class EveryPageTest {
                     "/tied/" + one,
                     "/copies",
                     "/devices",
+                    "/kits",
+                    "/class",
                     "/settings");
         }
     }
@@ -151,6 +155,40 @@ class EveryPageTest {
         return visit.untilRead(Visit.onward(visit.send("/stash/photo", "picture", photograph, "sheet", sheet)));
     }
 
+    /** On the phone, where room is scarcest: every page in German, whose words are longest, and in one more by turns. */
+    @Test
+    void in_the_other_languages() {
+        Eye phone = EXTREMES.get(0);
+        try (Browser browser = new Browser(folder)) {
+            Visit visit = browser.visit();
+            visit.post("/example");
+            String one = taken(visit);
+            List<String> paths = List.of(
+                    "/",
+                    "/gift?kind=box&a=30&b=20&c=10.5&size=80",
+                    "/stash",
+                    "/stash/ways",
+                    "/cloth",
+                    "/cloth/" + one + "?at=1A",
+                    "/cloth/" + one + "?look=tied",
+                    "/cut/" + one,
+                    "/sew/" + one + "?step=1",
+                    "/cloths",
+                    "/settings");
+            Language[] others = {Language.KOREAN, Language.JAPANESE, Language.FRENCH, Language.SPANISH};
+            for (Language language : Language.values()) {
+                List<String> some = IntStream.range(0, paths.size())
+                        .filter(i -> LOOK || language == Language.GERMAN || others[i % others.length] == language)
+                        .mapToObj(paths::get)
+                        .toList();
+                if (!some.isEmpty()) {
+                    visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4", "language", language.tag());
+                    look(browser, language.tag(), List.of(phone), some.toArray(String[]::new));
+                }
+            }
+        }
+    }
+
     @Test
     void with_ten_thousand_pieces_in_the_stash() {
         try (Browser browser = new Browser(folder)) {
@@ -159,7 +197,7 @@ class EveryPageTest {
             visit.post("/stash/line", "line", tenThousand());
             assertThat(visit.page("/stash")).contains("10000 pieces");
             visit.post("/gift", "size", "90");
-            String cloth = taken(visit, 0);
+            String cloth = taken(visit);
             look(
                     browser,
                     "huge",
@@ -190,16 +228,9 @@ class EveryPageTest {
         return lines.toString();
     }
 
-    /** The id of a cloth made from the proposal at this place of the gallery. */
-    private static String taken(Visit visit, int place) {
-        String shown = visit.proposals("");
-        List<String> names = new ArrayList<>();
-        Matcher matcher = Pattern.compile("name=\"name\" value=\"(\\w+)\"").matcher(shown);
-        while (matcher.find()) {
-            names.add(matcher.group(1));
-        }
-        return Visit.onward(visit.post("/proposals/open", "name", names.get(place)))
-                .replaceFirst(".*/cloth/", "");
+    /** The id of a cloth made from the first proposal there is. */
+    private static String taken(Visit visit) {
+        return CutPageTest.taken(visit).replaceFirst(".*/cloth/", "");
     }
 
     private static String found(String pattern, String text) {

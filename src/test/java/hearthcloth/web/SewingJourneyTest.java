@@ -157,7 +157,7 @@ class SewingJourneyTest {
         tablet.getByText("It is sewn, and it holds.").waitFor();
         desk.getByText("Sewn.").waitFor();
         assertThat(wrong).isEqualTo(5);
-        assertThat(visit.page("/cloths")).contains(", sewn").contains(size);
+        assertThat(visit.page("/cloths")).contains("· sewn").contains(size);
     }
 
     private void mishap(int which) {

@@ -38,6 +38,11 @@ public final class Visit implements AutoCloseable {
         return "http://localhost:" + workroom.port();
     }
 
+    /** Where another device finds it; like a network's address, it is not the machine's own loopback address. */
+    public String nearAddress() {
+        return "http://127.0.0.2:" + workroom.port();
+    }
+
     public int port() {
         return workroom.port();
     }
@@ -57,6 +62,24 @@ public final class Visit implements AutoCloseable {
             throw new AssertionError(path + " answered " + response.statusCode() + ": " + response.body());
         }
         return response.body();
+    }
+
+    /** The bytes at an address, which must be there. */
+    public byte[] bytes(String path) {
+        try {
+            HttpResponse<byte[]> response = client.send(
+                    HttpRequest.newBuilder(URI.create(address() + path)).build(),
+                    HttpResponse.BodyHandlers.ofByteArray());
+            if (response.statusCode() != 200) {
+                throw new AssertionError(path + " answered " + response.statusCode());
+            }
+            return response.body();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
     }
 
     /** Waits until a photograph that was sent is read, for as long as a test may take; its page. */

@@ -7,11 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -19,33 +16,6 @@ import org.junit.jupiter.api.Test;
 class BareTemplateTest {
 
     private static final Path TEMPLATES = Path.of("src", "main", "jte");
-
-    /** Templates that still speak English of their own. Take out each that is brought in; none is put in. */
-    private static final Set<String> WAITING = new TreeSet<>(List.of(
-            "choose.jte",
-            "cloths-compare.jte",
-            "cloths.jte",
-            "gallery.jte",
-            "gift.jte",
-            "part/bench-tied.jte",
-            "part/bench-ties.jte",
-            "part/bench.jte",
-            "part/holds.jte",
-            "part/measures.jte",
-            "part/proposals.jte",
-            "part/shelf-undo.jte",
-            "part/stash-body.jte",
-            "part/stash-found.jte",
-            "part/stash-heard.jte",
-            "part/stash-line.jte",
-            "part/stash-many.jte",
-            "part/stash-more.jte",
-            "part/ties.jte",
-            "proposals-beside.jte",
-            "stash-fabric.jte",
-            "stash-piece.jte",
-            "stash-ways.jte",
-            "stash.jte"));
 
     private static Map<String, List<String>> bare() {
         Map<String, List<String>> bare = new TreeMap<>();
@@ -64,19 +34,7 @@ class BareTemplateTest {
 
     @Test
     void a_template_says_nothing_of_its_own() {
-        Map<String, List<String>> bare = bare();
-        int left = bare.values().stream().mapToInt(List::size).sum();
-        System.out.printf(Locale.ROOT, "%d texts in %d templates are not in a catalogue yet.%n", left, bare.size());
-        Map<String, List<String>> unexpected = new TreeMap<>(bare);
-        unexpected.keySet().removeAll(WAITING);
-        assertThat(unexpected).isEmpty();
-    }
-
-    @Test
-    void the_list_of_those_that_wait_names_no_other() {
-        Set<String> done = new TreeSet<>(WAITING);
-        done.removeAll(bare().keySet());
-        assertThat(done).as("brought in: take them off the list").isEmpty();
+        assertThat(bare()).isEmpty();
     }
 
     @Test

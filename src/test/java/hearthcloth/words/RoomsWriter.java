@@ -18,10 +18,10 @@ final class RoomsWriter {
     private static final String SENTENCES = "hearthcloth.words.sentence";
 
     /** The rooms whose messages are kept as values: {@code hearthcloth.words.sentence.Planning} and its like. */
-    static final List<String> VALUES = List.of("planning");
+    static final List<String> VALUES = List.of("planning", "reading");
 
     /** The other rooms that a voice says; all that are left belong to pages. */
-    private static final List<String> VOICED = List.of("measuring", "printing", "sewing", "tying");
+    private static final List<String> VOICED = List.of("measuring", "printing", "reporting", "sewing", "tying");
 
     private RoomsWriter() {}
 

@@ -8,10 +8,14 @@ import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.Language;
+import hearthcloth.words.designing.DesigningWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PromisesTest {
+
+    private static final DesigningWords WORDS = DesigningWords.in(Language.ENGLISH);
 
     private static final Fabric OAT = new Fabric("Oat", Colour.of(0xd9c7a0), Fabric.Faces.SAME, Fabric.Nap.ANY);
     private static final Piece ONE = piece(1, 30);
@@ -30,11 +34,11 @@ class PromisesTest {
     void both_cloths_say_that_they_count_on_the_same_piece() {
         Stash stash = new Stash(List.of(ONE, TWO, THREE));
 
-        assertThat(promises.warnings("a", stash, List.of()))
+        assertThat(promises.warnings("a", stash, List.of(), WORDS))
                 .singleElement()
                 .asString()
                 .startsWith("Dusk counts on piece 2 (Oat)");
-        assertThat(promises.warnings("b", stash, List.of()))
+        assertThat(promises.warnings("b", stash, List.of(), WORDS))
                 .singleElement()
                 .asString()
                 .startsWith("Dawn counts on piece 2 (Oat)");
@@ -46,13 +50,13 @@ class PromisesTest {
 
         assertThat(promises.missing("a", stash)).containsExactly(TWO);
         assertThat(promises.missing("b", stash)).containsExactly(TWO, THREE);
-        assertThat(promises.warnings("b", stash, List.of()))
+        assertThat(promises.warnings("b", stash, List.of(), WORDS))
                 .containsExactly("This cloth counts on pieces 2 (Oat), 3 (Oat), which are no longer in the stash as"
                         + " planned. It cannot be cut so; plan it again.");
     }
 
     @Test
     void a_cloth_that_counts_on_nothing_has_nothing_to_say() {
-        assertThat(promises.warnings("c", new Stash(List.of()), List.of())).isEmpty();
+        assertThat(promises.warnings("c", new Stash(List.of()), List.of(), WORDS)).isEmpty();
     }
 }

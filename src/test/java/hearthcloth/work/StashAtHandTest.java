@@ -8,6 +8,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.Language;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -53,7 +54,7 @@ class StashAtHandTest {
         assertThat(heap.freeFor("a").pieces()).containsExactly(TWO);
         assertThat(heap.canBeCut("a")).isFalse();
         assertThat(heap.canBeCut("b")).isTrue();
-        assertThat(heap.warnings("a").get(0))
+        assertThat(heap.warnings("a", Language.ENGLISH).get(0))
                 .isEqualTo("This cloth counts on piece 1 (Oat), which you have set aside. Give it back in the stash, or"
                         + " plan the cloth again.");
     }

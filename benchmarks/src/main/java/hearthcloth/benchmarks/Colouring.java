@@ -18,6 +18,7 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.stash.StashFile;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -134,7 +135,7 @@ final class Colouring implements Callable<Integer> {
         }
         Sketch sketch = new Sketch();
         for (int i = 0; i < plans.size(); i++) {
-            sketch.place(new FacePicture(plans.get(i), Face.FRONT, Ruler.EIGHTHS).plain(SIDE), new Point(i * (SIDE + AIR), 0));
+            sketch.place(new FacePicture(plans.get(i), Face.FRONT, Voice.english(Ruler.EIGHTHS)).plain(SIDE), new Point(i * (SIDE + AIR), 0));
         }
         try {
             Files.write(

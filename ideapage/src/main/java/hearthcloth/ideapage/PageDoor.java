@@ -23,8 +23,15 @@ public final class PageDoor {
 
     /** Plans; see {@link PagePlanner#plan}. */
     @JSExport
-    public static String plan(String guideline, String heap, String favourite, String unit, int seed, First first) {
-        return PLANNER.plan(guideline, new PagePlanner.Question(heap, favourite, unit, seed), first::shown);
+    public static String plan(
+            String guideline, String heap, String favourite, String unit, String language, First first) {
+        return PLANNER.plan(guideline, new PagePlanner.Question(heap, favourite, unit, language, 1), first::shown);
+    }
+
+    /** A first cloth that nobody sees; see {@link PagePlanner#warm}. */
+    @JSExport
+    public static void warm(String guideline, String heap) {
+        PLANNER.warm(guideline, heap);
     }
 
     /** Pictures of a cloth; see {@link PagePlanner#pictures}. */

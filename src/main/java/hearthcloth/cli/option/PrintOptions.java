@@ -3,17 +3,14 @@ package hearthcloth.cli.option;
 import hearthcloth.cli.io.Shell;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
-import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.words.Language;
 import hearthcloth.words.Spoken;
 import hearthcloth.words.speech.Voice;
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** On what paper, in which language and how long a command's guides are printed. */
@@ -33,12 +30,8 @@ public final class PrintOptions {
     @Nullable
     private String paper;
 
-    @Option(
-            names = "--language",
-            paramLabel = "TAG",
-            description = "Language of what is printed: en, ko, ja, fr, de, es, or its name; English.")
-    @Nullable
-    private String language;
+    @Mixin
+    private LanguageOption language = new LanguageOption();
 
     /** Options of a command whose guides are usually so long. */
     public PrintOptions(GuideLength usual) {
@@ -76,16 +69,8 @@ public final class PrintOptions {
     public Asked read(OptionText text, Ruler ruler) {
         return new Asked(
                 text.word("--paper", paper, ruler.isMetric() ? Paper.A4 : Paper.LETTER),
-                text.read("--language", language, Language.ENGLISH, PrintOptions::language),
+                language.read(text),
                 text.word("--guide", guide, GuideLength.FULL),
                 ruler);
-    }
-
-    private static Language language(String text) {
-        return Language.named(text).orElseThrow(() -> {
-            String tags = Arrays.stream(Language.values()).map(Language::tag).collect(Collectors.joining(", "));
-            return new MeasureException("\"" + ListWords.plain(text)
-                    + "\" is no language that is spoken here; write one of " + tags + ", or its name");
-        });
     }
 }

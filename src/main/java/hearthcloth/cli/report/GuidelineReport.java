@@ -18,10 +18,12 @@ public final class GuidelineReport {
 
     private final Shell shell;
     private final Guideline guideline;
+    private final Voice voice;
 
-    public GuidelineReport(Shell shell, Guideline guideline) {
+    public GuidelineReport(Shell shell, Guideline guideline, Voice voice) {
         this.shell = shell;
         this.guideline = guideline;
+        this.voice = voice;
     }
 
     /** The nearest cloths that are in the folder, each with what it bends. */
@@ -31,7 +33,6 @@ public final class GuidelineReport {
         } else {
             say("No cloth that keeps every rule of \"" + guideline.told().name() + "\" was found in this stash.");
         }
-        Voice voice = Voice.english(guideline.told().ruler());
         fitted.why().forEach(why -> say("   " + why.in(voice)));
         List<Fitted.Nearest> cloths = fitted.cloths();
         for (int i = 0; i < cloths.size(); i++) {
@@ -41,7 +42,7 @@ public final class GuidelineReport {
 
     private void nearest(Fitted.Nearest cloth, int number, String folder) {
         Plan plan = cloth.plan();
-        say(number + "  " + plan.story().title().english() + ", "
+        say(number + "  " + plan.story().title().in(voice) + ", "
                 + guideline.told().ruler().write(plan.cloth().finished(), Rounding.NEAREST) + ", in " + folder + "/"
                 + number + ", ready to cut and sew by.");
         bends(cloth).forEach(bend -> say("   Bent: " + bend));

@@ -1,71 +1,78 @@
 package hearthcloth.cli.report;
 
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.together.Fairness;
 import hearthcloth.plan.together.Together;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.speech.Voice;
 import java.io.PrintStream;
+import java.util.List;
 import java.util.Optional;
 
 /** Reports cloths planned together: a line for each, and how fair the division is. */
 public final class KitsReport {
 
     private final PrintStream out;
-    private final Ruler ruler;
+    private final Voice voice;
+    private final ReportingWords words;
 
-    public KitsReport(PrintStream out, Ruler ruler) {
+    public KitsReport(PrintStream out, Voice voice) {
         this.out = out;
-        this.ruler = ruler;
+        this.voice = voice;
+        this.words = voice.rooms().reporting();
     }
 
     public void say(Together together, String folder) {
         int number = 0;
         for (Together.Part part : together.parts()) {
-            String where = part.plan().isPresent() ? ", in " + folder + "/" + ++number : "";
-            out.println(ListWords.line(part.asked().name() + ": "
-                    + part.plan().map(this::cloth).orElse("nothing could be made") + where + "."
-                    + (part.isAsWished() ? "" : " Not as it was asked for.")));
+            String where = part.plan().isPresent() ? folder + "/" + ++number : "";
+            out.println(ListWords.line(part(part, where)));
             part.shortage()
-                    .ifPresent(shortage -> shortage.why().forEach(why -> out.println("   " + ListWords.line(why.in(Voice.english(ruler))))));
+                    .ifPresent(shortage -> shortage.why().forEach(why -> out.println("   " + ListWords.line(why.in(voice)))));
         }
         out.println();
         fairness(together);
-        out.println("Slips, shopping list and the teacher's sheet: " + folder + "/kits.pdf");
+        out.println(words.kitsPrint(folder + "/kits.pdf"));
+    }
+
+    private String part(Together.Part part, String where) {
+        String name = part.asked().name();
+        Optional<String> cloth = part.plan().map(this::cloth);
+        if (cloth.isEmpty()) {
+            return words.kitsNothing(name);
+        }
+        return part.isAsWished()
+                ? words.kitsPart(cloth.get(), where, name)
+                : words.kitsPartOther(cloth.get(), where, name);
     }
 
     private String cloth(Plan plan) {
         int joins = plan.figures().joins();
-        String hearth = plan.cloth().isFree()
-                ? ""
-                : ", hearth of "
-                        + plan.cloth().patches().stream()
-                                .filter(patch -> patch.place().id().equals("hearth"))
-                                .map(patch -> patch.fabric())
-                                .findFirst()
-                                .orElse("?");
-        return plan.story().title().english() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST) + hearth + ", "
-                + (joins == 0 ? "no joins" : ListWords.count(joins, "join"));
+        String title = plan.story().title().in(voice);
+        String size = voice.write(plan.cloth().finished(), Rounding.NEAREST);
+        return plan.cloth().patches().stream()
+                .filter(patch -> !plan.cloth().isFree() && patch.place().id().equals("hearth"))
+                .map(patch -> words.kitsCloth(patch.fabric(), joins, size, title))
+                .findFirst()
+                .orElseGet(() -> words.kitsFree(joins, size, title));
     }
 
     private void fairness(Together together) {
         Fairness fairness = together.measure().fairness();
-        Optional<Fairness> turn = together.measure().oneAfterAnother();
-        out.println("Most joins: " + fairness.worst() + "; no division of this stash has fewer than "
-                + together.measure().bound() + "."
-                + turn.map(KitsReport::inTurn).orElse(""));
+        String most = words.kitsMost(
+                Integer.toString(together.measure().bound()), Integer.toString(fairness.worst()));
+        String turn = together.measure().oneAfterAnother().map(this::inTurn).orElse("");
+        out.println(voice.sentences(List.of(most, turn)));
         if (!together.leftovers().isEmpty()) {
-            int handed = together.leftovers().size();
-            out.println((handed == 1 ? "1 piece is" : handed + " pieces are")
-                    + " left by one cloth for another; kits.pdf says who cuts first.");
+            out.println(words.kitsHanded(together.leftovers().size()));
         }
     }
 
-    private static String inTurn(Fairness turn) {
+    private String inTurn(Fairness turn) {
         return turn.lacking() > 0
-                ? " One after another, " + turn.lacking() + " would have gone without."
-                : " One after another: " + turn.worst() + ".";
+                ? words.kitsWithout(Integer.toString(turn.lacking()))
+                : words.kitsInTurn(Integer.toString(turn.worst()));
     }
 }

@@ -1,6 +1,5 @@
 package hearthcloth.cli.report;
 
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
@@ -61,25 +60,25 @@ public record PlanJson(
             List<String> chosen,
             List<String> cautions) {}
 
-    public static PlanJson planned(Stash stash, Optional<GiftWish> gift, Ruler ruler, List<Plan> plans, String folder) {
-        return made("planned", heap(stash), words(gift, ruler), proposals(plans, ruler, folder), List.of(), List.of());
+    public static PlanJson planned(Stash stash, Optional<GiftWish> gift, Voice voice, List<Plan> plans, String folder) {
+        return made("planned", heap(stash), words(gift, voice), proposals(plans, voice, folder), List.of(), List.of());
     }
 
-    private static List<Proposal> proposals(List<Plan> plans, Ruler ruler, String folder) {
+    private static List<Proposal> proposals(List<Plan> plans, Voice voice, String folder) {
         return IntStream.range(0, plans.size())
-                .mapToObj(i -> proposal(plans.get(i), Voice.english(ruler), folder + "/" + (i + 1)))
+                .mapToObj(i -> proposal(plans.get(i), voice, folder + "/" + (i + 1)))
                 .toList();
     }
 
     public static PlanJson shortage(
-            Stash stash, Optional<GiftWish> gift, Ruler ruler, PlanOutcome.CannotMake cannot, String folder) {
+            Stash stash, Optional<GiftWish> gift, Voice voice, PlanOutcome.CannotMake cannot, String folder) {
         return made(
                 cannot.proven() ? "impossible" : "none-found",
                 heap(stash),
-                words(gift, ruler),
+                words(gift, voice),
                 List.of(),
-                said(cannot.why(), Voice.english(ruler)),
-                proposals(cannot.nearest(), ruler, folder));
+                said(cannot.why(), voice),
+                proposals(cannot.nearest(), voice, folder));
     }
 
     private static PlanJson made(
@@ -96,8 +95,8 @@ public record PlanJson(
         return new StashAtHand(stash.pieces().size(), stash.fabrics().size(), stash.areaMm2());
     }
 
-    private static @Nullable String words(Optional<GiftWish> gift, Ruler ruler) {
-        return gift.map(wish -> wish.sentence(ruler)).orElse(null);
+    private static @Nullable String words(Optional<GiftWish> gift, Voice voice) {
+        return gift.map(wish -> wish.sentence(voice)).orElse(null);
     }
 
     private static Proposal proposal(Plan plan, Voice voice, String folder) {

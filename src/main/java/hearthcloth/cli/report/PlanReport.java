@@ -2,7 +2,6 @@ package hearthcloth.cli.report;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.colour.TiedColours;
 import hearthcloth.plan.model.Plan;
@@ -11,6 +10,7 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.stash.Stash;
 import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Slack;
@@ -29,23 +29,22 @@ public final class PlanReport {
     private static final double MM2_PER_SQUARE_YARD = 914.4 * 914.4;
 
     private final PrintStream out;
-    private final Ruler ruler;
     private final Voice voice;
+    private final ReportingWords words;
 
-    public PlanReport(PrintStream out, Ruler ruler) {
+    public PlanReport(PrintStream out, Voice voice) {
         this.out = out;
-        this.ruler = ruler;
-        this.voice = Voice.english(ruler);
+        this.voice = voice;
+        this.words = voice.rooms().reporting();
     }
 
     public void stash(Stash stash) {
-        out.println("Stash: " + ListWords.count(stash.pieces().size(), "piece") + " of "
-                + ListWords.count(stash.fabrics().size(), "fabric") + ", " + large(stash.areaMm2()) + ".");
+        out.println(words.planStash(
+                large(stash.areaMm2()), stash.fabrics().size(), stash.pieces().size()));
     }
 
     public void gift(GiftWish gift, Slack slack) {
-        String larger = slack.sentence(ruler);
-        out.println("Gift: " + gift.sentence(ruler) + "." + (larger.isEmpty() ? "" : " " + larger));
+        out.println(voice.sentences(List.of(words.planGift(gift.sentence(voice)), slack.sentence(voice))));
     }
 
     public void proposals(PlanOutcome.Proposals proposals, String folder, Optional<GiftWish> gift) {
@@ -64,7 +63,7 @@ public final class PlanReport {
      */
     private void tied(Plan plan, GiftWish wish) {
         Cloth cloth = plan.cloth();
-        wish.wrapped(ruler).fold(cloth).map(Visible::of).ifPresent(visible -> {
+        wish.wrapped(voice.ruler()).fold(cloth).map(Visible::of).ifPresent(visible -> {
             List<String> said = new ArrayList<>(WhatShows.of(cloth, visible).sentences(voice));
             String colours = cloth.isFree()
                     ? ""
@@ -72,49 +71,47 @@ public final class PlanReport {
             if (!plan.story().goodAt().in(voice).contains(colours)) {
                 said.add(colours);
             }
-            line("Tied: " + String.join(" ", said).strip());
+            line(words.planTied(voice.sentences(said)));
         });
-    }
-
-    /** A sentence on what every plan loses, where the stash proves that some loss cannot be avoided. */
-    private String leastLost(Plan plan) {
-        String lost = ruler.area(plan.bound().lostMm2(), Rounding.DOWN);
-        return lost.equals(ruler.area(0, Rounding.DOWN)) ? "" : " or loses less than " + lost;
     }
 
     private void proposal(Plan plan, int number, String folder) {
         PlanFigures figures = plan.figures();
-        out.println(number + "  " + plan.story().title().in(voice) + ", " + finished(plan) + ", in " + folder + "/" + number);
+        out.println(number + "  "
+                + words.planHead(folder + "/" + number, finished(plan), plan.story().title().in(voice)));
         line(plan.story().goodAt().in(voice));
-        line(seams(plan, figures) + " Cuts: " + figures.cuts() + ". Lost: "
-                + ruler.area(figures.areas().lost(), Rounding.NEAREST)
-                + " (" + figures.areas().lostPercent() + " % of the "
-                + ruler.area(figures.areas().touched(), Rounding.NEAREST)
-                + " cut into" + leastTouched(plan) + ").");
+        line(voice.sentences(List.of(seams(plan, figures), cuts(plan, figures))));
         if (!plan.story().chosen().isEmpty()) {
-            line("Chosen for you: " + Sentence.row(plan.story().chosen()).in(voice));
+            line(words.planChosen(Sentence.row(plan.story().chosen()).in(voice)));
         }
-        plan.story().cautions().forEach(caution -> line("Take care: " + caution.in(voice)));
+        plan.story().cautions().forEach(caution -> line(words.care(caution.in(voice))));
     }
 
-    private String leastTouched(Plan plan) {
-        return plan.cloth().isFree()
-                ? ""
-                : "; no plan for it cuts into less than "
-                        + ruler.area(plan.bound().touchedMm2(), Rounding.DOWN) + leastLost(plan);
+    /** How often is cut, what is lost, and where the stash proves it what every plan loses. */
+    private String cuts(Plan plan, PlanFigures figures) {
+        String cuts = Integer.toString(figures.cuts());
+        String lost = voice.area(figures.areas().lost(), Rounding.NEAREST);
+        String percent = voice.measuring().percent(Long.toString(figures.areas().lostPercent()));
+        String touched = voice.area(figures.areas().touched(), Rounding.NEAREST);
+        String least = voice.area(plan.bound().touchedMm2(), Rounding.DOWN);
+        String leastLost = voice.area(plan.bound().lostMm2(), Rounding.DOWN);
+        if (plan.cloth().isFree()) {
+            return words.planCuts(cuts, lost, percent, touched);
+        }
+        return leastLost.equals(voice.area(0, Rounding.DOWN))
+                ? words.planCutsBound(cuts, least, lost, percent, touched)
+                : words.planCutsBounds(cuts, least, leastLost, lost, percent, touched);
     }
 
-    private static String seams(Plan plan, PlanFigures figures) {
-        return plan.cloth().isFree()
-                ? "Patches: " + plan.cloth().patches().size() + ". Seams: "
-                        + plan.cloth().steps().size() + "."
-                : "Joins: " + joins(plan, figures);
-    }
-
-    private static String joins(Plan plan, PlanFigures figures) {
+    private String seams(Plan plan, PlanFigures figures) {
+        if (plan.cloth().isFree()) {
+            return words.planPatches(
+                    Integer.toString(plan.cloth().patches().size()),
+                    Integer.toString(plan.cloth().steps().size()));
+        }
         int above = figures.joins() - plan.bound().joins();
-        return figures.joins()
-                + (above <= 0 ? ", the fewest possible." : ", at most " + above + " above the fewest possible.");
+        String joins = Integer.toString(figures.joins());
+        return above <= 0 ? words.planJoinsFewest(joins) : words.planJoinsAbove(Integer.toString(above), joins);
     }
 
     private String finished(Plan plan) {
@@ -123,30 +120,26 @@ public final class PlanReport {
 
     private String size(Size size) {
         return size.isSquare()
-                ? ruler.write(size.width(), Rounding.NEAREST) + " square"
-                : ruler.write(size, Rounding.NEAREST);
+                ? words.square(voice.write(size.width(), Rounding.NEAREST))
+                : voice.write(size, Rounding.NEAREST);
     }
 
     /** Reports why nothing can be made, and the nearest cloth that can, which is drawn in the folder. */
     public void shortage(PlanOutcome.CannotMake cannot, String folder) {
-        out.println(
-                cannot.proven()
-                        ? "This cloth cannot be made from this stash."
-                        : "No way was found to make this cloth from this stash.");
+        out.println(cannot.proven() ? words.planImpossible() : words.planNotFound());
         cannot.why().forEach(why -> line(why.in(voice)));
         cannot.nearest().stream().findFirst().ifPresent(plan -> nearest(plan, folder));
     }
 
     private void nearest(Plan plan, String folder) {
-        int joins = plan.figures().joins();
-        line("The nearest that can be made is " + finished(plan) + ": "
-                + plan.story().title().in(voice)
-                + (plan.cloth().isFree()
-                        ? ". "
-                        : ", " + (joins == 0 ? "no joins" : ListWords.count(joins, "join")) + ". ")
-                + Sentence.row(plan.story().chosen()).in(voice));
-        line("It is in " + folder + "/1, ready to cut and sew by: in " + fabrics(plan) + ".");
-        line("For more like it, ask with --size \"" + asked(plan) + "\", leaving the rest to the stash.");
+        String title = plan.story().title().in(voice);
+        String nearest = plan.cloth().isFree()
+                ? words.planNearest(finished(plan), title)
+                : words.planNearestJoins(plan.figures().joins(), finished(plan), title);
+        line(voice.sentences(
+                List.of(nearest, Sentence.row(plan.story().chosen()).in(voice))));
+        line(words.planReady(fabrics(plan), folder + "/1"));
+        line(words.planMore(asked(plan)));
     }
 
     private static String fabrics(Plan plan) {
@@ -156,9 +149,9 @@ public final class PlanReport {
 
     private String asked(Plan plan) {
         Size size = plan.cloth().finished();
-        String unit = ruler.isMetric() ? " cm" : " in";
-        String width = ruler.number(size.width(), Rounding.NEAREST);
-        return size.isSquare() ? width + unit : width + " x " + ruler.number(size.height(), Rounding.NEAREST) + unit;
+        String unit = voice.ruler().isMetric() ? " cm" : " in";
+        String width = voice.ruler().number(size.width(), Rounding.NEAREST);
+        return size.isSquare() ? width + unit : width + " x " + voice.ruler().number(size.height(), Rounding.NEAREST) + unit;
     }
 
     private void line(String sentence) {
@@ -168,8 +161,8 @@ public final class PlanReport {
     }
 
     private String large(double mm2) {
-        return ruler.isMetric()
-                ? String.format(Locale.ROOT, "%.2f m²", mm2 / MM2_PER_M2)
-                : String.format(Locale.ROOT, "%.2f sq yd", mm2 / MM2_PER_SQUARE_YARD);
+        boolean metric = voice.ruler().isMetric();
+        String number = String.format(Locale.ROOT, "%.2f", mm2 / (metric ? MM2_PER_M2 : MM2_PER_SQUARE_YARD));
+        return words.areaLarge(voice.local(number), metric ? "metric" : "inches");
     }
 }

@@ -3,6 +3,7 @@ package hearthcloth.cli.report;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
@@ -77,7 +78,7 @@ public record SizeJson(
         Optional<Gift> told = capacity.largest().flatMap(gift -> gift.onMarks(ruler));
         return new Take(
                 capacity.tie().words(),
-                capacity.shape(),
+                capacity.shape(Voice.english(Ruler.EIGHTHS)),
                 told.map(gift -> gift.describe(ruler)).orElse(null),
                 told.flatMap(gift -> capacity.largest())
                         .map(gift -> gift.leading().nm())

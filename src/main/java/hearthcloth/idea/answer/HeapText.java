@@ -24,18 +24,19 @@ import java.util.Set;
  * @param pieces what was understood
  * @param faults a sentence for each line that was not; the heap is used only where there are none
  */
-record HeapText(Stash pieces, List<String> faults) {
+public record HeapText(Stash pieces, List<String> faults) {
 
     /** More than anybody types on a telephone, and what a page still plans in a minute. */
     private static final int MOST = 400;
 
     private static final int SHOWN = 12;
 
-    HeapText {
+    public HeapText {
         faults = List.copyOf(faults);
     }
 
-    static HeapText read(String text, Unit bare) {
+    /** Reads; {@code bare} is the unit of a number without one. */
+    public static HeapText read(String text, Unit bare) {
         String first = text.strip().split("\n", 2)[0].toLowerCase(Locale.ROOT);
         HeapText heap = first.contains("fabric") && first.contains("width") ? file(text, bare) : lines(text, bare);
         return heap.pieces.pieces().size() > MOST && heap.faults.isEmpty()

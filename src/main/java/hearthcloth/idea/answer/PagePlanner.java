@@ -9,7 +9,6 @@ import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.guideline.Bend;
 import hearthcloth.guideline.Guideline;
-import hearthcloth.guideline.SizeRule;
 import hearthcloth.guideline.file.GuidelineFile;
 import hearthcloth.guideline.fit.Ask;
 import hearthcloth.guideline.fit.Fitted;
@@ -19,11 +18,9 @@ import hearthcloth.json.JsonWriter;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.Language;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
-import hearthcloth.wrap.Placing;
-import hearthcloth.wrap.Tail;
-import hearthcloth.wrap.tie.Wrapped;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,8 +40,13 @@ public final class PagePlanner {
 
     private List<PlanSheets> sheets = List.of();
 
-    /** What a reader asks. */
-    public record Question(String heap, String favourite, String unit, int seed) {}
+    /**
+     * What a reader asks.
+     *
+     * @param unit in or cm; anything else is as the idea says
+     * @param language a tag such as de; pictures and guide are written in it
+     */
+    public record Question(String heap, String favourite, String unit, String language, int seed) {}
 
     /**
      * Plans.
@@ -54,6 +56,19 @@ public final class PagePlanner {
      * @return an object with faults, or with why and cloths
      */
     public String plan(String guideline, Question question, Consumer<String> first) {
+        return plan(guideline, question, STEPS, first);
+    }
+
+    /**
+     * Plans a first cloth that nobody sees and draws its front, while a reader still types: what a browser has run once it runs
+     * sooner.
+     */
+    public void warm(String guideline, String heap) {
+        plan(guideline, new Question(heap, "", "in", Language.ENGLISH.tag(), 1), 0, svg -> {});
+        sheets = List.of();
+    }
+
+    private String plan(String guideline, Question question, long steps, Consumer<String> first) {
         sheets = List.of();
         GuidelineFile.Reading reading = GuidelineFile.read(guideline);
         if (reading instanceof GuidelineFile.Reading.Faulty faulty) {
@@ -61,6 +76,7 @@ public final class PagePlanner {
         }
         Guideline idea = inUnit(((GuidelineFile.Reading.Read) reading).guideline(), question.unit());
         Ruler ruler = idea.told().ruler();
+        Voice voice = Voice.of(Language.tagged(question.language()).orElse(Language.ENGLISH), ruler);
         HeapText heap = HeapText.read(question.heap(), ruler.unit());
         if (!heap.faults().isEmpty()) {
             return faults(heap.faults());
@@ -69,40 +85,29 @@ public final class PagePlanner {
                 .filter(name -> heap.pieces().fabric(name).isPresent());
         Ask ask = new Ask(favourite, CLOTHS, question.seed());
         boolean[] told = new boolean[1];
-        Fitted fitted = GuidelinePlanner.fit(idea, heap.pieces(), ask, 1, Budget.steps(STEPS), seen -> {
+        Fitted fitted = GuidelinePlanner.fit(idea, heap.pieces(), ask, 1, Budget.steps(steps), seen -> {
             if (!told[0] && seen.best().isPresent()) {
                 told[0] = true;
-                first.accept(svg(drawn(seen.best().get(), idea).face(Face.FRONT)));
+                first.accept(svg(drawn(seen.best().get(), idea, voice).face(Face.FRONT)));
             }
         });
         sheets =
-                fitted.cloths().stream().map(cloth -> drawn(cloth.plan(), idea)).toList();
-        return answer(fitted, ruler);
+                fitted.cloths().stream()
+                .map(cloth -> drawn(cloth.plan(), idea, voice))
+                .toList();
+        return answer(fitted, voice);
     }
 
-    /** The same idea measured with the reader's ruler; the measures of its rules stay what they are. */
     private static Guideline inUnit(Guideline idea, String unit) {
-        Guideline.Told told = idea.told();
-        Ruler ruler = switch (unit) {
-            case "cm" -> Ruler.MILLIMETRES;
-            case "in" -> Ruler.EIGHTHS;
-            default -> told.ruler();
+        return switch (unit) {
+            case "cm" -> idea.by(Ruler.MILLIMETRES);
+            case "in" -> idea.by(Ruler.EIGHTHS);
+            default -> idea;
         };
-        return new Guideline(
-                new Guideline.Told(told.name(), told.by(), told.words(), told.picture(), ruler),
-                idea.size(),
-                idea.shape(),
-                idea.colours(),
-                idea.sewing());
     }
 
-    private static PlanSheets drawn(Plan plan, Guideline idea) {
-        Ruler ruler = idea.told().ruler();
-        Tail tail = ruler.isMetric() ? Tail.METRIC : Tail.INCHES;
-        Optional<Wrapped> gift = idea.size() instanceof SizeRule.ForGift wished
-                ? Optional.of(new Wrapped(wished.gift(), wished.tie(), tail, Placing.CENTRED))
-                : Optional.empty();
-        return new PlanSheets(plan, ruler, ruler.isMetric() ? Paper.A4 : Paper.LETTER, gift);
+    private static PlanSheets drawn(Plan plan, Guideline idea, Voice voice) {
+        return new PlanSheets(plan, voice, voice.ruler().isMetric() ? Paper.A4 : Paper.LETTER, idea.wrapped());
     }
 
     private static String svg(Picture picture) {
@@ -120,46 +125,42 @@ public final class PagePlanner {
         return JsonValue.of(texts);
     }
 
-    private static JsonValue said(List<Sentence> sentences, Ruler ruler) {
-        Voice voice = Voice.english(ruler);
+    private static JsonValue said(List<Sentence> sentences, Voice voice) {
         return texts(sentences.stream().map(one -> one.in(voice)).toList());
     }
 
-    private String answer(Fitted fitted, Ruler ruler) {
+    private String answer(Fitted fitted, Voice voice) {
         List<JsonValue> cloths = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) {
-            cloths.add(cloth(fitted.cloths().get(i), sheets.get(i), ruler));
+            cloths.add(cloth(fitted.cloths().get(i), sheets.get(i), voice));
         }
         return JsonWriter.tight(JsonValue.object()
-                .with("why", said(fitted.why(), ruler))
+                .with("why", said(fitted.why(), voice))
                 .with("cloths", JsonValue.of(cloths))
                 .done());
     }
 
-    private static JsonValue cloth(Fitted.Nearest nearest, PlanSheets drawn, Ruler ruler) {
+    private static JsonValue cloth(Fitted.Nearest nearest, PlanSheets drawn, Voice voice) {
         Plan plan = nearest.plan();
         return JsonValue.object()
-                .with("title", plan.story().title().english())
-                .with("size", ruler.write(plan.cloth().finished(), Rounding.NEAREST))
-                .with("good", plan.story().goodAt().in(Voice.english(ruler)))
-                .with("chosen", said(plan.story().chosen(), ruler))
-                .with("cautions", said(plan.story().cautions(), ruler))
-                .with("bends", texts(bends(nearest)))
+                .with("title", plan.story().title().in(voice))
+                .with("size", voice.write(plan.cloth().finished(), Rounding.NEAREST))
+                .with("good", plan.story().goodAt().in(voice))
+                .with("chosen", said(plan.story().chosen(), voice))
+                .with("cautions", said(plan.story().cautions(), voice))
+                .with("scraps", JsonValue.of(nearest.isScraps()))
+                .with(
+                        "bends",
+                        texts(nearest.bends().stream().map(Bend::what).toList()))
                 .with("joins", plan.figures().joins())
-                .with("patches", patches(plan, ruler))
+                .with("patches", patches(plan, voice))
                 .with("front", svg(drawn.face(Face.FRONT)))
                 .with("back", svg(drawn.face(Face.BACK)))
                 .done();
     }
 
-    private static List<String> bends(Fitted.Nearest nearest) {
-        return nearest.isScraps()
-                ? List.of("Your pieces give no hearth with bars round it; the scraps are laid together as they are.")
-                : nearest.bends().stream().map(Bend::what).toList();
-    }
-
     /** The cut list: a row for each patch. */
-    private static JsonValue patches(Plan plan, Ruler ruler) {
+    private static JsonValue patches(Plan plan, Voice voice) {
         var sources = plan.sources();
         List<JsonValue> rows = new ArrayList<>();
         for (Laid laid : plan.cloth().laid()) {
@@ -168,7 +169,7 @@ public final class PagePlanner {
             rows.add(JsonValue.object()
                     .with("patch", laid.patch().place().label())
                     .with("fabric", laid.patch().fabric())
-                    .with("cut", ruler.write(laid.cut(), Rounding.UP))
+                    .with("cut", voice.write(laid.cut(), Rounding.UP))
                     .with("from", source.from().piece().id())
                     .done());
         }

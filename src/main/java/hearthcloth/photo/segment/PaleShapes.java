@@ -33,8 +33,16 @@ public final class PaleShapes {
         GrayU8 solid = ForegroundMask.opened(BinaryMorphology.filled(BinaryMorphology.closed(mask, pale.print())), parameters.foreground().opening());
         double least = pale.least() * smooth.width * smooth.height * smooth.step * smooth.step;
         return MaskContours.of(solid, smooth, 0, 0).stream()
-                .filter(shape -> shape.area() > least)
+                .filter(shape -> shape.area() > least && isPaleInside(shape, smooth, ground, pale))
                 .sorted((one, other) -> Double.compare(other.area(), one.area()))
                 .toList();
+    }
+
+    /** Whether the whole of it is; a blue cloth on brown has a rim without colour, where the one blends into the other. */
+    private static boolean isPaleInside(
+            Blob shape, LabThumbnail smooth, GroundModel ground, SegmentParameters.Pale pale) {
+        InteriorColour inside = InteriorColour.of(shape.rim(), smooth, ground);
+        return inside.colour().lightness() > inside.ground().lightness() + pale.lighter()
+                && inside.colour().chroma() < pale.mostChroma();
     }
 }

@@ -3,7 +3,6 @@ package hearthcloth.plan.rework;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
@@ -43,11 +42,9 @@ public final class DesignFit {
     private static final int TRIES = 16;
 
     private final Supply supply;
-    private final Ruler ruler;
 
-    public DesignFit(Stash stash, Ruler ruler) {
+    public DesignFit(Stash stash) {
         this.supply = new Supply(stash);
-        this.ruler = ruler;
     }
 
     /** The result of fitting. */

@@ -37,7 +37,7 @@ public record GuidelineFit(Design design) {
      * @throws IllegalArgumentException where the stash is empty
      */
     public Followed followed(Stash stash, Ruler ruler, String title, Budget budget) {
-        DesignFit settling = new DesignFit(stash, ruler);
+        DesignFit settling = new DesignFit(stash);
         Design alike = alike(stash.fabrics());
         DesignFit.Answer answer = settling.fit(alike, Sentence.itself(title), budget);
         if (answer instanceof DesignFit.Answer.Made) {

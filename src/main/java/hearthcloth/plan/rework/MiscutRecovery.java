@@ -168,7 +168,7 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
     public DesignFit.Answer fit(Plan before, Design design, Stash stash, Ruler ruler, String title, Budget budget) {
         StandIns standIns = new StandIns(stash);
         DesignFit.Answer answer =
-                new DesignFit(standIns.stash(), ruler).fit(standIns.design(before, design), Sentence.itself(title), budget);
+                new DesignFit(standIns.stash()).fit(standIns.design(before, design), Sentence.itself(title), budget);
         return answer instanceof DesignFit.Answer.Made made
                 ? new DesignFit.Answer.Made(standIns.undone(made.plan()).checked())
                 : answer;

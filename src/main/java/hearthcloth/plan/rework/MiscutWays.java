@@ -207,7 +207,7 @@ public final class MiscutWays {
     /** Plans a way: a first search of a fixed number of steps, whatever the time. */
     private Optional<WayOn> planned(WayOn.Kind kind, Design to, CutTable.Use use) {
         CutTable table = new CutTable(miscut, to, stash, use);
-        return new DesignFit(table.stash(), ruler)
+        return new DesignFit(table.stash())
                 .find(table.design(), miscut.plan().story().title(), Budget.steps(Long.MAX_VALUE))
                 .map(found -> {
                     WholeStory story = new WholeStory(table);

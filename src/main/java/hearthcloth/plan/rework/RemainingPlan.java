@@ -204,7 +204,7 @@ public final class RemainingPlan {
     }
 
     Answer answer(RemainingWork rest, Table table, Budget budget) {
-        DesignFit.Answer answer = new DesignFit(rest.stash(table.stash()), table.ruler())
+        DesignFit.Answer answer = new DesignFit(rest.stash(table.stash()))
                 .fit(rest.design(), before.story().title(), budget);
         return answer instanceof DesignFit.Answer.Made made
                 ? new Answer.Made(rest.composed(made.plan()))

@@ -18,6 +18,11 @@ public record WayOn(Kind kind, Design design, Plan plan, Set<String> made, List<
         told = List.copyOf(told);
     }
 
+    /** Bars that are of another fabric after a change of plan than before it, a sentence each. */
+    public static List<String> otherFabrics(Plan before, Plan after) {
+        return WayWords.otherFabrics(before, after);
+    }
+
     /** What is done about it, in the order in which ways are offered. */
     public enum Kind {
         /** The patch is used as it is, and bars not cut yet are cut wider, so that the cloth keeps its size. */

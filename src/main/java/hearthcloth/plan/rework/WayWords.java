@@ -57,8 +57,16 @@ final class WayWords {
                         "Join a strip to " + named(miscut.bar()) + ", from " + from(miscut, plan, ruler) + ".";
                     case SMALLER_CLOTH -> "Use " + named(miscut.bar()) + " as it is; the cloth becomes " + size + ".";
                 });
-        fabrics(plan).forEach((bar, now) -> {
-            String was = fabrics(miscut.plan()).get(bar);
+        told.addAll(otherFabrics(miscut.plan(), plan));
+        return told;
+    }
+
+    /** Bars that are of another fabric than before, a sentence each. */
+    static List<String> otherFabrics(Plan before, Plan after) {
+        Map<String, String> fabrics = fabrics(before);
+        List<String> told = new ArrayList<>();
+        fabrics(after).forEach((bar, now) -> {
+            String was = fabrics.get(bar);
             if (was != null && !was.equals(now)) {
                 told.add(capital(named(bar)) + " is then of " + now + ", not of " + was + ".");
             }

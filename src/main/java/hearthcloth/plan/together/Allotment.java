@@ -20,21 +20,28 @@ import java.util.Set;
 final class Allotment {
 
     private final Stash heap;
+    private final OffcutRule offcuts;
     private final Map<Integer, Made> made;
     private final Map<String, Piece> whole;
     private final Map<String, Leftover> leftovers;
 
-    private Allotment(Stash heap, Map<Integer, Made> made, Map<String, Piece> whole, Map<String, Leftover> leftovers) {
+    private Allotment(
+            Stash heap,
+            OffcutRule offcuts,
+            Map<Integer, Made> made,
+            Map<String, Piece> whole,
+            Map<String, Leftover> leftovers) {
         this.heap = heap;
+        this.offcuts = offcuts;
         this.made = made;
         this.whole = whole;
         this.leftovers = leftovers;
     }
 
-    static Allotment of(Stash heap) {
+    static Allotment of(Stash heap, OffcutRule offcuts) {
         Map<String, Piece> whole = new LinkedHashMap<>();
         heap.pieces().forEach(piece -> whole.put(piece.id(), piece));
-        return new Allotment(heap, Map.of(), whole, Map.of());
+        return new Allotment(heap, offcuts, Map.of(), whole, Map.of());
     }
 
     Stash heap() {
@@ -86,11 +93,14 @@ final class Allotment {
         }
         Map<Integer, Made> all = new LinkedHashMap<>(made);
         all.put(cloth, plan);
-        return Optional.of(new Allotment(heap, all, pieces, left));
+        return Optional.of(new Allotment(heap, offcuts, all, pieces, left));
     }
 
     /** What is left of a piece becomes pieces of their own, numbered after it and the cloth. */
-    private static void leave(int cloth, Made plan, PieceCut cut, Map<String, Leftover> left) {
+    private void leave(int cloth, Made plan, PieceCut cut, Map<String, Leftover> left) {
+        if (offcuts == OffcutRule.KEPT) {
+            return;
+        }
         int number = 0;
         for (Rect rest : cut.tree().left()) {
             if (CutTree.isReusable(rest.size(), plan.plan().rules().leastPiece())) {
@@ -108,12 +118,12 @@ final class Allotment {
         pieces.addAll(more);
         Map<String, Piece> untouched = new LinkedHashMap<>(whole);
         more.forEach(piece -> untouched.put(piece.id(), piece));
-        return new Allotment(new Stash(pieces), made, untouched, leftovers);
+        return new Allotment(new Stash(pieces), offcuts, made, untouched, leftovers);
     }
 
     /** Without some cloths, and without those that are cut from what these leave. */
     Allotment without(Set<Integer> some) {
-        Allotment kept = of(heap);
+        Allotment kept = of(heap, offcuts);
         for (Map.Entry<Integer, Made> one : made.entrySet()) {
             if (!some.contains(one.getKey())) {
                 kept = kept.added(one.getKey(), one.getValue()).orElse(kept);

@@ -66,6 +66,23 @@ final class OneCloth {
     }
 
     /**
+     * One cloth whose hearth is of this fabric if it can be; as {@link #plan} where she chose fabrics herself, or wishes
+     * scraps or blocks.
+     */
+    Optional<Made> led(int cloth, List<Piece> pieces, String fabric, Work work) {
+        Asked one = asked.get(cloth);
+        boolean chosen = !one.wish().preferences().fabrics().isEmpty();
+        if (chosen || one.patchwork().isPresent()) {
+            return plan(cloth, pieces, ShortSearch.Depth.SHORT, Map.of(), work);
+        }
+        Stash stash = new Stash(pieces);
+        List<String> names = new ArrayList<>(List.of(fabric));
+        stash.fabrics().stream().map(Fabric::name).filter(name -> !name.equals(fabric)).forEach(names::add);
+        return ShortSearch.of(stash, wish(one.wish(), names, work.seed()), ShortSearch.Depth.SHORT, work.budget())
+                .map(Made::of);
+    }
+
+    /**
      * How much one search may do.
      *
      * @param steps of a search for scraps

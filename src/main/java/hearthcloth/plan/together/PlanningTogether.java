@@ -29,13 +29,13 @@ public final class PlanningTogether {
     /** The most cloths that are taken apart at once. */
     private static final int MOST_APART = 4;
 
-    private final Stash heap;
     private final List<Asked> asked;
     private final Effort effort;
     private final Consumer<TogetherProgress> seen;
     private final SplittableRandom chance;
     private final Division division;
     private final int bound;
+    private final Allotment nothing;
     private Allotment now;
     private Fairness fairness;
     private Optional<Fairness> inTurn = Optional.empty();
@@ -49,15 +49,16 @@ public final class PlanningTogether {
      */
     public record Effort(int effort, long seed, Budget budget) {}
 
-    private PlanningTogether(Stash heap, List<Asked> asked, Effort effort, Consumer<TogetherProgress> seen) {
-        this.heap = heap;
+    private PlanningTogether(
+            Stash heap, OffcutRule offcuts, List<Asked> asked, Effort effort, Consumer<TogetherProgress> seen) {
         this.asked = asked;
         this.effort = effort;
         this.seen = seen;
         this.chance = new SplittableRandom(effort.seed());
         this.division = new Division(asked, Fairness.middle(heap), chance, effort.budget());
         this.bound = JointBound.worstJoins(heap, asked);
-        this.now = Allotment.of(heap);
+        this.nothing = Allotment.of(heap, offcuts);
+        this.now = nothing;
         this.fairness = Fairness.of(now, asked.size());
     }
 
@@ -68,10 +69,16 @@ public final class PlanningTogether {
      * @param seen told each fairer division, on this thread
      */
     public static Together plan(Stash heap, List<Asked> asked, Effort effort, Consumer<TogetherProgress> seen) {
+        return plan(heap, OffcutRule.SHARED, asked, effort, seen);
+    }
+
+    /** The same, and what becomes of what a cloth leaves of its pieces. */
+    public static Together plan(
+            Stash heap, OffcutRule offcuts, List<Asked> asked, Effort effort, Consumer<TogetherProgress> seen) {
         if (asked.isEmpty()) {
             throw new IllegalArgumentException("no cloth is asked for");
         }
-        PlanningTogether planning = new PlanningTogether(heap, List.copyOf(asked), effort, seen);
+        PlanningTogether planning = new PlanningTogether(heap, offcuts, List.copyOf(asked), effort, seen);
         planning.search();
         return new Finishing(planning.now, planning.asked, effort).together(planning.inTurn, planning.bound);
     }
@@ -107,7 +114,7 @@ public final class PlanningTogether {
 
     /** One after another in the order asked, each from what those before it left: as one would by hand. */
     private Allotment inTurn() {
-        return division.planned(Allotment.of(heap), all(), Division.Offer.ALL, ShortSearch.Depth.LONG);
+        return division.planned(nothing, all(), Division.Offer.ALL, ShortSearch.Depth.LONG);
     }
 
     /** Takes the division if it is no less fair; true if it is fairer. */

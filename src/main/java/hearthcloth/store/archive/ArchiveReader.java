@@ -133,7 +133,8 @@ public final class ArchiveReader {
         return pieces;
     }
 
-    private static Archive.Kept cloth(Archive.ClothEntry entry) {
+    /** A cloth that came from elsewhere, looked at before anything is kept of it. */
+    static Archive.Kept cloth(Archive.ClothEntry entry) {
         require(entry.id().matches("[\\w-]{0,40}\\w"));
         Project document = KeptCloth.read(entry.document());
         Design design = document.design();

@@ -195,6 +195,7 @@ public final class Json {
     private interface OfMaking {}
 
     /** What a cloth lacks that was kept before cloths remembered it is left out. */
+    @SuppressWarnings("UnusedMethod") // read by Jackson, as a pattern for another class
     private interface OfLife {
         @JsonInclude(JsonInclude.Include.NON_NULL)
         @Nullable
@@ -209,12 +210,14 @@ public final class Json {
         Object keepsake();
     }
 
+    @SuppressWarnings("UnusedMethod") // read by Jackson, as a pattern for another class
     private interface OfKeepsake {
         @JsonInclude(JsonInclude.Include.NON_NULL)
         @Nullable
         Object real();
     }
 
+    @SuppressWarnings("UnusedMethod") // read by Jackson, as a pattern for another class
     private interface OfSewn {
         @JsonInclude(JsonInclude.Include.NON_NULL)
         @Nullable

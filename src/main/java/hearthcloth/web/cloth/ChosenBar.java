@@ -8,6 +8,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.designing.DesigningWords;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,12 +46,16 @@ public record ChosenBar(ClothView view) {
                 .map(fabric -> new Choice(
                         fabric,
                         now.size() == 1 && now.contains(fabric),
-                        FabricAtHand.of(view.stash(), fabric, needed, view.ruler()),
+                        FabricAtHand.of(view.stash(), fabric, needed, view.settings().voice()),
                         new Swatches(List.of(fabric), view.pictures()).swatch(fabric)))
                 .toList();
-        String width = hearth ? "" : view.ruler().number(view.rework().barCut(bar), Rounding.UP);
+        String width = hearth ? "" : view.settings().voice().number(view.rework().barCut(bar), Rounding.UP);
         boolean locked = view.document().bench().locked().contains(view.at());
-        return Optional.of(new Chosen(hearth ? "Hearth" : "Bar " + view.at(), where(), width, locked, choices));
+        return Optional.of(new Chosen(words().barName(hearth ? "hearth" : "bar", view.at()), where(), width, locked, choices));
+    }
+
+    private DesigningWords words() {
+        return DesigningWords.in(view.settings().pages());
     }
 
     /** What the chosen place is cut from: its width and, with what joins take, its length. */
@@ -70,16 +75,10 @@ public record ChosenBar(ClothView view) {
 
     private String where() {
         if (view.at().equals("hearth")) {
-            return "the middle";
+            return words().barMiddle();
         }
         Place.Bar place =
                 view.design().layout().slots().get(view.number(view.at())).place();
-        String side = switch (place.side()) {
-            case LEFT -> "left";
-            case RIGHT -> "right";
-            case TOP -> "above";
-            case BOTTOM -> "below";
-        };
-        return side + ", round " + place.round();
+        return words().barWhere(String.valueOf(place.round()), place.side().name());
     }
 }

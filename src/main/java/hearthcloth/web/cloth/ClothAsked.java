@@ -10,6 +10,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.designing.DesigningWords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -28,7 +29,7 @@ public record ClothAsked(PageContext room) {
         return room.store()
                 .cloths()
                 .find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse("There is no such cloth; it may have been removed."));
+                .orElseThrow(() -> new NotFoundResponse(DesigningWords.in(room.language()).wrongNone()));
     }
 
     /**

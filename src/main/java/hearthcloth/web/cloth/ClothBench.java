@@ -5,6 +5,8 @@ import hearthcloth.colour.ColourVision;
 import hearthcloth.plan.colour.ColourWords;
 import hearthcloth.stash.Fabric;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.Language;
+import hearthcloth.words.designing.DesigningWords;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,28 +36,24 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
 
     /** A way of looking at a cloth. */
     public enum Look {
-        FLAT("flat", "Flat"),
-        BACK("back", "Back"),
-        TIED("tied", "Tied"),
-        VALUES("light-and-dark", "Light, dark"),
+        FLAT("flat"),
+        BACK("back"),
+        TIED("tied"),
+        VALUES("light-and-dark"),
         PROTAN(ColourVision.PROTAN),
         DEUTAN(ColourVision.DEUTAN),
         TRITAN(ColourVision.TRITAN);
 
         private final String address;
-        private final String words;
         private final Optional<ColourVision> eyes;
 
-        Look(String address, String words) {
+        Look(String address) {
             this.address = address;
-            this.words = words;
             this.eyes = Optional.empty();
         }
 
         Look(ColourVision eyes) {
             this.address = eyes.word();
-            this.words = eyes.word().substring(0, 1).toUpperCase(Locale.ROOT)
-                    + eyes.word().substring(1);
             this.eyes = Optional.of(eyes);
         }
 
@@ -77,10 +75,11 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
         public String address() {
             return address;
         }
+    }
 
-        public String words() {
-            return words;
-        }
+    /** The language of the page. */
+    public Language language() {
+        return cloth.settings().pages();
     }
 
     /** The large picture. */
@@ -99,7 +98,7 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
         if (!cloth.barred()) {
             return "";
         }
-        return look.eyes().map(eyes -> told(eyes, colours(eyes::seen))).orElseGet(() -> colours(colour -> colour));
+        return look.eyes().map(eyes -> toldBy(colours(eyes::seen))).orElseGet(() -> colours(colour -> colour));
     }
 
     private String colours(UnaryOperator<Colour> seen) {
@@ -113,11 +112,13 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
                         .toList());
     }
 
-    private static String told(ColourVision eyes, String colours) {
+    private String toldBy(String colours) {
+        DesigningWords words = DesigningWords.in(language());
         return colours.isEmpty()
                 ? ""
-                : "To " + eyes.word() + " eyes " + colours.substring(0, 1).toLowerCase(Locale.ROOT)
-                        + colours.substring(1);
+                : words.eyesTold(
+                        colours.substring(0, 1).toLowerCase(Locale.ROOT) + colours.substring(1),
+                        words.eyes(look.name()));
     }
 
     public String token() {

@@ -8,6 +8,7 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.work.Project;
 import io.javalin.http.Context;
 import java.util.Map;
@@ -23,12 +24,12 @@ record ClothBeside(PageContext room, SavedCloth now) {
 
     void keep(Context context) {
         ClothBook book = room.store().cloths();
+        DesigningWords words = DesigningWords.in(room.language());
         String version = PageContext.field(context, "version");
         SavedCloth seen = (version.matches("\\d{1,18}")
                         ? book.as(now.id(), Long.parseLong(version))
                         : Optional.<SavedCloth>empty())
-                .orElseThrow(() -> new StoreException("This cloth has been changed many times in another window since"
-                        + " this page was loaded. Nothing was changed here; load it again."));
+                .orElseThrow(() -> new StoreException(words.besideOld()));
         Settings settings = ClothAsked.settings(room, seen);
         Stash stash = room.store().atHand().freeFor(now.id());
         ClothView view = new ClothView(
@@ -39,11 +40,10 @@ record ClothBeside(PageContext room, SavedCloth now) {
                 .with(Project.Life.begun(Wished.of(room.store(), seen)))
                 .onPaper(settings.paper().word());
         String id = NewCloth.id(ExampleMark.isOn(now.id()));
-        book.keep(id, now.name() + ", " + change.label(), hers);
+        book.keep(id, words.besideName(change.label(), now.name()), hers);
         PageContext.go(
                 context,
                 "/cloths/compare?c=" + now.id() + "&c=" + id,
-                now.name() + " has meanwhile been changed in another window. Both are kept: it stays as that window"
-                        + " left it, and yours stands beside it with your change of the " + change.label() + ".");
+                words.besideSaid(change.label(), now.name()));
     }
 }

@@ -2,9 +2,6 @@ package hearthcloth.web.cloth;
 
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
-import hearthcloth.measure.Size;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageContext;
@@ -13,6 +10,9 @@ import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project.Life;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
+import hearthcloth.words.Language;
+import hearthcloth.words.keeping.KeepingWords;
+import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,10 +22,15 @@ import java.util.Map;
  * One cloth on the shelf, to choose it by.
  *
  * @param size finished, in her unit
- * @param stage how far it has come, in a word
+ * @param standing how far it has come, and what is amiss with that
  */
 public record ClothCard(
-        SavedCloth saved, Pictures pictures, String size, String stage, List<ClothFigures.Line> figures) {
+        SavedCloth saved,
+        Pictures pictures,
+        String size,
+        Standing standing,
+        List<ClothFigures.Line> figures,
+        Language language) {
 
     /**
      * How it looks.
@@ -34,6 +39,18 @@ public record ClothCard(
      * @param photograph address of her photograph of it; empty where she took none
      */
     public record Pictures(String front, String back, String photograph) {}
+
+    /**
+     * How it stands.
+     *
+     * @param stage how far it has come, in a word
+     * @param amiss what she should know before she cuts it, a sentence each
+     */
+    public record Standing(String stage, List<String> amiss) {
+        public Standing {
+            amiss = List.copyOf(amiss);
+        }
+    }
 
     /**
      * Cloths to choose one of.
@@ -46,8 +63,18 @@ public record ClothCard(
     public static List<ClothCard> all(PageContext room, List<SavedCloth> cloths) {
         Map<String, Length> pictures = room.store().swatches().across();
         Map<String, String> kept = room.store().portraits().kept();
+        StashAtHand heap = room.store().atHand();
+        Language language = room.language();
         return cloths.stream()
-                .map(saved -> of(room, saved, pictures, photograph(saved.id(), kept)))
+                .map(saved -> of(
+                        room,
+                        saved,
+                        pictures,
+                        photograph(saved.id(), kept),
+                        new Standing(
+                                KeepingWords.in(language)
+                                        .stage(saved.document().life().stage().name()),
+                                heap.warnings(saved.id(), language))))
                 .toList();
     }
 
@@ -61,30 +88,30 @@ public record ClothCard(
         return when == null ? "" : "/made/" + cloth + "/photograph.jpg?v=" + when.replaceAll("\\D", "");
     }
 
-    private static ClothCard of(PageContext room, SavedCloth saved, Map<String, Length> pictures, String photograph) {
+    private static ClothCard of(
+            PageContext room,
+            SavedCloth saved,
+            Map<String, Length> pictures,
+            String photograph,
+            Standing standing) {
         Settings settings = ClothAsked.settings(room, saved);
-        Ruler ruler = settings.ruler();
         ClothView view = new ClothView(saved, new Stash(List.of()), pictures, settings, Purpose.NOTHING, "");
-        Stage stage = saved.document().life().stage();
-        Size size = saved.document().design().layout().finished();
-        String words = size.isSquare()
-                ? ruler.write(size.width(), Rounding.NEAREST) + " square"
-                : ruler.write(size, Rounding.NEAREST);
         return new ClothCard(
                 saved,
                 new Pictures(view.still(Face.FRONT), view.still(Face.BACK), photograph),
-                words,
-                words(stage),
-                view.figures());
+                view.planned(),
+                standing,
+                view.figures(),
+                settings.pages());
     }
 
-    private static String words(Stage stage) {
-        return switch (stage) {
-            case DESIGNED -> "designed";
-            case CUT -> "cut";
-            case RECUT -> "cut, but for what was asked for since";
-            case SEWN -> "sewn";
-        };
+    public String stage() {
+        return standing.stage();
+    }
+
+    /** What she should know before she cuts it, a sentence each. */
+    public List<String> amiss() {
+        return standing.amiss();
     }
 
     public String front() {
@@ -105,22 +132,25 @@ public record ClothCard(
     }
 
     public String about() {
-        return about(life());
+        return about(life(), language);
     }
 
     /** When it was made, what it wrapped and who has it, as far as she wrote it down. */
-    public static String about(Life life) {
-        List<String> about = new ArrayList<>();
+    public static String about(Life life, Language language) {
+        KeepingWords words = KeepingWords.in(language);
+        String about = "";
         if (!life.made().isEmpty()) {
-            about.add("Made " + life.made());
+            about = words.aboutMade(life.made());
         }
         if (!life.wrapped().isEmpty()) {
-            about.add((about.isEmpty() ? "Wrapped " : "wrapped ") + life.wrapped());
+            about = about.isEmpty()
+                    ? words.aboutWrapped(life.wrapped())
+                    : words.aboutAlsoWrapped(about, life.wrapped());
         }
         if (!life.keeper().isEmpty()) {
-            about.add((about.isEmpty() ? "With " : "with ") + life.keeper());
+            about = about.isEmpty() ? words.aboutWith(life.keeper()) : words.aboutAlsoWith(about, life.keeper());
         }
-        return String.join("; ", about);
+        return about;
     }
 
     /** How often it wrapped something again, and the last time as she wrote it; empty where it never did. */
@@ -128,15 +158,13 @@ public record ClothCard(
         int uses = life().uses();
         List<Keepsake.Use> written = life().kept().used();
         String last = written.isEmpty() ? "" : words(written.get(written.size() - 1));
-        return uses == 0
-                ? ""
-                : "used " + uses + (uses == 1 ? " time" : " times")
-                        + (last.isEmpty() ? "" : uses == 1 ? ": " + last : ", last: " + last);
+        KeepingWords words = KeepingWords.in(language);
+        return uses == 0 ? "" : last.isEmpty() ? words.used(uses) : words.usedLast(last, uses);
     }
 
-    private static String words(Keepsake.Use use) {
+    private String words(Keepsake.Use use) {
         List<String> words = new ArrayList<>(List.of(use.day(), use.what()));
-        words.add(use.who().isEmpty() ? "" : "for " + use.who());
+        words.add(use.who().isEmpty() ? "" : KeepingWords.in(language).useFor(use.who()));
         words.removeIf(String::isEmpty);
         return String.join(", ", words);
     }

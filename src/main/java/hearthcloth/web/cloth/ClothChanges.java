@@ -15,6 +15,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.work.Purpose;
 import java.util.List;
 import java.util.function.Function;
@@ -43,53 +44,57 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
         } catch (MeasureException e) {
             throw e;
         } catch (IllegalArgumentException e) {
-            throw new MeasureException("that would not leave a cloth: " + e.getMessage());
+            throw new MeasureException(words().wrongCloth(String.valueOf(e.getMessage())));
         }
+    }
+
+    private DesigningWords words() {
+        return DesigningWords.in(view.settings().pages());
     }
 
     private Change change(String what) {
         DesignEdits rework = new DesignEdits(view.saved().document().design());
         return switch (what) {
-            case "hearth" -> new Change("hearth", rework.hearth(hearth()));
+            case "hearth" -> new Change(words().deedHearth(), rework.hearth(hearth()));
             case "round" -> {
                 int round = whole("round", 1, rework.rounds());
-                yield new Change("width of round " + round, rework.bars(rework.barsOf(round), width()));
+                yield new Change(words().deedRound(String.valueOf(round)), rework.bars(rework.barsOf(round), width()));
             }
             case "bar" ->
-                new Change("width of " + view.at(), rework.bars(List.of(bar()), stepped(rework.barCut(bar()))));
+                new Change(words().deedBar(view.at()), rework.bars(List.of(bar()), stepped(rework.barCut(bar()))));
             case "rounds" -> {
                 int rounds = whole("rounds", 1, DesignEdits.MOST_ROUNDS);
-                yield new Change(rounds == 1 ? "one round" : rounds + " rounds", rework.rounds(rounds));
+                yield new Change(words().deedRounds(rounds), rework.rounds(rounds));
             }
-            case "order" -> new Change("order", rework.order(order()));
+            case "order" -> new Change(words().deedOrder(), rework.order(order()));
             case "fabric" -> fabric(rework);
-            case "swap" -> new Change("swap of fabrics", rework.swapped(named("one"), named("other")));
+            case "swap" -> new Change(words().deedSwap(), rework.swapped(named("one"), named("other")));
             case "seam", "hem" ->
-                new Change(what, rework.making(making(rework.design().making(), what)));
+                new Change(words().deedMaking(what), rework.making(making(rework.design().making(), what)));
             case "fell" ->
                 new Change(
-                        "face of the fells",
+                        words().deedFell(),
                         rework.making(rework.design()
                                 .making()
                                 .felledOn(field.apply("fell").equals("front") ? Face.FRONT : Face.BACK)));
             case "rules" ->
                 new Change(
-                        "rules of piecing", rework.rules(rules(rework.design().rules())));
-            default -> throw new MeasureException("this form is of another kind; load the page again");
+                        words().deedRules(), rework.rules(rules(rework.design().rules())));
+            default -> throw new MeasureException(words().wrongForm());
         };
     }
 
     private Change fabric(DesignEdits rework) {
         List<Fabric> allowed = field.apply("fabric").isEmpty() ? stash.fabrics() : List.of(named("fabric"));
-        String words = allowed.size() == 1 ? allowed.get(0).name() : "any fabric";
+        String fabric = allowed.size() == 1 ? allowed.get(0).name() : words().deedAnyFabric();
         Design design = view.at().equals("hearth") ? rework.hearthFabrics(allowed) : rework.fabrics(bar(), allowed);
-        return new Change(words + " for " + view.at(), design);
+        return new Change(words().deedFabric(fabric, words().place(view.at(), view.at())), design);
     }
 
     private int bar() {
         int bar = view.number(view.at());
         if (bar < 0) {
-            throw new MeasureException("choose a bar first");
+            throw new MeasureException(words().wrongBar());
         }
         return bar;
     }
@@ -97,7 +102,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
     private Fabric named(String name) {
         String given = field.apply(name);
         return stash.fabric(given)
-                .orElseThrow(() -> new MeasureException("no fabric in the stash is called \"" + given + "\""));
+                .orElseThrow(() -> new MeasureException(words().wrongFabric(given)));
     }
 
     private Size hearth() {
@@ -117,7 +122,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
     private Length width() {
         Length width = Measures.length(field.apply("width"), bare);
         if (width.isMoreThan(Purpose.MOST)) {
-            throw new MeasureException("\"" + field.apply("width") + "\" is wider than any cloth; check the unit");
+            throw new MeasureException(words().wrongWide(field.apply("width")));
         }
         return width;
     }
@@ -126,42 +131,42 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
         String given = field.apply(name);
         if (!given.matches("\\d{1,4}") || Integer.parseInt(given) < least || Integer.parseInt(given) > most) {
             throw new MeasureException(
-                    "\"" + given + "\" will not do; write a whole number from " + least + " to " + most);
+                    words().wrongWhole(String.valueOf(least), String.valueOf(most), given));
         }
         return Integer.parseInt(given);
     }
 
     private Order order() {
         return Order.named(field.apply("order"))
-                .orElseThrow(() -> new MeasureException("\"" + field.apply("order") + "\" is not an order"));
+                .orElseThrow(() -> new MeasureException(words().wrongOrder(field.apply("order"))));
     }
 
     private Making making(Making was, String what) {
         if (what.equals("hem")) {
-            List<Length> folds = two("hem", "a hem has a first and a second fold");
+            List<Length> folds = two("hem");
             Hem.Corner corner = field.apply("corner").equals("mitred") ? Hem.Corner.MITRED : Hem.Corner.SQUARE;
             return was.withHem(new Hem(folds.get(0), folds.get(1), corner));
         }
         String name = field.apply("seam");
         if (!name.isEmpty() && !name.equals(was.seam().name())) {
             return was.withSeam(SeamKind.named(name)
-                    .orElseThrow(() -> new MeasureException("\"" + name + "\" is not a seam we know")));
+                    .orElseThrow(() -> new MeasureException(words().wrongSeam(name))));
         }
-        List<Length> both = two("allowances", "a felled seam has a narrow and a wide allowance");
+        List<Length> both = two("allowances");
         if (!both.get(1).isMoreThan(both.get(0))) {
-            throw new MeasureException("the wide edge wraps round the narrow one, so the second must be the wider");
+            throw new MeasureException(words().wrongWrap());
         }
         return was.withSeam(SeamKind.felled(both.get(0), both.get(1)));
     }
 
-    private List<Length> two(String name, String rule) {
+    private List<Length> two(String name) {
         List<Length> lengths = Measures.lengths(field.apply(name).replace("+", " x "), bare);
         if (lengths.size() != 2) {
-            throw new MeasureException("\"" + field.apply(name) + "\" will not do; " + rule + ", such as 1/4 + 1/2 in");
+            throw new MeasureException(words().wrongTwo(name, field.apply(name)));
         }
         for (Length length : lengths) {
             if (!length.isPositive() || length.isMoreThan(WIDEST)) {
-                throw new MeasureException("each part is more than nothing and at most 4 in (10 cm)");
+                throw new MeasureException(words().wrongPart());
             }
         }
         return lengths;
@@ -170,7 +175,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
     private PiecingRules rules(PiecingRules was) {
         Length least = Measures.length(field.apply("least"), bare);
         if (!least.isPositive() || least.isMoreThan(Length.cm(100))) {
-            throw new MeasureException("the least piece is more than nothing and at most 39 in (1 m)");
+            throw new MeasureException(words().wrongLeast());
         }
         return new PiecingRules(least, was.clearance(), whole("joins", 0, 40));
     }

@@ -18,6 +18,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.work.Project;
 import io.javalin.http.Context;
 import java.util.HashSet;
@@ -32,9 +33,6 @@ import org.jspecify.annotations.Nullable;
 public final class ClothPage {
 
     private static final long AGAIN_WITHIN_MS = 1_500;
-
-    private static final String TICKS_GONE = " Some cuts you had ticked are planned otherwise now: where a piece is cut"
-            + " already, give its real size in the stash, then plan again.";
 
     /** The page. */
     @PageView.Template("cloth.jte")
@@ -57,6 +55,10 @@ public final class ClothPage {
                 .post("/cloth/{id}/redo", (page, context) -> page.turn(context, true))
                 .post("/cloth/{id}/name", ClothPage::rename)
                 .post("/cloth/{id}/copy", ClothPage::copy);
+    }
+
+    private DesigningWords words() {
+        return DesigningWords.in(room.language());
     }
 
     private ClothBook book() {
@@ -147,12 +149,10 @@ public final class ClothPage {
     private SavedCloth current(Context context) {
         SavedCloth saved = saved(context);
         if (saved.document().life().stage() != Project.Stage.DESIGNED) {
-            throw new StoreException("This cloth is cut already. Keep a copy of it to change the design.");
+            throw new StoreException(words().wrongIsCut());
         }
         if (saved.document().isFree()) {
-            throw new StoreException(
-                    "This cloth has no bars to change. For other scraps or another size, look for proposals"
-                            + " again.");
+            throw new StoreException(words().wrongNoBars());
         }
         StaleChangeException.check(room.language(), context, saved, "");
         return saved;
@@ -182,7 +182,7 @@ public final class ClothPage {
         DesignFit.Wished wished = new DesignFit.Wished(
                 Scheme.Kind.named(PageContext.field(context, "scheme")),
                 Contrast.named(PageContext.field(context, "contrast")).orElse(Contrast.READS));
-        DesignFit settling = new DesignFit(before.stash(), before.settings().ruler());
+        DesignFit settling = new DesignFit(before.stash());
         Design other = settling.again(
                         was.design(),
                         new DesignFit.Stays(kept, locked.contains("hearth")),
@@ -190,10 +190,11 @@ public final class ClothPage {
                         (int) saved.version(),
                         TimeLimit.within(AGAIN_WITHIN_MS))
                 .orElseThrow(() -> new MeasureException(wished.scheme()
-                        .map(kind -> "\"" + kind.title() + "\" was not found for these sizes; it needs " + kind.needs())
-                        .orElse("no other plan of colours was found for these sizes; unlock a bar, or change a"
-                                + " width")));
-        SavedCloth after = settle(saved, "colours planned again", other, before.stash());
+                        .map(kind -> words().wrongScheme(
+                                room.settings().voice().rooms().planning().schemeNeeds(kind.name()),
+                                room.settings().voice().rooms().planning().scheme(kind.name())))
+                        .orElseGet(words()::wrongNoOther)));
+        SavedCloth after = settle(saved, words().deedAgain(), other, before.stash());
         answer(context, view(context, after).since(before), Optional.of(before));
     }
 
@@ -205,11 +206,11 @@ public final class ClothPage {
         Set<String> ticked = new HashSet<>(planned.bench().ticked());
         ticked.removeAll(stale);
         SavedCloth after = new CutPatches(room, saved)
-                .save("planned again", planned.with(planned.bench().withTicked(ticked)));
+                .save(words().deedReplan(), planned.with(planned.bench().withTicked(ticked)));
         String said = after.document().plan().isPresent()
-                ? "Planned again from what is in the stash."
-                : "You don't have enough fabric for it; change a bar or a width.";
-        answer(context, said + (stale.isEmpty() ? "" : TICKS_GONE));
+                ? words().saidPlanned()
+                : words().saidLacking();
+        answer(context, said + (stale.isEmpty() ? "" : " " + words().saidTicksGone()));
     }
 
     private void lock(Context context) {
@@ -221,8 +222,8 @@ public final class ClothPage {
         if (!on) {
             locked.remove(at);
         }
-        book().save(saved, (on ? "lock " : "unlock ") + at, was.with(was.bench().withLocked(locked)));
-        answer(context, on ? "Locked: planning again leaves it as it is." : "Unlocked.");
+        book().save(saved, words().deedLock(on ? "yes" : "no", words().place(at, at)), was.with(was.bench().withLocked(locked)));
+        answer(context, on ? words().saidLocked() : words().saidUnlocked());
     }
 
     private void turn(Context context, boolean forward) {
@@ -232,22 +233,22 @@ public final class ClothPage {
         Optional<String> label = forward ? book().redo(id) : book().undo(id);
         answer(
                 context,
-                label.map(done -> (forward ? "Redone: " : "Undone: ") + done + ".")
-                        .orElse("There is nothing to undo."));
+                label.map(done -> forward ? words().saidRedone(done) : words().saidUndone(done))
+                        .orElseGet(words()::saidNothing));
     }
 
     private void rename(Context context) {
         String name = PageContext.field(context, "name");
         if (name.isEmpty() || name.length() > 80) {
-            throw new MeasureException("write a name of up to 80 letters");
+            throw new MeasureException(words().wrongName());
         }
         SavedCloth saved = saved(context);
         String was = PageContext.field(context, "was");
         if (!was.isEmpty() && !was.equals(saved.name())) {
             String cloth = "/cloth/" + saved.id();
             throw new StaleChangeException(
-                    "This cloth has meanwhile been renamed in another window. Nothing was changed here.",
-                    "It is called " + saved.name() + ".",
+                    words().staleRenamed(),
+                    words().staleCalled(saved.name()),
                     cloth,
                     "was",
                     saved.name());
@@ -255,7 +256,7 @@ public final class ClothPage {
         book().rename(saved.id(), name);
         String to =
                 PageContext.field(context, "back").equals("/cloths") ? "/cloths" : "/cloth/" + context.pathParam("id");
-        PageContext.go(context, to, "It is called " + name + " now.");
+        PageContext.go(context, to, words().saidCalled(name));
     }
 
     private void copy(Context context) {
@@ -279,7 +280,7 @@ public final class ClothPage {
                         Project.Bench.CLEAR.withLocked(was.bench().locked()),
                         Project.Life.begun(Wished.of(room.store(), saved)))
                 .onPaper(ClothAsked.settings(room, saved).paper().word());
-        book().keep(id, saved.name() + ", another", copy);
-        PageContext.go(context, "/cloth/" + id, "This is a copy; the first stays as it was.");
+        book().keep(id, words().copyName(saved.name()), copy);
+        PageContext.go(context, "/cloth/" + id, words().saidCopy());
     }
 }

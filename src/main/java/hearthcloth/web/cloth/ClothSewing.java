@@ -4,13 +4,13 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Design;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Seam, hem and the rules of piecing, as the fields of a cloth's page show them. */
-public record ClothSewing(Design design, Ruler ruler) {
+public record ClothSewing(Design design, Voice voice) {
 
     /** Names of the seams there are, the cloth's own among them. */
     public List<String> seams() {
@@ -29,12 +29,12 @@ public record ClothSewing(Design design, Ruler ruler) {
     /** The allowances of the seam: narrow and wide. */
     public String allowances() {
         SeamKind seam = design().making().seam();
-        return ruler().number(seam.narrow(), Rounding.NEAREST) + " + " + ruler().write(seam.wide(), Rounding.NEAREST);
+        return voice().number(seam.narrow(), Rounding.NEAREST) + " + " + voice().ruler().write(seam.wide(), Rounding.NEAREST);
     }
 
     public String hem() {
         Hem hem = design().making().hem();
-        return ruler().number(hem.first(), Rounding.NEAREST) + " + " + ruler().number(hem.second(), Rounding.NEAREST);
+        return voice().number(hem.first(), Rounding.NEAREST) + " + " + voice().number(hem.second(), Rounding.NEAREST);
     }
 
     public boolean mitred() {
@@ -50,6 +50,6 @@ public record ClothSewing(Design design, Ruler ruler) {
     }
 
     public String leastPiece() {
-        return ruler().number(design().rules().leastPiece(), Rounding.NEAREST);
+        return voice().number(design().rules().leastPiece(), Rounding.NEAREST);
     }
 }

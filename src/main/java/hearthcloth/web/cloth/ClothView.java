@@ -20,9 +20,10 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.web.drawn.BenchDrawing;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.gift.HeldGift;
-import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
@@ -59,6 +60,14 @@ public record ClothView(
         return new DesignEdits(design());
     }
 
+    private DesigningWords words() {
+        return DesigningWords.in(settings.pages());
+    }
+
+    private Voice voice() {
+        return settings.voice();
+    }
+
     Ruler ruler() {
         return settings.ruler();
     }
@@ -88,6 +97,11 @@ public record ClothView(
         return document().life().stage() == Project.Stage.RECUT;
     }
 
+    /** True once its last step is sewn. */
+    public boolean isSewn() {
+        return document().life().stage() == Project.Stage.SEWN;
+    }
+
     Cloth cloth() {
         return document().plan().map(Plan::cloth).orElseGet(() -> DesignFit.unfitted(design()));
     }
@@ -111,21 +125,25 @@ public record ClothView(
         if (!barred()) {
             return still(Face.FRONT);
         }
-        return BenchDrawing.of(cloth(), swatches(), "Front; each bar can be chosen", this::target);
+        return BenchDrawing.of(
+                cloth(),
+                swatches(),
+                new BenchDrawing.Said(words().altFront(), voice().printing().labelHearth()),
+                this::target);
     }
 
     public String back() {
-        return ClothDrawing.large(cloth(), Face.BACK, swatches(), "Back of " + saved.name() + ", " + size());
+        return ClothDrawing.large(cloth(), Face.BACK, swatches(), words().altFace("BACK", saved.name(), size()));
     }
 
     /** How light and dark lie, in five numbered steps. */
     public String values() {
-        return ClothDrawing.values(cloth(), swatches(), "Light and dark of " + saved.name() + ", in five steps");
+        return ClothDrawing.values(cloth(), swatches(), words().altValues(saved.name()));
     }
 
     /** The front as eyes see it that lack one kind of cone. */
     String seenBy(ColourVision eyes) {
-        return ClothDrawing.seenBy(cloth(), swatches(), saved.name() + " to " + eyes.word() + " eyes, " + size(), eyes);
+        return ClothDrawing.seenBy(cloth(), swatches(), words().altEyes(words().eyes(eyes.name()), saved.name(), size()), eyes);
     }
 
     /** A small picture to choose the large one by. */
@@ -140,7 +158,7 @@ public record ClothView(
 
     /** A face to look at. */
     String still(Face face) {
-        String words = (face == Face.FRONT ? "Front of " : "Back of ") + saved.name() + ", " + size();
+        String words = words().altFace(face.name(), saved.name(), size());
         return ClothDrawing.still(cloth(), face, swatches(), words);
     }
 
@@ -148,11 +166,11 @@ public record ClothView(
         boolean hearth = name.equals("hearth");
         String fabrics = used(name);
         String cut = hearth
-                ? ruler().write(rework().hearthCut(), Rounding.UP)
-                : ruler().write(rework().barCut(number(name)), Rounding.UP) + " wide";
-        String lock = document().bench().locked().contains(name) ? ", locked" : "";
+                ? voice().write(rework().hearthCut(), Rounding.UP)
+                : words().altWide(voice().write(rework().barCut(number(name)), Rounding.UP));
+        String lock = document().bench().locked().contains(name) ? "yes" : "no";
         return new BenchDrawing.Target(
-                (hearth ? "Hearth" : "Bar " + name) + ", " + fabrics + ", cut " + cut + lock,
+                words().altTarget(words().barName(hearth ? "hearth" : "bar", name), cut, fabrics, lock),
                 "/cloth/" + saved.id() + "?at=" + name,
                 name.equals(at),
                 document().bench().locked().contains(name),
@@ -171,7 +189,7 @@ public record ClothView(
                 names.add(patch.fabric());
             }
         }
-        return String.join(" and ", names);
+        return voice().list(names);
     }
 
     /** The bar called so, by number in sewing order; −1 for the hearth or an unknown name. */
@@ -186,10 +204,18 @@ public record ClothView(
     }
 
     public String size() {
-        Size size = cloth().finished();
+        return written(cloth().finished());
+    }
+
+    /** The size it is planned to have. */
+    String planned() {
+        return written(design().layout().finished());
+    }
+
+    private String written(Size size) {
         return size.isSquare()
-                ? ruler().write(size.width(), Rounding.NEAREST) + " square"
-                : ruler().write(size, Rounding.NEAREST);
+                ? words().sizeSquare(voice().write(size.width(), Rounding.NEAREST))
+                : voice().write(size, Rounding.NEAREST);
     }
 
     /** Whether it ties what she wants to wrap, in a sentence; empty where she said nothing. */
@@ -199,7 +225,7 @@ public record ClothView(
 
     /** The form for seam, hem and piecing. */
     public ClothSewing sewing() {
-        return new ClothSewing(design(), ruler());
+        return new ClothSewing(design(), settings.voice());
     }
 
     public List<ClothFigures.Line> figures() {
@@ -207,30 +233,30 @@ public record ClothView(
     }
 
     ClothFigures all() {
-        return new ClothFigures(cloth(), document().plan(), ruler());
+        return new ClothFigures(cloth(), document().plan(), settings.voice());
     }
 
     /** What it ties at most, one line a tie that suits. */
     public List<HeldGift> holds() {
         return Capacity.of(cloth().finished(), Purpose.tail(ruler()).usual()).stream()
-                .map(capacity -> HeldGift.of(capacity, ruler()))
+                .map(capacity -> HeldGift.of(capacity, settings.voice()))
                 .filter(HeldGift::fits)
                 .toList();
     }
 
     public String hearthWidth() {
-        return ruler().number(rework().hearthCut().width(), Rounding.UP);
+        return voice().number(rework().hearthCut().width(), Rounding.UP);
     }
 
     public String hearthHeight() {
-        return ruler().number(rework().hearthCut().height(), Rounding.UP);
+        return voice().number(rework().hearthCut().height(), Rounding.UP);
     }
 
     public List<Round> rounds() {
         List<Round> rounds = new ArrayList<>();
         for (int round = 1; round <= rework().rounds(); round++) {
             List<String> widths = rework().barsOf(round).stream()
-                    .map(i -> ruler().number(rework().barCut(i), Rounding.UP))
+                    .map(i -> voice().number(rework().barCut(i), Rounding.UP))
                     .distinct()
                     .toList();
             rounds.add(new Round(round, widths.get(0), widths.size() > 1));
@@ -270,32 +296,32 @@ public record ClothView(
     String since(ClothView before) {
         List<String> said = new ArrayList<>();
         if (!before.size().equals(size())) {
-            said.add("Size " + before.size() + ", now " + size());
+            said.add(words().sinceSize(before.size(), size()));
         }
         if (!made()) {
-            said.add("not enough fabric: " + String.join(" ", lacking()));
-            return upright(said);
+            said.add(words().sinceLacking(String.join(" ", lacking())));
+            return voice().sentences(said);
         }
         PlanFigures now = document().plan().orElseThrow().figures();
         if (before.made()) {
             PlanFigures was = before.document().plan().orElseThrow().figures();
             if (was.joins() != now.joins()) {
-                said.add("joins " + was.joins() + ", now " + now.joins());
+                said.add(words().sinceJoins(String.valueOf(was.joins()), String.valueOf(now.joins())));
             }
             if (was.areas().lostPercent() != now.areas().lostPercent()) {
-                said.add("lost " + was.areas().lostPercent() + " %, now "
-                        + now.areas().lostPercent() + " %");
+                said.add(words().sinceLost(
+                        percent(was.areas().lostPercent()), percent(now.areas().lostPercent())));
             }
         } else {
-            said.add("you have enough fabric again");
+            said.add(words().sinceEnough());
         }
         if (!fits().isEmpty() && !fits().equals(before.fits())) {
             said.add(fits());
         }
-        return said.isEmpty() ? "Changed; size, joins and loss stay as they were." : upright(said);
+        return said.isEmpty() ? words().sinceSame() : voice().sentences(said);
     }
 
-    private static String upright(List<String> said) {
-        return ErrorPages.upright(String.join("; ", said));
+    private String percent(long number) {
+        return voice().measuring().percent(String.valueOf(number));
     }
 }

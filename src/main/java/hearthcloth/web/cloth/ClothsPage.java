@@ -19,6 +19,8 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.words.Language;
 import hearthcloth.words.Spoken;
+import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.keeping.KeepingWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
@@ -71,12 +73,20 @@ public final class ClothsPage {
         room.show(
                 context,
                 new View(
-                        room.frame(context, "What you made", "Made"),
+                        room.frame(context, words().title(), "Made"),
                         cards.stream().filter(card -> card.isCalled(sought)).toList(),
                         sought,
                         cards.size(),
                         new ClothBench.History(
                                 book().undoable().orElse(""), book().redoable().orElse(""))));
+    }
+
+    private KeepingWords words() {
+        return KeepingWords.in(room.language());
+    }
+
+    private DesigningWords designing() {
+        return DesigningWords.in(room.language());
     }
 
     private ClothBook book() {
@@ -88,8 +98,8 @@ public final class ClothsPage {
         PageContext.go(
                 context,
                 "/cloths",
-                done.map(label -> (forward ? "Redone: " : "Undone: ") + label + ".")
-                        .orElse("There is nothing to undo."));
+                done.map(label -> forward ? designing().saidRedone(label) : designing().saidUndone(label))
+                        .orElseGet(designing()::saidNothing));
     }
 
     private void compare(Context context) {
@@ -99,10 +109,10 @@ public final class ClothsPage {
                 .flatMap(id -> room.store().cloths().find(id).stream())
                 .collect(Collectors.collectingAndThen(Collectors.toList(), some -> ClothCard.all(room, some)));
         if (cards.size() < 2) {
-            PageContext.go(context, "/cloths", "Choose two cloths or more to see them side by side.");
+            PageContext.go(context, "/cloths", words().compareFew());
             return;
         }
-        room.show(context, new SideBySide(room.frame(context, "Side by side", "Made"), cards));
+        room.show(context, new SideBySide(room.frame(context, words().beside(), "Made"), cards));
     }
 
     private SavedCloth cloth(Context context) {
@@ -112,16 +122,16 @@ public final class ClothsPage {
     private void remove(Context context) {
         SavedCloth saved = cloth(context);
         StaleChangeException.check(
-                room.language(), context, saved, ClothCard.about(saved.document().life()));
+                room.language(), context, saved, ClothCard.about(saved.document().life(), room.language()));
         room.store().cloths().remove(saved.id());
-        PageContext.go(context, "/cloths", saved.name() + " is removed. Undo brings it back.");
+        PageContext.go(context, "/cloths", words().removed(saved.name()));
     }
 
     private PlanFolder drawn(Context context) {
         SavedCloth saved = cloth(context);
         Plan plan = saved.document()
                 .plan()
-                .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
+                .orElseThrow(() -> new StoreException(designing().wrongLacking()));
         Plan named = new Plan(
                 new Plan.Story(
                         Sentence.itself(saved.name()),

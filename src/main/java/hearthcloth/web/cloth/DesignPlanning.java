@@ -29,7 +29,7 @@ public final class DesignPlanning {
     static Project settled(SavedCloth saved, Design design, Stash stash, Ruler ruler) {
         Project was = saved.document();
         DesignFit.Answer answer =
-                new DesignFit(stash, ruler).fit(design, Sentence.itself(saved.name()), TimeLimit.within(ANSWER_WITHIN_MS));
+                new DesignFit(stash).fit(design, Sentence.itself(saved.name()), TimeLimit.within(ANSWER_WITHIN_MS));
         return answer instanceof DesignFit.Answer.Made made
                 ? new Project(
                         bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())

@@ -21,6 +21,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.words.designing.DesigningWords;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
@@ -48,14 +49,18 @@ public final class Example {
         Store store = room.store();
         if (store.setting(ExampleMark.SETTING).isEmpty()) {
             List<Piece> pieces = pieces(store);
-            store.stash().edit(new StashEdit("lay out the example", List.of(), pieces));
+            store.stash().edit(new StashEdit(words().exampleLay(), List.of(), pieces));
             store.set(ExampleMark.SETTING, "laid");
             Purpose wished = new Purpose("box 12 x 9 x 4 in", "", "");
             Wished.keep(store, wished);
             cloth(new Stash(pieces), wished);
         }
         PageContext.go(
-                context, "/stash", "An example stash and a cloth lie here to play with; one press deletes them again.");
+                context, "/stash", words().exampleLaid());
+    }
+
+    private DesigningWords words() {
+        return DesigningWords.in(room.language());
     }
 
     /** A cloth from the example's own pieces, the first that is found. */
@@ -67,7 +72,7 @@ public final class Example {
             Project document = Project.of(DesignEdits.settled(plan, WishForm.order(plan)), plan, wished);
             room.store()
                     .cloths()
-                    .keep(NewCloth.id(true), "Example: " + plan.story().title(), document);
+                    .keep(NewCloth.id(true), words().exampleName(plan.story().title().in(room.settings().voice())), document);
         }
     }
 
@@ -76,9 +81,9 @@ public final class Example {
         List<Piece> own = store.stash().whole().pieces().stream()
                 .filter(piece -> ExampleMark.isOn(piece.id()))
                 .toList();
-        store.asOneChange("put the example away", () -> {
+        store.asOneChange(words().exampleAway(), () -> {
             if (!own.isEmpty()) {
-                store.stash().edit(new StashEdit("put the example away", own, List.of()));
+                store.stash().edit(new StashEdit(words().exampleAway(), own, List.of()));
             }
             store.cloths().all().stream()
                     .filter(cloth -> ExampleMark.isOn(cloth.id()))
@@ -87,7 +92,7 @@ public final class Example {
         });
         store.unset(ExampleMark.SETTING);
         Wished.keep(store, Purpose.NOTHING);
-        PageContext.go(context, "/", "The example is deleted.");
+        PageContext.go(context, "/", words().exampleGone());
     }
 
     private List<Piece> pieces(Store store) {

@@ -2,11 +2,12 @@ package hearthcloth.web.cloth;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.speech.Voice;
 
 /**
  * What there is of a fabric for one bar, in a few words, from the pieces that no other cloth counts on. It looks at this
@@ -17,14 +18,15 @@ import hearthcloth.stash.Stash;
 public record FabricAtHand(String words, boolean isShort) {
 
     /** @param needed width and length to cut */
-    static FabricAtHand of(Stash stash, Fabric fabric, Size needed, Ruler ruler) {
+    static FabricAtHand of(Stash stash, Fabric fabric, Size needed, Voice voice) {
+        DesigningWords words = DesigningWords.in(voice.language());
         Length widest = Length.ZERO;
         Length run = Length.ZERO;
         for (Piece piece : stash.of(fabric)) {
             Length narrow = piece.size().width().min(piece.size().height());
             Length wide = piece.size().width().max(piece.size().height());
             if (holds(narrow, wide, needed)) {
-                return new FabricAtHand("enough", false);
+                return new FabricAtHand(words.handEnough(), false);
             }
             widest = widest.max(narrow);
             if (!narrow.isLessThan(needed.width())) {
@@ -32,11 +34,11 @@ public record FabricAtHand(String words, boolean isShort) {
             }
         }
         if (widest.isLessThan(needed.width())) {
-            return new FabricAtHand(ruler.number(widest, Rounding.DOWN) + " wide", true);
+            return new FabricAtHand(words.handWide(voice.number(widest, Rounding.DOWN)), true);
         }
         return run.isLessThan(needed.height())
-                ? new FabricAtHand("too short", true)
-                : new FabricAtHand("joined", false);
+                ? new FabricAtHand(words.handShort(), true)
+                : new FabricAtHand(words.handJoined(), false);
     }
 
     private static boolean holds(Length narrow, Length wide, Size needed) {

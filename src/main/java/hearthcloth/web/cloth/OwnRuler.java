@@ -8,6 +8,7 @@ import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.work.Project;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,13 +47,11 @@ record OwnRuler(PageContext room, SavedCloth cloth) {
 
     /** What she should know before she cuts it, a sentence each. */
     List<String> warnings() {
-        List<String> warnings = new ArrayList<>(room.store().atHand().warnings(cloth.id()));
+        List<String> warnings = new ArrayList<>(room.store().atHand().warnings(cloth.id(), room.language()));
         Ruler own = own();
         if (own != room.settings().ruler()) {
-            warnings.add("This cloth is measured in " + (own.isMetric() ? "centimetres" : "inches")
-                    + (isBegun()
-                            ? ", as it is cut."
-                            : ", as it was planned. Plan it again to have it on the ruler you use now."));
+            warnings.add(DesigningWords.in(room.language())
+                    .warnRuler(isBegun() ? "yes" : "no", own.isMetric() ? "metric" : "inches"));
         }
         return warnings;
     }

@@ -12,6 +12,7 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.designing.DesigningWords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Optional;
@@ -42,16 +43,16 @@ public final class PicturesPage {
     }
 
     private Picture picture(Context context, Function<PlanFolder, Optional<Picture>> drawn) {
-        return drawn.apply(folder(context)).orElseThrow(PicturesPage::untied);
+        return drawn.apply(folder(context)).orElseThrow(this::untied);
     }
 
-    private static NotFoundResponse untied() {
-        return new NotFoundResponse("This cloth ties no gift yet: say what it is to wrap.");
+    private NotFoundResponse untied() {
+        return new NotFoundResponse(DesigningWords.in(room.language()).wrongTiesNone());
     }
 
     /** The tied gift of few bytes, to choose a view by; a picture of its own, so it brings its own shadow. */
     private void small(Context context) {
-        String svg = folder(context).tied().map(Thumbnail::file).orElseThrow(PicturesPage::untied);
+        String svg = folder(context).tied().map(Thumbnail::file).orElseThrow(this::untied);
         kept(context);
         context.contentType("image/svg+xml").result(svg);
     }

@@ -6,6 +6,9 @@ import hearthcloth.measure.Unit;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.GiftShape;
 import hearthcloth.web.gift.TiedAsked;
+import hearthcloth.words.Language;
+import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.tie.Wrapped;
@@ -24,7 +27,8 @@ import org.jspecify.annotations.Nullable;
  * @param isTied whether there is a picture of it
  * @param isGrey whether it is shown as light and dark
  */
-public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isGrey, Choices choices) {
+public record TiedStage(
+        TiedAsked asked, String fit, boolean isTied, boolean isGrey, Choices choices, Language language) {
 
     /**
      * Round what, and how.
@@ -37,25 +41,28 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
     /**
      * A small picture to choose by.
      *
+     * @param id by which it is known among its like
      * @param words under it
      * @param query the end of the address that shows it so
      * @param picture SVG, or the address of one; empty where the cloth does not tie it so
      * @param now whether it is chosen
      */
-    public record Choice(String words, String query, String picture, boolean now) {}
+    public record Choice(String id, String words, String query, String picture, boolean now) {}
+
+    private static final int QUARTERS = 4;
 
     /** What is asked; nothing is worked out unless the tied gift is what is looked at. */
     static TiedStage of(ClothView view, ClothBench.Look look, UnaryOperator<@Nullable String> field) {
         TiedAsked asked = TiedAsked.read(field, view.wished());
         boolean grey = "yes".equals(field.apply("grey"));
-        Choices none = new Choices(gifts(asked, view.wished().gift(), grey), List.of());
+        Choices none = new Choices(gifts(asked, view.wished().gift(), grey, view.settings().pages()), List.of());
         if (look != ClothBench.Look.TIED || !view.made()) {
-            return new TiedStage(asked, "", false, grey, none);
+            return new TiedStage(asked, "", false, grey, none, view.settings().pages());
         }
         try {
             Optional<Wrapped> wrapped = asked.wrapped(view.settings());
             if (wrapped.isEmpty()) {
-                return new TiedStage(asked, "Say what it is to be tied round.", false, grey, none);
+                return new TiedStage(asked, DesigningWords.in(view.settings().pages()).tiedSay(), false, grey, none, view.settings().pages());
             }
             Wrapped round = wrapped.get();
             TiedAsked now = asked.in(round.tie().words());
@@ -64,9 +71,10 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
                     round.sentence(view.cloth().finished(), view.settings().voice()),
                     isTied(view, round),
                     grey,
-                    new Choices(none.gifts(), ties(view, now, grey)));
+                    new Choices(none.gifts(), ties(view, now, grey)),
+                    view.settings().pages());
         } catch (MeasureException e) {
-            return new TiedStage(asked, String.valueOf(e.getMessage()), false, grey, none);
+            return new TiedStage(asked, String.valueOf(e.getMessage()), false, grey, none, view.settings().pages());
         }
     }
 
@@ -76,6 +84,7 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
 
     private static List<Choice> ties(ClothView view, TiedAsked now, boolean grey) {
         List<Choice> ties = new ArrayList<>();
+        Voice voice = view.settings().voice();
         for (Tie tie : now.ties(view.settings().bare())) {
             TiedAsked so = now.in(tie.words());
             boolean does = so.wrapped(view.settings())
@@ -84,7 +93,8 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
             String picture = "/tied/" + view.saved().id() + "/small.svg" + so.query() + "&v="
                     + view.saved().version();
             ties.add(new Choice(
-                    tie.words(),
+                    tie.words().replace(' ', '-'),
+                    voice.tying().tieName(tie.name()),
                     address(so, grey),
                     does ? picture : "",
                     tie.words().equals(now.tie())));
@@ -106,13 +116,14 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
         return address(asked, !isGrey);
     }
 
-    private static List<Choice> gifts(TiedAsked asked, String hers, boolean grey) {
+    private static List<Choice> gifts(TiedAsked asked, String hers, boolean grey, Language language) {
         return Arrays.stream(GiftShape.values())
                 .map(shape -> {
                     Optional<Class<?>> kind = kind(shape.example());
                     String gift = kind(hers).equals(kind) ? hers : shape.example();
                     return new Choice(
-                            shape.words(hearthcloth.words.Language.ENGLISH),
+                            shape.word(),
+                            shape.words(language),
                             address(asked.round(gift), grey),
                             GiftDrawing.tile(shape),
                             kind(asked.gift()).equals(kind));
@@ -132,18 +143,20 @@ public record TiedStage(TiedAsked asked, String fit, boolean isTied, boolean isG
     }
 
     public List<Choice> faces() {
+        DesigningWords words = DesigningWords.in(language);
         return List.of(
-                new Choice("front", address(asked.with(Face.FRONT), isGrey), "flat", !asked.isBackOut()),
-                new Choice("back", address(asked.with(Face.BACK), isGrey), "reverse", asked.isBackOut()));
+                new Choice("front", words.face("front"), address(asked.with(Face.FRONT), isGrey), "flat", !asked.isBackOut()),
+                new Choice("back", words.face("back"), address(asked.with(Face.BACK), isGrey), "reverse", asked.isBackOut()));
     }
 
     /** As the cloth lies under the gift; anticlockwise. */
     public List<Choice> quarters() {
-        String[] words = {"as drawn", "a quarter", "half", "three quarters"};
+        DesigningWords words = DesigningWords.in(language);
         List<Choice> all = new ArrayList<>();
-        for (int i = 0; i < words.length; i++) {
+        for (int i = 0; i < QUARTERS; i++) {
             all.add(new Choice(
-                    words[i],
+                    String.valueOf(i),
+                    words.tiedQuarter(String.valueOf(i)),
                     address(asked.turned(i), isGrey),
                     asked.isBackOut() ? "reverse" : "flat",
                     asked.turns() == i));

@@ -9,6 +9,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -55,17 +56,21 @@ public final class RequestGuard {
     private final Function<Context, Visitor> who;
     private final Openness openness;
     private final Optional<Devices> devices;
+    private final ClassDoor students;
 
     /**
      * The guard of one workroom.
      *
      * @param who tells whom a request comes from, with her token
      * @param devices those let in; empty where nobody has to be, or where a passphrase lets people in
+     * @param students let in to the pages of a class alone
      */
-    public RequestGuard(Function<Context, Visitor> who, Openness openness, Optional<Devices> devices) {
+    public RequestGuard(
+            Function<Context, Visitor> who, Openness openness, Optional<Devices> devices, ClassDoor students) {
         this.who = who;
         this.openness = openness;
         this.devices = devices;
+        this.students = students;
     }
 
     /** A token nobody can guess. */
@@ -118,12 +123,13 @@ public final class RequestGuard {
         RequestMeasure.Measured measured = RequestMeasure.of(context.req());
         boolean isIn = isLetIn(context, where);
         if (measured != null) {
-            weigh(context, measured, isIn && who.apply(context).work().isPresent());
+            boolean known = students.isIn(context) || (isIn && who.apply(context).work().isPresent());
+            weigh(context, measured, known);
         }
         if (isIn) {
             ErrorPages.bare(context, false);
-        } else {
-            turnAway(context);
+        } else if (turnAway(context)) {
+            return;
         }
         refuseUnwritable(context, context.path(), context.queryParamMap());
         if (!READING.contains(context.method().name())) {
@@ -208,10 +214,13 @@ public final class RequestGuard {
     }
 
     private static boolean isDoor(String path) {
-        return path.equals("/join") || path.equals("/join/ask");
+        return path.equals("/join") || path.equals("/join/ask") || ClassDoor.isWayIn(path);
     }
 
     private boolean isLetIn(Context context, Where where) {
+        if (students.isIn(context)) {
+            return true;
+        }
         if (devices.isEmpty() || (where == Where.HERE && !openness.code())) {
             return true;
         }
@@ -219,18 +228,19 @@ public final class RequestGuard {
         return key != null && devices.get().isIn(key);
     }
 
-    /** To the door, where a code is asked for; what makes the door's looks is shown to all. */
-    private static void turnAway(Context context) {
+    /** To the door, where a code is asked for; what makes the door's looks is shown to all. True where it was sent on. */
+    private static boolean turnAway(Context context) {
         String path = context.path();
         if (isDoor(path) || path.startsWith("/own/") || path.startsWith("/letters/")) {
-            return;
+            return false;
         }
-        if (READING.contains(context.method().name()) && !PageContext.isPart(context)) {
-            context.redirect("/join");
+        boolean student = ClassDoor.isItsOwn(path);
+        if ((student || READING.contains(context.method().name())) && !PageContext.isPart(context)) {
+            context.redirect(student ? "/class/in" : "/join", HttpStatus.SEE_OTHER);
             context.skipRemainingHandlers();
-        } else {
-            throw new ForbiddenResponse(words(context).doorNotIn());
+            return true;
         }
+        throw new ForbiddenResponse(words(context).doorNotIn());
     }
 
     private static boolean matches(@Nullable String given, String token) {

@@ -34,6 +34,7 @@ public final class BenchDrawing {
     private static final double LETTER = 8;
 
     private final ClothDrawing drawing;
+    private final String hearth;
     private final Map<String, Rect> places = new LinkedHashMap<>();
 
     /**
@@ -44,10 +45,14 @@ public final class BenchDrawing {
      */
     public record Target(String words, String href, boolean chosen, boolean locked, Optional<Pull> width) {}
 
+    /** What the whole drawing is called by those who cannot see it, and what stands in the hearth. */
+    public record Said(String drawing, String hearth) {}
+
     /** A cut width that can be pulled, in marks of her ruler of which {@code parts} make a unit. */
     public record Pull(Length cut, Length step, long parts) {}
 
-    private BenchDrawing(Cloth cloth, Swatches swatches) {
+    private BenchDrawing(Cloth cloth, Swatches swatches, String hearth) {
+        this.hearth = hearth;
         this.drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
         for (Shown.Field field : drawing.shown().fields()) {
             if (!field.fell()) {
@@ -57,9 +62,9 @@ public final class BenchDrawing {
     }
 
     /** {@code target} says what a patch of that place leads to. */
-    public static String of(Cloth cloth, Swatches swatches, String words, Function<String, Target> target) {
-        BenchDrawing bench = new BenchDrawing(cloth, swatches);
-        bench.drawing.open("cloth", "role=\"group\" aria-label=\"" + ClothDrawing.escaped(words) + "\"");
+    public static String of(Cloth cloth, Swatches swatches, Said said, Function<String, Target> target) {
+        BenchDrawing bench = new BenchDrawing(cloth, swatches, said.hearth);
+        bench.drawing.open("cloth", "role=\"group\" aria-label=\"" + ClothDrawing.escaped(said.drawing) + "\"");
         bench.drawing.paint();
         bench.drawing.threads();
         bench.links(target);
@@ -156,7 +161,7 @@ public final class BenchDrawing {
 
     private void label(StringBuilder marks, Shown.Field field) {
         String words = field.patch().place() instanceof Place.Hearth
-                ? "hearth"
+                ? hearth
                 : field.patch().place().label();
         double longest = Math.max(drawing.width(), drawing.height());
         Optional<Boolean> small = along(words, field.at(), SMALLEST / longest);

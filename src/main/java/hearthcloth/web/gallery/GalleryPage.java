@@ -34,6 +34,7 @@ import hearthcloth.wish.Usual;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.words.choosing.ChoosingWords;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
@@ -44,6 +45,9 @@ import java.util.stream.Collectors;
 
 /** What her heap can make: four cloths flat and tied beside each other, more on demand, wishes as chips. */
 public final class GalleryPage {
+
+    /** What a fabric can be picked for, by which the catalogue knows it. */
+    public static final List<String> PICKED = List.of("hearth", "show", "without");
 
     /** On one page, and looked for at most. */
     private static final int AT_ONCE = 4;
@@ -108,6 +112,10 @@ public final class GalleryPage {
                 .post("/wishes", GalleryPage::wish);
     }
 
+    private ChoosingWords words() {
+        return ChoosingWords.in(room.language());
+    }
+
     private Store store() {
         return room.store();
     }
@@ -130,7 +138,7 @@ public final class GalleryPage {
                         form,
                         first(stash),
                         free,
-                        room.settings().ruler(),
+                        room.settings().voice(),
                         wished.thing().isPresent(),
                         waiting()),
                 stash,
@@ -139,14 +147,14 @@ public final class GalleryPage {
         room.show(
                 context,
                 new View(
-                        room.frame(context, "What your heap can make", "Cloth"),
+                        room.frame(context, words().galleryTitle(), "Cloth"),
                         new Wishes(WishView.of(store(), wished, usual, room.settings().voice(), trouble), chips, GiftDrawing.of(wished.gift()),
-                                LovedPalette.of(store()).rows(stash, swatches)),
+                                LovedPalette.of(store()).rows(stash, swatches, room.language())),
                         new Heap(
                                 tiles.toString(),
                                 heap.stash().pieces().isEmpty(),
                                 heap.stash().pieces().isEmpty() ? plain(wished) : "",
-                                HeldBack.of(heap, also())),
+                                HeldBack.of(heap, also(), words())),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -243,7 +251,7 @@ public final class GalleryPage {
         PageContext.go(
                 context,
                 "/cloth",
-                names.isEmpty() ? "None of your fabrics lies near the colours of this picture; any may be used." : "");
+                names.isEmpty() ? words().lovedNone() : "");
     }
 
     private void look(Context context) {
@@ -264,7 +272,7 @@ public final class GalleryPage {
         if (PageContext.isPart(context)) {
             room.show(context, shown(context));
         } else {
-            PageContext.go(context, "/cloth", "Stopped; the best so far is shown.");
+            PageContext.go(context, "/cloth", words().foundStopped());
         }
     }
 
@@ -280,7 +288,7 @@ public final class GalleryPage {
         room.show(
                 context,
                 new Beside(
-                        room.frame(context, "Side by side", "Cloth"),
+                        room.frame(context, words().foundBeside(), "Cloth"),
                         all.state().cards()));
     }
 
@@ -293,7 +301,7 @@ public final class GalleryPage {
         Optional<ProposalSearch> search = searches.of(store());
         Optional<Plan> shown = search.flatMap(now -> now.shown(name));
         if (shown.isEmpty()) {
-            PageContext.go(context, "/cloth", "That proposal is gone; these are the ones now.");
+            PageContext.go(context, "/cloth", words().foundGone());
             return;
         }
         Plan plan = shown.get();
@@ -306,9 +314,9 @@ public final class GalleryPage {
         int place = List.copyOf(all.keySet()).indexOf(name);
         String title = place < 0
                 ? plan.story().title().in(room.settings().voice())
-                : ProposalNames.of(all, names()).get(place);
+                : ProposalNames.of(all, names(), room.settings().voice()).get(place);
         Project kept = Project.of(design, plan, Wished.of(store()));
         store().cloths().keep(id, title, kept.onPaper(room.settings().paper().word()));
-        PageContext.go(context, "/cloth/" + id, "Kept among your cloths." + (free ? "" : " Tap any bar to change it."));
+        PageContext.go(context, "/cloth/" + id, free ? words().foundKept() : words().foundKeptTap());
     }
 }

@@ -1,5 +1,6 @@
 package hearthcloth.web.gallery;
 
+import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.work.Promises;
 import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
@@ -17,7 +18,7 @@ public record HeldBack(String sentence, List<Cloth> cloths) {
     /** A cloth that counts on pieces, and whether a new one may take them all the same. */
     public record Cloth(String id, String name, int pieces, boolean shared) {}
 
-    static HeldBack of(StashAtHand heap, Set<String> also) {
+    static HeldBack of(StashAtHand heap, Set<String> also, ChoosingWords words) {
         List<Cloth> cloths = new ArrayList<>();
         List<String> left = new ArrayList<>();
         for (Promises.Counting one : heap.rivals()) {
@@ -25,17 +26,13 @@ public record HeldBack(String sentence, List<Cloth> cloths) {
             boolean shared = also.contains(one.cloth());
             cloths.add(new Cloth(one.cloth(), one.name(), pieces, shared));
             if (!shared) {
-                left.add(pieces(pieces) + " that " + one.name() + " counts on");
+                left.add(words.leftCloth(one.name(), pieces));
             }
         }
         int aside = (int) heap.stash().pieces().stream().filter(heap::isAside).count();
         if (aside > 0) {
-            left.add(pieces(aside) + " you have set aside");
+            left.add(words.leftAside(aside));
         }
-        return new HeldBack(left.isEmpty() ? "" : "Left out: " + String.join("; ", left) + ".", cloths);
-    }
-
-    private static String pieces(int count) {
-        return count + (count == 1 ? " piece" : " pieces");
+        return new HeldBack(left.stream().reduce(words::leftMore).map(words::leftOut).orElse(""), cloths);
     }
 }

@@ -1,7 +1,6 @@
 package hearthcloth.web.gallery;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.colour.ColourName;
 import hearthcloth.draw.ClothPhotograph;
 import hearthcloth.photo.PictureColours;
 import hearthcloth.stash.Fabric;
@@ -9,6 +8,9 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.wish.NearestFabrics;
+import hearthcloth.web.stash.FabricWords;
+import hearthcloth.words.Language;
+import hearthcloth.words.choosing.ChoosingWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -86,7 +88,7 @@ public record LovedPalette(List<Main> colours) {
     }
 
     /** Each colour with its fabric. */
-    List<Row> rows(Stash stash, Swatches swatches) {
+    List<Row> rows(Stash stash, Swatches swatches, Language language) {
         List<NearestFabrics.Match> matches = matches(stash);
         List<Row> rows = new ArrayList<>();
         for (Main main : colours) {
@@ -96,10 +98,10 @@ public record LovedPalette(List<Main> colours) {
                     .findFirst();
             rows.add(new Row(
                     main.colour.hex(),
-                    ColourName.of(main.colour),
+                    FabricWords.colour(main.colour, language),
                     main.percent,
                     near.map(swatches::fill).orElse(""),
-                    near.map(Fabric::name).orElse("nothing near it")));
+                    near.map(Fabric::name).orElseGet(ChoosingWords.in(language)::lovedNothing)));
         }
         return rows;
     }

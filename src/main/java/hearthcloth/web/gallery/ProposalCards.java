@@ -17,6 +17,9 @@ import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.Language;
+import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
@@ -89,10 +92,15 @@ public record ProposalCards(PageContext room, Purpose wished) {
 
     /** What the search found, with the forms for it. */
     @PageView.Template("part/proposals.jte")
-    public record View(State state, String token) implements PageView {}
+    public record View(Language language, State state, String token) implements PageView {}
+
+    private ChoosingWords words() {
+        return ChoosingWords.in(room.language());
+    }
 
     View view(Optional<ProposalSearch> search, int most, Set<String> taken) {
         return new View(
+                room.language(),
                 search.map(now -> state(now, most, taken))
                         .orElseGet(() -> new State(false, 0, 0, List.of(), "", List.of())),
                 room.token());
@@ -101,7 +109,7 @@ public record ProposalCards(PageContext room, Purpose wished) {
     private State state(ProposalSearch search, int most, Set<String> taken) {
         int of = Math.max(1, search.progress().of());
         Map<String, Plan> plans = search.plans();
-        List<String> names = ProposalNames.of(plans, taken);
+        List<String> names = ProposalNames.of(plans, taken, room.settings().voice());
         List<Card> cards = new ArrayList<>();
         int place = 0;
         for (Map.Entry<String, Plan> one : plans.entrySet()) {
@@ -111,8 +119,8 @@ public record ProposalCards(PageContext room, Purpose wished) {
             place++;
         }
         String verdict = search.isFailed()
-                ? "The search stumbled over this stash. Change a wish and look again."
-                : search.outcome().map(ProposalCards::verdict).orElse("");
+                ? words().foundFailed()
+                : search.outcome().map(this::verdict).orElse("");
         List<String> why = search.outcome()
                 .filter(outcome -> outcome instanceof PlanOutcome.CannotMake)
                 .map(outcome -> said(((PlanOutcome.CannotMake) outcome).why()))
@@ -120,11 +128,11 @@ public record ProposalCards(PageContext room, Purpose wished) {
         return new State(search.isRunning(), 100 * search.progress().tried() / of, plans.size(), cards, verdict, why);
     }
 
-    private static String verdict(PlanOutcome outcome) {
+    private String verdict(PlanOutcome outcome) {
         if (outcome instanceof PlanOutcome.CannotMake cannot) {
             return cannot.proven()
-                    ? "This cannot be made from this stash."
-                    : "No way was found yet to make this from this stash.";
+                    ? words().foundCannot()
+                    : words().foundNotYet();
         }
         return "";
     }
@@ -132,22 +140,22 @@ public record ProposalCards(PageContext room, Purpose wished) {
     private Card card(ProposalSearch search, String name, Plan plan, String title, boolean isFirst) {
         Map<String, Length> pictures = room.store().swatches().across();
         Swatches swatches = new Swatches(plan.fabrics(), pictures);
-        Ruler ruler = room.settings().ruler();
+        Voice voice = room.settings().voice();
         Cloth cloth = plan.cloth();
         Size size = cloth.finished();
         String words = size.isSquare()
-                ? ruler.write(size.width(), Rounding.NEAREST) + " square"
-                : ruler.write(size, Rounding.NEAREST);
+                ? words().tiesSquare(voice.write(size.width(), Rounding.NEAREST))
+                : voice.write(size, Rounding.NEAREST);
         Sentence all = plan.story().goodAt();
         Sentence good = search.isReordered() ? GoodAt.uncompared(all) : all;
-        String goodAt = good.in(room.settings().voice());
+        String goodAt = good.in(voice);
         String tied = search.tied(name, () -> tied(plan));
         return new Card(
                 name,
                 title,
-                new Words(words, figures(plan), joins(plan), GoodAt.reason(good).in(room.settings().voice()), goodAt),
-                ClothDrawing.named(cloth, swatches, "Front: " + title + ", " + words),
-                tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, "Back") : tied,
+                new Words(words, figures(plan), joins(plan), GoodAt.reason(good).in(voice), goodAt),
+                ClothDrawing.named(cloth, swatches, words().foundFront(words, title)),
+                tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, words().foundBackFace()) : tied,
                 !tied.isEmpty(),
                 isFirst);
     }
@@ -165,20 +173,21 @@ public record ProposalCards(PageContext room, Purpose wished) {
         return sentences.stream().map(one -> one.in(voice)).toList();
     }
 
-    private static String figures(Plan plan) {
+    private String figures(Plan plan) {
         PlanFigures figures = plan.figures();
-        int patches = plan.cloth().patches().size();
-        String joins = plan.cloth().isFree()
-                ? ""
-                : figures.joins() == 0
-                        ? " · no joins"
-                        : " · " + figures.joins() + (figures.joins() == 1 ? " join" : " joins");
-        return patches + " patches" + joins + " · " + figures.areas().lostPercent() + " % lost";
+        String patches = words().foundPatches(plan.cloth().patches().size());
+        String lost = room.settings()
+                .voice()
+                .measuring()
+                .percent(String.valueOf(figures.areas().lostPercent()));
+        return plan.cloth().isFree()
+                ? words().foundFiguresFree(lost, patches)
+                : words().foundFigures(figures.joins(), lost, patches);
     }
 
-    private static String joins(Plan plan) {
+    private String joins(Plan plan) {
         return plan.cloth().isFree() || plan.figures().joins() == 0
                 ? ""
-                : "Joins: " + ClothFigures.joins(plan.figures(), plan.bound()) + ".";
+                : words().foundJoins(ClothFigures.joins(plan.figures(), plan.bound(), DesigningWords.in(room.language())));
     }
 }

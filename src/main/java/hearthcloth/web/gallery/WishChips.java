@@ -1,6 +1,5 @@
 package hearthcloth.web.gallery;
 
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
@@ -8,6 +7,8 @@ import hearthcloth.web.gift.FirstUse;
 import hearthcloth.web.gift.Leanings;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.choosing.ChoosingWords;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -42,59 +43,71 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
      */
     static WishChips of(Asked asked, Stash stash, Swatches swatches, Collection<Plan> plans) {
         List<Chip> chips = new ArrayList<>();
+        ChoosingWords words = ChoosingWords.in(asked.voice.language());
         Leanings lean = asked.lean;
         if (!lean.hearth().isEmpty()) {
             boolean isMet = plans.isEmpty() || plans.stream().anyMatch(plan -> middle(plan, lean.hearth()));
             chips.add(new Chip(
                     "hearth",
                     lean.hearth(),
-                    "hearth:",
+                    words.chipKind("hearth"),
                     lean.hearth(),
                     fill(stash, swatches, lean.hearth()),
-                    isMet ? "" : "no piece large enough"));
+                    isMet ? "" : words.chipNoPiece()));
         }
         if (!asked.form.show().isEmpty()) {
             String show = asked.form.show();
             chips.add(new Chip(
-                    "show", show, "shows:", show, fill(stash, swatches, show), asked.isTied ? "" : "no gift yet"));
+                    "show", show, words.chipKind("show"), show, fill(stash, swatches, show), asked.isTied ? "" : words.chipNoGift()));
         }
         if (!asked.form.fabrics().isEmpty()) {
-            chips.add(new Chip("only", "", "only:", String.join(", ", asked.form.fabrics()), "", ""));
+            chips.add(new Chip("only", "", words.chipKind("only"), String.join(", ", asked.form.fabrics()), "", ""));
         }
         lean.without()
                 .forEach(name ->
-                        chips.add(new Chip("without", name, "without:", name, fill(asked.all, swatches, name), "")));
+                        chips.add(new Chip("without", name, words.chipKind("without"), name, fill(asked.all, swatches, name), "")));
         if (!asked.first.pieces().isEmpty()) {
-            chips.add(new Chip("first", "", "first:", FirstUse.words(asked.first), "", ""));
+            chips.add(new Chip("first", "", words.chipKind("first"), FirstUse.words(asked.first), "", ""));
         }
         lean.kind().ifPresent(kind -> {
             ProposalOrder order = new ProposalOrder(Optional.of(kind), java.util.Set.of(), false);
             boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
             chips.add(new Chip(
-                    "scheme", kind.name(), "colours:", kind.title(), "", isMet ? "" : "needs " + kind.needs()));
+                    "scheme",
+                    kind.name(),
+                    words.chipKind("scheme"),
+                    asked.voice.rooms().planning().scheme(kind.name()),
+                    "",
+                    isMet ? "" : words.chipNeeds(asked.voice.rooms().planning().schemeNeeds(kind.name()))));
         });
         lean.mixed().ifPresent(kind -> {
             ProposalOrder order = new ProposalOrder(lean.kind(), Optional.of(kind), java.util.Set.of(), false);
             boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
             chips.add(new Chip(
-                    "with", kind.name(), "with:", kind.title(), "", isMet ? "" : "not found together with the first"));
+                    "with",
+                    kind.name(),
+                    words.chipKind("with"),
+                    asked.voice.rooms().planning().scheme(kind.name()),
+                    "",
+                    isMet ? "" : words.chipNotTogether()));
         });
         if (lean.contrast() != Contrast.READS) {
             chips.add(new Chip(
                     "contrast",
                     lean.contrast().word(),
-                    "contrast:",
-                    lean.contrast().words(),
+                    words.chipKind("contrast"),
+                    words.contrast(lean.contrast().word()),
                     "",
                     ""));
         }
         if (!lean.bars().isEmpty()) {
-            String cut = lean.width(asked.ruler.isMetric()) + " "
-                    + asked.ruler.unit().symbol();
-            chips.add(new Chip("bars", lean.bars(), "bars:", lean.bars() + ", cut " + cut, "", ""));
+            Voice voice = asked.voice;
+            String cut = voice.local(lean.width(voice.ruler().isMetric())) + " " + voice.unit();
+            chips.add(new Chip(
+                    "bars", lean.bars(), words.chipKind("bars"), words.chipBars(lean.bars(), cut), "", ""));
         }
         if (lean.isQuick()) {
-            chips.add(new Chip("quick", "yes", "", "fewest seams first", "", ""));
+            chips.add(new Chip("quick", "yes", "", words.chipQuick(), "", ""));
         }
         List<Cloth> fabrics = stash.fabrics().stream()
                 .map(fabric -> new Cloth(fabric.name(), swatches.fill(fabric)))
@@ -112,7 +125,7 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
             WishForm form,
             Stash first,
             Stash all,
-            Ruler ruler,
+            Voice voice,
             boolean isTied,
             Optional<String> waiting) {}
 

@@ -2,14 +2,15 @@ package hearthcloth.web.gift;
 
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.Language;
 import hearthcloth.words.framing.FramingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import io.javalin.http.Context;
@@ -48,11 +49,11 @@ public final class GiftPage {
      * @param isAnswer true where it comes alone, so that the drawing above it must be told too
      */
     @PageView.Template("part/ties.jte")
-    public record Ties(GiftTies ties, Drawing drawing, String token, boolean isAnswer) implements PageView {}
+    public record Ties(Language language, GiftTies ties, Drawing drawing, String token, boolean isAnswer) implements PageView {}
 
     /** What a cloth of hers ties. */
     @PageView.Template("part/holds.jte")
-    public record Held(List<HeldGift> holds, String trouble) implements PageView {}
+    public record Held(Language language, List<HeldGift> holds, String trouble) implements PageView {}
 
     /**
      * The page.
@@ -88,7 +89,7 @@ public final class GiftPage {
                 ? Optional.ofNullable(context.header("HX-Target")).orElse("")
                 : "";
         if (target.equals("holds")) {
-            room.show(context, held(asked, settings.ruler()));
+            room.show(context, held(asked, settings.voice()));
             return;
         }
         Ties ties = ties(asked, settings, target.equals("ties"));
@@ -102,7 +103,7 @@ public final class GiftPage {
                         room.frame(context, FramingWords.in(settings.pages()).homeTitle(), "Gift"),
                         asked,
                         ties,
-                        held(asked, settings.ruler()),
+                        held(asked, settings.voice()),
                         Wished.of(room.store()).words(settings.voice())));
     }
 
@@ -120,7 +121,7 @@ public final class GiftPage {
             Wished.keep(room.store(), Purpose.NOTHING);
         }
         if (!Wished.of(room.store()).equals(before)) {
-            Leanings.ofBefore(room.store(), before.words(settings.voice()));
+            Leanings.ofBefore(room.store(), before.words(settings.voice()), settings.pages());
         }
         boolean bare = room.store().stash().isEmpty();
         PageContext.go(context, bare ? "/stash" : "/cloth", "");
@@ -130,22 +131,23 @@ public final class GiftPage {
         GiftDrawing.Sized drawn =
                 GiftDrawing.sized(asked.shape(), asked.shape().proportions(asked.measures(), settings));
         GiftTies ties = GiftTies.of(asked, settings, room.store().atHand().free(Set.of()), pictures);
-        return new Ties(ties, new Drawing(drawn.svg(), drawn.places()), room.token(), isAnswer);
+        return new Ties(settings.pages(), ties, new Drawing(drawn.svg(), drawn.places()), room.token(), isAnswer);
     }
 
-    private Held held(Asked asked, Ruler ruler) {
+    private Held held(Asked asked, Voice voice) {
         if (asked.cloth().isEmpty()) {
-            return new Held(List.of(), "");
+            return new Held(voice.language(), List.of(), "");
         }
         try {
-            Size cloth = Purpose.size(asked.cloth(), ruler.unit());
+            Size cloth = Purpose.size(asked.cloth(), voice.ruler().unit());
             return new Held(
-                    Capacity.of(cloth, Purpose.tail(ruler).usual()).stream()
-                            .map(capacity -> HeldGift.of(capacity, ruler))
+                    voice.language(),
+                    Capacity.of(cloth, Purpose.tail(voice.ruler()).usual()).stream()
+                            .map(capacity -> HeldGift.of(capacity, voice))
                             .toList(),
                     "");
         } catch (MeasureException e) {
-            return new Held(List.of(), String.valueOf(e.getMessage()));
+            return new Held(voice.language(), List.of(), String.valueOf(e.getMessage()));
         }
     }
 }

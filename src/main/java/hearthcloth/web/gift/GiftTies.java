@@ -3,9 +3,9 @@ package hearthcloth.web.gift;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.stash.Stash;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
@@ -44,11 +44,13 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
     /**
      * The chosen one.
      *
+     * @param tie by which an address knows it
+     * @param told the square it takes and its name
      * @param range with short and with long ends; empty for a tie without a knot
      * @param laid how the gift lies on the cloth, as SVG
      * @param how the page that shows it step by step
      */
-    public record Chosen(String tie, String size, String range, String picture, String laid, String how) {}
+    public record Chosen(String tie, String told, String range, String laid, String how) {}
 
     static GiftTies of(GiftPage.Asked asked, Settings settings, Stash heap, TiePictures pictures) {
         String usual = asked.shape()
@@ -58,7 +60,7 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
         Optional<String> text = asked.shape().text(asked.measures());
         try {
             Optional<Gift> gift = text.map(written -> Gift.parse(written, settings.bare()));
-            Drawer drawer = new Drawer(asked, gift, gift.orElse(common), settings.ruler(), heap, pictures);
+            Drawer drawer = new Drawer(asked, gift, gift.orElse(common), settings.voice(), heap, pictures);
             return new GiftTies(
                     text.orElse(""),
                     drawer.cards(),
@@ -66,7 +68,7 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
                     gift.map(drawer::rule).orElse(""),
                     "");
         } catch (MeasureException e) {
-            Drawer drawer = new Drawer(asked, Optional.empty(), common, settings.ruler(), heap, pictures);
+            Drawer drawer = new Drawer(asked, Optional.empty(), common, settings.voice(), heap, pictures);
             return new GiftTies("", drawer.cards(), Optional.empty(), "", String.valueOf(e.getMessage()));
         }
     }
@@ -78,10 +80,18 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
      * @param shown the one that is drawn
      */
     private record Drawer(
-            GiftPage.Asked asked, Optional<Gift> gift, Gift shown, Ruler ruler, Stash heap, TiePictures pictures) {
+            GiftPage.Asked asked, Optional<Gift> gift, Gift shown, Voice voice, Stash heap, TiePictures pictures) {
+
+        private ChoosingWords words() {
+            return ChoosingWords.in(voice.language());
+        }
+
+        private String name(Tie tie) {
+            return voice.tying().tieName(tie.name());
+        }
 
         private Tail tail() {
-            return Purpose.tail(ruler);
+            return Purpose.tail(voice.ruler());
         }
 
         private Tie tie() {
@@ -94,9 +104,9 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
             for (Tie tie : Tie.suiting(shown)) {
                 Optional<Length> side = gift.map(one -> tie.smallestSquare(one, tail().usual()));
                 cards.add(new Card(
-                        upper(tie.words()),
-                        side.map(one -> ruler.write(one, Rounding.UP)).orElse(""),
-                        note(tie),
+                        upper(name(tie)),
+                        side.map(one -> voice.write(one, Rounding.UP)).orElse(""),
+                        words().tiesNote(tie.name()),
                         side.map(this::cannot).orElse(""),
                         pictures.of(tie, shown, tail().usual()).tied(),
                         asked.with(tie.words()),
@@ -119,9 +129,9 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
                             .max(Comparator.comparingDouble(i -> seen(suiting.get(i))))
                             .map(cards::get)
                             .map(most -> new Card(
-                                    "You choose",
+                                    words().tiesTheirs(),
                                     most.size(),
-                                    "shows most of your fabric",
+                                    words().tiesTheirsNote(),
                                     "",
                                     most.picture(),
                                     most.href(),
@@ -138,47 +148,33 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
             if (heap.pieces().isEmpty() || side.in(hearthcloth.measure.Unit.MILLIMETRE) <= most) {
                 return "";
             }
-            return "more than your pieces: " + ruler.write(Length.mm((long) most), Rounding.DOWN) + " square at most";
+            return words().tiesCannot(voice.write(Length.mm((long) most), Rounding.DOWN));
         }
 
         Chosen chosen(Gift own, String written) {
             Tie tie = tie();
             TiePictures.Seen seen = pictures.of(tie, own, tail().usual());
             String range = tie.isKnotted()
-                    ? ruler.number(tie.smallestSquare(own, tail().least()), Rounding.UP) + " with short ends, "
-                            + ruler.number(tie.smallestSquare(own, tail().most()), Rounding.UP) + " with long"
+                    ? words().tiesRange(
+                                    voice.number(tie.smallestSquare(own, tail().least()), Rounding.UP),
+                                    voice.number(tie.smallestSquare(own, tail().most()), Rounding.UP))
                     : "";
             return new Chosen(
                     tie.words(),
-                    ruler.write(tie.smallestSquare(own, tail().usual()), Rounding.UP),
+                    words().tiesFinished(
+                            voice.write(tie.smallestSquare(own, tail().usual()), Rounding.UP), name(tie)),
                     range,
-                    seen.tied(),
                     seen.laid(),
                     "/tie/" + tie.words().replace(' ', '-') + "?gift="
                             + URLEncoder.encode(written, StandardCharsets.UTF_8));
         }
 
         String rule(Gift own) {
-            return PublishedRule.of(own).sentence(own, tie(), tail().usual(), Voice.english(ruler));
+            return PublishedRule.of(own).sentence(own, tie(), tail().usual(), voice);
         }
 
         private static String upper(String words) {
             return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-        }
-
-        private static String note(Tie tie) {
-            return switch (tie) {
-                case FOUR_CORNER -> "for heavy things";
-                case EDGE_ALONG_EDGE -> "on a large cloth";
-                case ERRAND -> "to carry by hand";
-                case FLAT -> "no knot";
-                case TWO_KNOT -> "for what is long";
-                case ONE_BOTTLE -> "stands up";
-                case TWO_BOTTLES -> "side by side";
-                case ROUND -> "for what is round";
-                case BOOKS -> "for two alike";
-                case ROLL -> "lies on its side";
-            };
         }
     }
 }

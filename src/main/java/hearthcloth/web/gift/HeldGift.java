@@ -1,6 +1,7 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.measure.Ruler;
+import hearthcloth.words.choosing.ChoosingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Capacity;
 import java.util.Optional;
 
@@ -14,13 +15,13 @@ import java.util.Optional;
  */
 public record HeldGift(String tie, String shape, String largest, boolean fits) {
 
-    public static HeldGift of(Capacity capacity, Ruler ruler) {
+    public static HeldGift of(Capacity capacity, Voice voice) {
         Optional<String> largest =
-                capacity.largest().flatMap(gift -> gift.onMarks(ruler)).map(gift -> gift.describe(ruler));
+                capacity.largest().flatMap(gift -> gift.onMarks(voice.ruler())).map(gift -> gift.describe(voice));
         return new HeldGift(
-                capacity.tie().words(),
-                capacity.shape(),
-                largest.orElse("too small for this tie"),
+                voice.tying().tieName(capacity.tie().name()),
+                capacity.shape(voice),
+                largest.orElseGet(ChoosingWords.in(voice.language())::heldSmall),
                 largest.isPresent());
     }
 }

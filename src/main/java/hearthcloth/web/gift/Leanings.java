@@ -5,6 +5,8 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
+import hearthcloth.words.Language;
+import hearthcloth.words.choosing.ChoosingWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -164,9 +166,9 @@ public record Leanings(String hearth, List<String> without, Colours colours, Str
     }
 
     /** Called when a new gift is planned for: wishes of the one before wait until she says whether they still hold. */
-    static void ofBefore(Store store, String before) {
+    static void ofBefore(Store store, String before, Language language) {
         if (!of(store).isOpen()) {
-            store.set(BEFORE, before.isEmpty() ? "the cloth before" : before);
+            store.set(BEFORE, before.isEmpty() ? ChoosingWords.in(language).wishBefore() : before);
         }
     }
 

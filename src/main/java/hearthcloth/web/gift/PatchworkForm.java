@@ -20,18 +20,18 @@ public record PatchworkForm(String way) {
     /** The setting under which the choice is kept. */
     private static final String KEPT = "wish.patchwork";
 
-    /** One choice: its word in the form, and what it says. */
-    public record Way(String word, String words) {}
+    /** One choice: its word in the form, and by which the catalogue knows it. */
+    public record Way(String word, String key) {}
 
-    private static final Way HEARTH = new Way("", "a hearth and bars round it");
-    private static final Way FREE = new Way("free", "scraps as they are");
-    private static final Way AMONG = new Way("among", "a log cabin among scraps");
+    private static final Way HEARTH = new Way("", "hearth");
+    private static final Way FREE = new Way("free", "free");
+    private static final Way AMONG = new Way("among", "among");
     private static final List<Way> WAYS = List.of(
             HEARTH,
             FREE,
-            new Way("2", "four small log cabins"),
-            new Way("3", "nine small log cabins"),
-            new Way("4", "sixteen small log cabins"),
+            new Way("2", "two"),
+            new Way("3", "three"),
+            new Way("4", "four"),
             AMONG);
 
     public static PatchworkForm of(Store store) {

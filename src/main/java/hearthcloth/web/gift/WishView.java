@@ -29,8 +29,8 @@ public record WishView(String wished, WishForm form, PatchworkForm patchwork, Ti
         boolean is = wished.thing().isPresent();
         Tied tied = new Tied(
                 is,
-                usual.ruler().number(usual.slack().length(), Rounding.UP),
-                is && trouble.isEmpty() ? form.slack(usual).sentence(usual.ruler()) : "");
+                voice.number(usual.slack().length(), Rounding.UP),
+                is && trouble.isEmpty() ? form.slack(usual).sentence(voice) : "");
         return new WishView(wished.words(voice), form, PatchworkForm.of(store), tied, trouble);
     }
 }

@@ -3,6 +3,7 @@ package hearthcloth.web.house;
 import hearthcloth.web.door.Devices;
 import hearthcloth.web.door.Openness;
 import hearthcloth.web.door.RequestGuard;
+import hearthcloth.web.door.Signpost;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
@@ -15,13 +16,6 @@ import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.SameSite;
-import io.nayuki.qrcodegen.QrCode;
-import java.net.Inet4Address;
-import java.net.InetAddress;
-import java.net.NetworkInterface;
-import java.net.SocketException;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -121,9 +115,12 @@ public final class DevicesPage {
         String code = devices.map(Devices::code).orElse("");
         List<Way> ways = !openness.lan()
                 ? List.of()
-                : addresses().stream()
+                : Signpost.hosts().stream()
                         .map(host -> door(host, context.port()))
-                        .map(door -> new Way(door, picture(door + "?code=" + code, words()), picture(straight(door, code), words())))
+                        .map(door -> new Way(
+                                door,
+                                picture(door + "?code=" + code, words()),
+                                picture(straight(door, code), words())))
                         .toList();
         room.show(
                 context,
@@ -145,7 +142,7 @@ public final class DevicesPage {
 
     /** Addresses that let one device in and show it the page whose button opens its camera; none without a network. */
     public static List<String> toTheCamera(Devices devices, int port) {
-        return addresses().stream()
+        return Signpost.hosts().stream()
                 .map(host -> straight(door(host, port), devices.code()))
                 .toList();
     }
@@ -260,44 +257,7 @@ public final class DevicesPage {
         PageContext.go(context, photo ? "/stash/photo" : RequestGuard.isHere(context) ? "/gift" : "/sew", "");
     }
 
-    /** Addresses of this machine on networks round it; those at home first. */
-    private static List<String> addresses() {
-        List<String> found = new ArrayList<>();
-        try {
-            for (NetworkInterface network : Collections.list(NetworkInterface.getNetworkInterfaces())) {
-                if (network.isUp() && !network.isLoopback()) {
-                    for (InetAddress address : Collections.list(network.getInetAddresses())) {
-                        if (address instanceof Inet4Address && !address.isLinkLocalAddress()) {
-                            found.add(address.isSiteLocalAddress() ? 0 : found.size(), address.getHostAddress());
-                        }
-                    }
-                }
-            }
-        } catch (SocketException e) {
-            return List.of();
-        }
-        return found;
-    }
-
-    /** A QR code as SVG, with four modules of quiet zone round it (docs/sources.md#qr-quiet). */
     private static String picture(String address, EnteringWords words) {
-        QrCode code = QrCode.encodeText(address, QrCode.Ecc.MEDIUM);
-        int quiet = 4;
-        StringBuilder path = new StringBuilder();
-        for (int y = 0; y < code.size; y++) {
-            for (int x = 0; x < code.size; x++) {
-                if (code.getModule(x, y)) {
-                    path.append("M")
-                            .append(x + quiet)
-                            .append(' ')
-                            .append(y + quiet)
-                            .append("h1v1h-1z");
-                }
-            }
-        }
-        int side = code.size + 2 * quiet;
-        return "<svg class=\"qr\" viewBox=\"0 0 " + side + " " + side
-                + "\" role=\"img\" aria-label=\"" + words.devicesPicture() + "\"><rect width=\"" + side
-                + "\" height=\"" + side + "\" fill=\"#fff\"/><path fill=\"#000\" d=\"" + path + "\"/></svg>";
+        return Signpost.picture(address, words.devicesPicture());
     }
 }

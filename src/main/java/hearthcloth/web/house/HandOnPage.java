@@ -2,25 +2,20 @@ package hearthcloth.web.house;
 
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.guideline.Bend;
-import hearthcloth.guideline.ColourRule;
 import hearthcloth.guideline.Guideline;
-import hearthcloth.guideline.SentCloth;
 import hearthcloth.guideline.Taken;
 import hearthcloth.guideline.file.GuidelineFile;
-import hearthcloth.guideline.file.PlanReader;
 import hearthcloth.guideline.fit.Ask;
 import hearthcloth.guideline.fit.Fitted;
 import hearthcloth.guideline.fit.GuidelinePlanner;
 import hearthcloth.idea.IdeaPage;
 import hearthcloth.idea.MissingPlannerException;
-import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
+import hearthcloth.store.archive.Kit;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.kit.PageContext;
@@ -31,6 +26,7 @@ import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.handing.HandingWords;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.teaching.TeachingWords;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
@@ -43,8 +39,8 @@ import java.util.Set;
 /** Hands an idea on as a file, and takes one in that somebody sent, fitted to her stash. */
 public final class HandOnPage {
 
-    /** A guideline with a picture is under half of it. */
-    private static final int MOST_BYTES = 1 << 20;
+    /** A guideline with a picture is under an eighth of it. */
+    private static final int MOST_BYTES = Kit.MOST_BYTES;
 
     private static final long ANSWER_WITHIN_MS = 3_000;
 
@@ -92,6 +88,7 @@ public final class HandOnPage {
                 .get("/hand-on", HandOnPage::begin)
                 .post("/hand-on", HandOnPage::in)
                 .get("/hand-on/{id}", HandOnPage::show)
+                .get("/hand-on/{id}/kit.json", HandOnPage::kitFile)
                 .post("/hand-on/{id}/idea.json", HandOnPage::file)
                 .post("/hand-on/{id}/page.html", HandOnPage::page);
     }
@@ -118,7 +115,7 @@ public final class HandOnPage {
 
     private void show(Context context) {
         SavedCloth cloth = cloth(context);
-        plan(cloth);
+        SaidIdea.plan(room, cloth);
         room.show(context, new View(room.frame(context, words().title(), "Made"), cloth.id(), cloth.name(), rules()));
     }
 
@@ -153,57 +150,18 @@ public final class HandOnPage {
                         ""));
     }
 
-    private Plan plan(SavedCloth cloth) {
-        if (cloth.document().isFree()) {
-            throw new MeasureException(words().scraps());
-        }
-        return cloth.document()
-                .plan()
-                .orElseThrow(() -> new StoreException(words().lacks()));
-    }
-
-    private Guideline guideline(Context context, SavedCloth cloth) {
-        Plan plan = plan(cloth);
-        String name = PageContext.field(context, "name");
-        Guideline.Told told = new Guideline.Told(
-                name.isBlank() ? cloth.name() : name,
-                PageContext.field(context, "by"),
-                PageContext.field(context, "words"),
-                Optional.empty(),
-                room.settings().ruler());
-        Taken taken = new Taken(new SentCloth(cloth.name(), plan.cloth(), plan.fabrics(), plan.rules()), told);
-        ColourRule colours = taken.colours(said(context, "colours"), said(context, "middle"));
-        return new Guideline(
-                told,
-                taken.size(said(context, "size")),
-                new Guideline.ShapeRule(
-                        taken.hearth(said(context, "hearth")),
-                        taken.bars(said(context, "bars")),
-                        taken.rounds(said(context, "rounds")),
-                        taken.order(said(context, "order"))),
-                colours,
-                taken.sewing(Optional.empty()));
-    }
-
-    /** Her own rule where she wrote one, else what she chose. */
-    private static String said(Context context, String rule) {
-        String own = PageContext.field(context, rule + "-own");
-        String chosen = PageContext.field(context, rule);
-        return !own.isBlank() ? own : chosen.isBlank() ? "open" : chosen;
-    }
-
     private void file(Context context) {
-        sent(context, "application/json", "idea.json").result(GuidelineFile.write(guideline(context, cloth(context))));
+        sent(context, "application/json", "idea.json").result(GuidelineFile.write(SaidIdea.of(room, context, cloth(context))));
     }
 
     private void page(Context context) {
         SavedCloth cloth = cloth(context);
         Stash pieces = new Stash(
-                plan(cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
+                SaidIdea.plan(room, cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
         try {
             // as a file to keep: its planner needs a content policy that the workroom's own pages never have
             sent(context, "application/octet-stream", "idea.html")
-                    .result(IdeaPage.of(guideline(context, cloth), pieces));
+                    .result(IdeaPage.of(SaidIdea.of(room, context, cloth), pieces));
         } catch (MissingPlannerException e) {
             throw new StoreException(String.valueOf(e.getMessage()), e);
         }
@@ -215,7 +173,11 @@ public final class HandOnPage {
 
     private void in(Context context) {
         String text = new String(Uploads.upload(room, context, "file", MOST_BYTES), StandardCharsets.UTF_8);
-        Guideline guideline = read(text, room.settings().ruler());
+        if (Kit.isOne(text)) {
+            kit(context, text);
+            return;
+        }
+        Guideline guideline = SaidIdea.read(room, text);
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
             throw new StoreException(words().empty());
@@ -229,15 +191,26 @@ public final class HandOnPage {
                         words().noneFits(said(fitted))));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
-        Design design = nearest.isScraps()
-                ? Design.undivided(plan)
-                : DesignEdits.settled(
-                        plan,
-                        hearthcloth.guideline.ClothFacts.of(plan.cloth())
-                                .order()
-                                .orElse(hearthcloth.cloth.layout.Order.ROUND));
+        Design design = NewCloth.design(plan);
         room.store().cloths().keep(id, guideline.told().name(), Project.of(design, plan, Purpose.NOTHING));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
+    }
+
+    /** A cloth with its pieces: both are hers then. */
+    private void kit(Context context, String text) {
+        TeachingWords words = TeachingWords.in(room.language());
+        String id = Kit.read(text)
+                .orElseThrow(() -> Uploads.refused(422, words.kitRefused()))
+                .into(room.store());
+        PageContext.go(context, "/cloth/" + id, words.kitCame());
+    }
+
+    private void kitFile(Context context) {
+        SavedCloth cloth = cloth(context);
+        sent(context, "application/json", "kit.json")
+                .result(Kit.of(cloth.name(), cloth.document())
+                        .orElseThrow(() -> new StoreException(words().lacks()))
+                        .text());
     }
 
     private static Budget limit() {
@@ -256,37 +229,5 @@ public final class HandOnPage {
                 ? words().asScraps()
                 : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
         return words().nearest(bent, said(fitted));
-    }
-
-    /** A guideline file, or a plan file as a guideline that keeps the shares of the cloth in it. */
-    private Guideline read(String text, Ruler ruler) {
-        if (!text.contains("\"hearthcloth-plan\"")) {
-            GuidelineFile.Reading reading = GuidelineFile.read(text);
-            if (reading instanceof GuidelineFile.Reading.Read read) {
-                return read.guideline();
-            }
-            throw refused(((GuidelineFile.Reading.Faulty) reading).sentences());
-        }
-        PlanReader.Reading reading = PlanReader.read(text);
-        if (reading instanceof PlanReader.Reading.Faulty faulty) {
-            throw refused(faulty.sentences());
-        }
-        SentCloth cloth = ((PlanReader.Reading.Read) reading).cloth();
-        Guideline.Told told = new Guideline.Told(cloth.title(), "", "", Optional.empty(), ruler);
-        Taken taken = new Taken(cloth, told);
-        return new Guideline(
-                told,
-                taken.size(Taken.KEPT),
-                new Guideline.ShapeRule(
-                        taken.hearth(Taken.SHARE),
-                        taken.bars("open"),
-                        taken.rounds(Taken.KEPT),
-                        taken.order(Taken.KEPT)),
-                taken.colours(Taken.KEPT, "any"),
-                taken.sewing(Optional.empty()));
-    }
-
-    private RuntimeException refused(List<String> sentences) {
-        return Uploads.refused(422, words().refused(String.join(" ", sentences)));
     }
 }

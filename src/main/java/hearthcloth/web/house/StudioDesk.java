@@ -3,6 +3,7 @@ package hearthcloth.web.house;
 import hearthcloth.store.Person;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.VisitBook;
+import hearthcloth.web.door.ClassDoor;
 import hearthcloth.web.door.RequestGuard;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Visitor;
@@ -75,6 +76,7 @@ public final class StudioDesk {
     /** The way in, and the looks of the pages. */
     private static boolean isOpen(String path) {
         return path.equals("/enter")
+                || ClassDoor.isItsOwn(path)
                 || path.startsWith("/own/")
                 || path.startsWith("/letters/")
                 || path.startsWith("/webjars/");

@@ -1,11 +1,14 @@
 package hearthcloth.web.kit;
 
 import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.words.Language;
 import hearthcloth.words.Spoken;
 import hearthcloth.words.entering.EnteringWords;
 import hearthcloth.words.framing.FramingWords;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.speech.Voice;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
@@ -36,7 +39,7 @@ public final class ErrorPages {
 
     public void add() {
         RoutesConfig routes = pages.routes();
-        routes.exception(MeasureException.class, (e, context) -> say(context, 422, e.getMessage()));
+        routes.exception(MeasureException.class, (e, context) -> say(context, 422, refused(e, context)));
         routes.exception(StoreException.class, (e, context) -> {
             if (StoreException.isAway(e)) {
                 away(context, e, String.valueOf(e.getMessage()));
@@ -195,11 +198,19 @@ public final class ErrorPages {
 
     /** In the language of who asks; of her browser where her settings cannot be reached. */
     private FramingWords words(Context context) {
+        return FramingWords.in(language(context));
+    }
+
+    private Language language(Context context) {
         try {
-            return FramingWords.in(pages.at(context).language());
+            return pages.at(context).language();
         } catch (RuntimeException e) {
-            return FramingWords.in(Spoken.toReader(context.header("Accept-Language")));
+            return Spoken.toReader(context.header("Accept-Language"));
         }
+    }
+
+    private String refused(MeasureException e, Context context) {
+        return RefusedException.sentence(e).in(Voice.of(language(context), Ruler.EIGHTHS));
     }
 
     /** A sentence: a capital first and a full stop last. */

@@ -103,6 +103,11 @@ public record PageFrame(
         return new PageFrame(title, stage, token, settings, words, address, example, careful, person);
     }
 
+    /** The same page under another title. */
+    public PageFrame called(String other) {
+        return new PageFrame(other, stage, token, settings, said, path, example, careful, person);
+    }
+
     /**
      * The stages of the job, in order; each is always reachable.
      *

@@ -14,6 +14,8 @@ import hearthcloth.words.Language;
 import hearthcloth.words.Preferred;
 import hearthcloth.words.Spoken;
 import hearthcloth.words.speech.Voice;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -54,13 +56,15 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, Language
     /** What is kept, and where nothing is, what the reader's browser says. */
     static Settings of(Store store, Preferred reader) {
         Settings usual = unasked(reader);
-        Ruler ruler = store.setting(RULER).map(Ruler::valueOf).orElse(usual.ruler());
-        Paper paper = store.setting(PAPER).map(Paper::valueOf).orElse(usual.paper());
-        Optional<Length> eats = store.setting(EATS)
+        Map<String, String> kept = store.settings(List.of(RULER, PAPER, EATS, LANGUAGE));
+        Optional<Ruler> ruler = Optional.ofNullable(kept.get(RULER)).map(Ruler::valueOf);
+        Paper paper = Optional.ofNullable(kept.get(PAPER)).map(Paper::valueOf).orElse(usual.paper());
+        Optional<Length> eats = Optional.ofNullable(kept.get(EATS))
                 .filter(text -> text.matches("\\d{1,12}"))
                 .map(text -> new Length(Long.parseLong(text)));
-        Language language = store.setting(LANGUAGE).flatMap(Language::tagged).orElse(usual.language());
-        return new Settings(ruler, paper, eats, language, store.setting(RULER).isPresent());
+        Language language =
+                Optional.ofNullable(kept.get(LANGUAGE)).flatMap(Language::tagged).orElse(usual.language());
+        return new Settings(ruler.orElse(usual.ruler()), paper, eats, language, ruler.isPresent());
     }
 
     public void keep(Store store) {

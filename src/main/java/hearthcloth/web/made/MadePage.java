@@ -72,7 +72,7 @@ public final class MadePage {
     private void slip(Context context) {
         SavedCloth saved = cloth(context);
         Life was = saved.document().life();
-        StaleChangeException.check(room.language(), context, saved, ClothCard.about(was));
+        StaleChangeException.check(room.language(), context, saved, ClothCard.about(was, room.language()));
         String name = PageContext.field(context, "name");
         if (name.length() > LONGEST_NAME) {
             throw new MeasureException(words().slipLongName(String.valueOf(LONGEST_NAME)));

@@ -10,6 +10,7 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.EndsMeasured;
 import hearthcloth.plan.rework.RemainingPlan;
+import hearthcloth.plan.rework.WayOn;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageContext;
@@ -199,6 +200,7 @@ final class SewMeasure {
         if (answer instanceof RemainingPlan.Answer.Made found) {
             words.add(desk.cutting(found.resewn()));
             made = Optional.of(found.resewn().plan());
+            words.addAll(changed(found.resewn().plan()));
         }
         words.addAll(desk.ties(design.layout().finished()));
         return new SewWays.Way(
@@ -208,6 +210,17 @@ final class SewMeasure {
                 words,
                 answer instanceof RemainingPlan.Answer.Lacking lacking ? desk.said(lacking.why()) : List.of(),
                 desk.picture(made, design));
+    }
+
+    /** What else is different: bars of another fabric, joins that come. */
+    private List<String> changed(Plan now) {
+        Plan was = desk.cloth().document().plan().orElseThrow();
+        List<String> words = new ArrayList<>(WayOn.otherFabrics(was, now));
+        int more = now.figures().joins() - was.figures().joins();
+        if (more > 0) {
+            words.add(desk.words().wrongMoreJoins(more));
+        }
+        return words;
     }
 
     private RemainingPlan.Answer fit(Design design) {

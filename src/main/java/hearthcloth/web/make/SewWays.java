@@ -108,7 +108,7 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
                 return List.of(fits);
             }
             return Capacity.of(size, Purpose.tail(ruler()).usual()).stream()
-                    .map(capacity -> HeldGift.of(capacity, ruler()))
+                    .map(capacity -> HeldGift.of(capacity, ClothAsked.settings(room, cloth).voice()))
                     .filter(HeldGift::fits)
                     .limit(MOST_TIES)
                     .map(holds -> words().waysTies(holds.largest(), holds.tie()))

@@ -184,7 +184,7 @@ final class PhotoChanges {
         PieceGroup group = was.group(PageContext.field(context, "group"));
         PieceGroup told = new PieceGroup(
                 group.id(),
-                StashFields.name(PageContext.field(context, "name")),
+                StashFields.name(PageContext.field(context, "name"), room.language()),
                 FormFields.choice(Fabric.Faces.class, PageContext.field(context, "faces"))
                         .orElse(group.faces()),
                 FormFields.choice(Fabric.Nap.class, PageContext.field(context, "nap"))

@@ -87,7 +87,7 @@ public final class PhotoPage {
         room.show(
                 context,
                 new PhotoScreens.Ask(
-                        new BegunPhoto.Form(room.frame(context, words().another(), "Stash"), BegunPhoto.all(book())),
+                        new BegunPhoto.Form(room.frame(context, words().another(), "Stash"), BegunPhoto.all(book(), room.language())),
                         wrong));
     }
 

@@ -20,6 +20,7 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.StashFields;
+import hearthcloth.words.Language;
 import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
@@ -69,8 +70,8 @@ final class PhotoTaking {
             return pieces.get(0).look().colour().toColour();
         }
 
-        Fabric fabric() {
-            return new Fabric(StashFields.name(group.name()), colour(), group.faces(), group.nap());
+        Fabric fabric(Language language) {
+            return new Fabric(StashFields.name(group.name(), language), colour(), group.faces(), group.nap());
         }
     }
 
@@ -183,8 +184,8 @@ final class PhotoTaking {
         return room.settings().voice().sentences(said);
     }
 
-    private static Piece piece(Coming one, Size size) {
-        return new Piece("0", one.fabric(), size, one.group().washed(), 0);
+    private Piece piece(Coming one, Size size) {
+        return new Piece("0", one.fabric(room.language()), size, one.group().washed(), 0);
     }
 
     /** What stays on the photograph, in words; empty where nothing does. */

@@ -5,6 +5,8 @@ import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.work.photo.PhotoSorting;
+import hearthcloth.words.Language;
+import hearthcloth.words.stashing.StashingWords;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -35,24 +37,23 @@ public record BegunPhoto(String href, String words) {
         }
     }
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.UK);
-
     /** Those whose pieces are not all in the stash or left out. */
-    public static List<BegunPhoto> all(PhotoBook book) {
+    public static List<BegunPhoto> all(PhotoBook book, Language language) {
+        DateTimeFormatter format = DateTimeFormatter.ofPattern(StashingWords.in(language).photoDay(), Locale.UK);
         return book.all().stream()
                 .flatMap(photo -> {
-                    String day = DAY.format(Instant.parse(photo.kept()).atZone(ZoneId.systemDefault()));
+                    String day = format.format(Instant.parse(photo.kept()).atZone(ZoneId.systemDefault()));
                     Optional<Integer> open = photo.read().map(read -> open(read, book.taken(photo.id())));
                     return open.filter(count -> count == 0).isPresent()
                             ? Stream.empty()
-                            : Stream.of(new BegunPhoto("/stash/photo/" + photo.id(), day + ", " + state(photo, open)));
+                            : Stream.of(new BegunPhoto("/stash/photo/" + photo.id(), state(photo, open, day, StashingWords.in(language))));
                 })
                 .toList();
     }
 
-    private static String state(SavedPhoto photo, Optional<Integer> open) {
-        return open.map(count -> StashView.pieces(count) + " to take in")
-                .orElse(photo.refused().isEmpty() ? "not read yet" : "nothing was read off it");
+    private static String state(SavedPhoto photo, Optional<Integer> open, String day, StashingWords words) {
+        return open.map(count -> words.photoBegun(day, words.pieces(count)))
+                .orElseGet(() -> photo.refused().isEmpty() ? words.photoNotRead(day) : words.photoNothing(day));
     }
 
     /** How many pieces are neither in the stash nor left out. */

@@ -7,6 +7,7 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.FirstUse;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.words.stashing.StashingWords;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -18,6 +19,7 @@ final class ChosenPieces {
 
     private final PageContext room;
     private final StashAtHand heap;
+    private final StashingWords words;
     private final List<Lot> lots = new ArrayList<>();
 
     /**
@@ -28,6 +30,7 @@ final class ChosenPieces {
     ChosenPieces(PageContext room, Context context) {
         this.room = room;
         this.heap = room.store().atHand();
+        this.words = StashingWords.in(room.language());
         for (String ids : context.formParams("piece")) {
             lots.add(lot(ids));
         }
@@ -42,8 +45,7 @@ final class ChosenPieces {
                 .map(piece -> Lot.around(piece, heap.stash()))
                 .filter(lot -> (id + ":" + lot.count()).equals(ids))
                 .findFirst()
-                .orElseThrow(() -> new StoreException("These pieces have meanwhile been changed in another window."
-                        + " Nothing was changed; look again, then choose."));
+                .orElseThrow(() -> new StoreException(words.staleChoose()));
     }
 
     boolean isEmpty() {
@@ -64,8 +66,8 @@ final class ChosenPieces {
         Set<String> fabrics = new LinkedHashSet<>();
         pieces.forEach(piece -> fabrics.add(piece.fabric().name()));
         return fabrics.size() == 1
-                ? pieces.size() + " of " + fabrics.iterator().next()
-                : StashView.pieces(pieces.size());
+                ? words.piecesOf(fabrics.iterator().next(), pieces.size())
+                : words.pieces(pieces.size());
     }
 
     /** Kept for something else, or given back to what can be planned with; what to say of it. */
@@ -73,20 +75,20 @@ final class ChosenPieces {
         List<Piece> meant =
                 pieces().stream().filter(piece -> heap.isAside(piece) != on).toList();
         if (meant.isEmpty()) {
-            return on ? "They are kept already." : "They are free already.";
+            return on ? words.chosenKeptAlready() : words.chosenFreeAlready();
         }
-        String label = (on ? "set aside " : "give back ") + words(meant);
+        String label = on ? words.deedAside(words(meant)) : words.deedBack(words(meant));
         room.store()
                 .stash()
                 .edit(StashEdit.aside(label, meant.stream().map(Piece::id).toList(), on));
-        return "Done: " + label + ".";
+        return words.done(label);
     }
 
     /** Gone from the stash. */
     String useUp() {
-        String label = "use up " + words(pieces());
+        String label = words.deedUse(words(pieces()));
         room.store().stash().edit(new StashEdit(label, pieces(), List.of()));
-        return "Done: " + label + ".";
+        return words.done(label);
     }
 
     /** The next cloth is made of these as far as it can be. */

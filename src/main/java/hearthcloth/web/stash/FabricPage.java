@@ -24,6 +24,8 @@ import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.stashing.StashingWords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.net.URLEncoder;
@@ -79,6 +81,10 @@ public final class FabricPage {
                 .get("/stash/swatch", FabricPage::swatch);
     }
 
+    private StashingWords words() {
+        return StashingWords.in(room.language());
+    }
+
     private StashBook book() {
         return room.store().stash();
     }
@@ -87,9 +93,9 @@ public final class FabricPage {
         return "/stash/fabric?name=" + URLEncoder.encode(fabric, StandardCharsets.UTF_8);
     }
 
-    private static Fabric asked(Stash stash, String name) {
+    private Fabric asked(Stash stash, String name) {
         return stash.fabric(name)
-                .orElseThrow(() -> new NotFoundResponse("There is no fabric of that name in the stash any more."));
+                .orElseThrow(() -> new NotFoundResponse(words().fabricNone()));
     }
 
     private void show(Context context) {
@@ -98,15 +104,15 @@ public final class FabricPage {
         Map<String, Length> across = room.store().swatches().across();
         List<Piece> pieces = stash.of(fabric);
         Set<String> aside = book().aside();
-        Ruler ruler = room.settings().ruler();
+        Voice voice = room.settings().voice();
         double area = pieces.stream().mapToDouble(Piece::areaMm2).sum();
         Shown shown = new Shown(
                 fabric,
-                StashView.pieces(pieces.size()) + ", " + StashView.area(area, ruler),
-                StashView.about(fabric),
+                words().summary(StashView.area(area, voice), pieces.size()),
+                FabricWords.about(fabric, voice.language()),
                 PieceDrawing.of(Size.square(SHOWN), fabric, 1, PieceDrawing.scale(SHOWN, PIXELS), across, "cloth"),
                 across.containsKey(fabric.name()),
-                ruler.write(across.getOrDefault(fabric.name(), hand(ruler)), Rounding.NEAREST),
+                room.settings().ruler().write(across.getOrDefault(fabric.name(), hand(voice.ruler())), Rounding.NEAREST),
                 (int) pieces.stream()
                         .filter(piece -> aside.contains(piece.id()))
                         .count(),
@@ -123,7 +129,7 @@ public final class FabricPage {
         Stash stash = book().whole();
         Fabric was = meant(context, stash);
         Fabric is = new Fabric(
-                StashFields.name(PageContext.field(context, "name")),
+                StashFields.name(PageContext.field(context, "name"), room.language()),
                 FormFields.colour(PageContext.field(context, "colour"), room.language()),
                 FormFields.choice(Fabric.Faces.class, PageContext.field(context, "faces"))
                         .orElse(was.faces()),
@@ -142,10 +148,10 @@ public final class FabricPage {
             List<Piece> come = gone.stream()
                     .map(piece -> new Piece(piece.id(), is, piece.size(), piece.washed(), piece.row()))
                     .toList();
-            book().edit(new StashEdit("change the fabric " + was.name(), gone, come));
+            book().edit(new StashEdit(words().deedFabric(was.name()), gone, come));
             pictureFollows(was.name(), is.name());
         }
-        PageContext.go(context, address(is.name()), "Changed for " + StashView.pieces(gone.size()) + ".");
+        PageContext.go(context, address(is.name()), words().fabricChanged(words().pieces(gone.size())));
     }
 
     /** All its pieces kept for something else, or given back to what can be planned with. */
@@ -157,24 +163,26 @@ public final class FabricPage {
                 .map(Piece::id)
                 .toList();
         if (!pieces.isEmpty()) {
-            book().edit(StashEdit.aside((on ? "set aside " : "give back ") + fabric.name(), pieces, on));
+            book().edit(StashEdit.aside(on ? words().deedAside(fabric.name()) : words().deedBack(fabric.name()), pieces, on));
         }
         PageContext.go(
                 context,
                 address(fabric.name()),
-                on ? "Set aside: no cloth is planned with it." : "Given back: cloths are planned with it again.");
+                on ? words().fabricIsAside() : words().fabricIsBack());
     }
 
     /** The fabric as it was when the page was shown. */
-    private static Fabric meant(Context context, Stash stash) {
+    private Fabric meant(Context context, Stash stash) {
         Optional<Fabric> now = stash.fabric(PageContext.field(context, "was"));
         return now.filter(found -> seen(found, stash.of(found).size()).equals(context.formParam("seen")))
                 .orElseThrow(() -> new StaleChangeException(
-                        "This fabric has meanwhile been changed in another window. Nothing was changed here.",
-                        now.map(found -> found.name() + ", " + found.colour().hex() + ", " + StashView.about(found)
-                                        + "; "
-                                        + StashView.pieces(stash.of(found).size()) + ".")
-                                .orElse("There is no fabric of that name in the stash any more."),
+                        words().staleFabric(),
+                        now.map(found -> words().staleFabricNow(
+                                        FabricWords.about(found, room.language()),
+                                        found.colour().hex(),
+                                        found.name(),
+                                        words().pieces(stash.of(found).size())))
+                                .orElseGet(words()::fabricNone),
                         now.map(found -> address(found.name())).orElse("/stash"),
                         "seen",
                         now.map(found -> seen(found, stash.of(found).size())).orElse("")));
@@ -200,8 +208,7 @@ public final class FabricPage {
                 ? Length.cm(10)
                 : Measures.length(written, room.settings().bare());
         if (across.isLessThan(Length.cm(1)) || across.isMoreThan(Length.cm(300))) {
-            throw new MeasureException(
-                    "a picture shows between 1 cm and 3 m of cloth; measure from its left edge to its" + " right");
+            throw new MeasureException(words().fabricWrongAcross());
         }
         try {
             byte[] jpeg = FabricPicture.jpeg(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
@@ -210,20 +217,20 @@ public final class FabricPage {
         } catch (RefusedPictureException e) {
             throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
         }
-        PageContext.go(context, address(fabric.name()), "Your picture is kept and tiled to scale.");
+        PageContext.go(context, address(fabric.name()), words().fabricTiled());
     }
 
     private void unpicture(Context context) {
         String name = PageContext.field(context, "was");
         room.store().swatches().remove(name);
-        PageContext.go(context, address(name), "The picture is taken away; the colour shows again.");
+        PageContext.go(context, address(name), words().fabricUntiled());
     }
 
     private void swatch(Context context) {
         Swatch swatch = room.store()
                 .swatches()
                 .find(PageContext.text(context, "fabric"))
-                .orElseThrow(() -> new NotFoundResponse("There is no picture of this fabric."));
+                .orElseThrow(() -> new NotFoundResponse(words().fabricNoPicture()));
         context.contentType(swatch.kind()).result(Base64.getDecoder().decode(swatch.picture()));
     }
 }

@@ -22,12 +22,16 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.stashing.StashingWords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /** One kind of piece: its size and fabric, cut in two, used up, taken away; one, some or all that are alike. */
 public final class PiecePage {
@@ -69,7 +73,7 @@ public final class PiecePage {
      * @param of how many there are
      * @param usual what stands in the box
      */
-    public record Many(int of, int usual) {}
+    public record Many(Language language, int of, int usual) {}
 
     private final PageContext room;
 
@@ -82,10 +86,14 @@ public final class PiecePage {
                 .get("/stash/piece/{id}", PiecePage::show)
                 .post("/stash/piece/{id}/change", PiecePage::change)
                 .post("/stash/piece/{id}/split", PiecePage::split)
-                .post("/stash/piece/{id}/use", (page, context) -> page.away(context, "use up"))
-                .post("/stash/piece/{id}/delete", (page, context) -> page.away(context, "delete"))
+                .post("/stash/piece/{id}/use", (page, context) -> page.away(context, page.words()::deedUse))
+                .post("/stash/piece/{id}/delete", (page, context) -> page.away(context, page.words()::deedDelete))
                 .post("/stash/piece/{id}/aside", (page, context) -> page.aside(context, true))
                 .post("/stash/piece/{id}/back", (page, context) -> page.aside(context, false));
+    }
+
+    private StashingWords words() {
+        return StashingWords.in(room.language());
     }
 
     private StashBook book() {
@@ -101,26 +109,25 @@ public final class PiecePage {
     }
 
     private void show(Context context) {
-        Ruler ruler = room.settings().ruler();
+        Voice voice = room.settings().voice();
         Stash stash = book().whole();
         StashAtHand heap = room.store().atHand();
         Lot lot = lot(context, stash)
                 .orElseThrow(
-                        () -> new NotFoundResponse("There is no such piece any more; it was used up or taken away."));
+                        () -> new NotFoundResponse(words().goneNoPiece()));
         Piece piece = lot.first();
         Size size = lot.size();
-        String washed = StashView.washed(piece.washed());
         Alike alike = new Alike(
                 context.pathParam("id"),
                 piece.fabric().name(),
-                ruler.write(size, Rounding.NEAREST),
+                voice.write(size, Rounding.NEAREST),
                 lot.count(),
                 lot.numbers(),
-                StashView.about(piece.fabric()) + (washed.isEmpty() ? "" : ", " + washed),
-                heap.held(lot.pieces()),
+                FabricWords.about(piece, voice.language()),
+                heap.held(lot.pieces(), voice.language()),
                 (int) lot.pieces().stream().filter(heap::isAside).count(),
-                written(size.width(), ruler),
-                written(size.height(), ruler),
+                written(size.width(), room.settings().ruler()),
+                written(size.height(), room.settings().ruler()),
                 piece.washed().name(),
                 seen(lot),
                 PieceDrawing.of(
@@ -135,7 +142,7 @@ public final class PiecePage {
                         .sorted(String.CASE_INSENSITIVE_ORDER)
                         .toList(),
                 back(PageContext.text(context, "back")));
-        room.show(context, new View(room.frame(context, alike.size() + ", " + alike.fabric(), "Stash"), alike));
+        room.show(context, new View(room.frame(context, words().pieceTitle(alike.fabric(), alike.size()), "Stash"), alike));
     }
 
     /** As it is edited: on the ruler's marks where it lies on one, else exactly. */
@@ -167,25 +174,24 @@ public final class PiecePage {
         int count = many.isEmpty() ? 1 : many.matches("\\d{1,5}") ? Integer.parseInt(many) : 0;
         List<Piece> some = lot.pieces().stream().filter(willDo).toList();
         if (count < 1 || count > some.size()) {
-            throw new MeasureException(
-                    "there are " + some.size() + " of these; say how many of them, from 1 to " + some.size());
+            throw new MeasureException(words().wrongHowMany(String.valueOf(some.size())));
         }
         return some.subList(0, count);
     }
 
     private StaleChangeException overtaken(Optional<Lot> now) {
-        String words = "These pieces have meanwhile been changed in another window. Nothing was changed here.";
+        StashingWords words = words();
         if (now.isEmpty()) {
-            return new StaleChangeException(words, "They are no longer in the stash.", "/stash", "seen", "");
+            return new StaleChangeException(words.stalePieces(), words.staleGone(), "/stash", "seen", "");
         }
         Lot lot = now.get();
         Piece piece = lot.first();
-        String washed = StashView.washed(piece.washed());
+        String pieces = words.piecesSaid(piece.fabric().name(), lot.count());
+        String size = room.settings().voice().write(lot.size(), Rounding.NEAREST);
+        String washed = words.washed(piece.washed().name());
         return new StaleChangeException(
-                words,
-                StashView.pieces(lot.count()) + " of " + piece.fabric().name() + ", "
-                        + room.settings().ruler().write(lot.size(), Rounding.NEAREST)
-                        + (washed.isEmpty() ? "." : ", " + washed + "."),
+                words.stalePieces(),
+                washed.isEmpty() ? words.staleNow(pieces, size) : words.staleNowWashed(pieces, size, washed),
                 "/stash/piece/" + piece.id(),
                 "seen",
                 seen(lot));
@@ -196,7 +202,7 @@ public final class PiecePage {
         List<Piece> gone = meant(context, stash);
         Size size = new Size(length(context, "width"), length(context, "length"));
         StashFields.checked(size);
-        String name = StashFields.name(PageContext.field(context, "fabric"));
+        String name = StashFields.name(PageContext.field(context, "fabric"), room.language());
         Piece.Washed washed = FormFields.choice(Piece.Washed.class, PageContext.field(context, "washed"))
                 .orElse(Piece.Washed.UNKNOWN);
         Fabric fabric = new Arrivals(stash, 1)
@@ -205,10 +211,10 @@ public final class PiecePage {
                 .map(piece -> new Piece(piece.id(), fabric, size, washed, piece.row()))
                 .toList();
         if (come.equals(gone)) {
-            done(context, "Nothing was changed.");
+            done(context, words().unchanged());
             return;
         }
-        edit(context, "change", gone, come);
+        edit(context, words()::deedChange, gone, come);
     }
 
     private Length length(Context context, String name) {
@@ -222,8 +228,8 @@ public final class PiecePage {
         Length whole = upright ? size.width() : size.height();
         Length at = length(context, "at");
         if (!at.isPositive() || !at.isLessThan(whole)) {
-            throw new MeasureException("the cut lies outside the piece; say where it is, above 0 and below "
-                    + room.settings().ruler().write(whole, Rounding.NEAREST));
+            throw new MeasureException(
+                    words().wrongOutside(room.settings().voice().write(whole, Rounding.NEAREST)));
         }
         int next = book().nextPiece();
         List<Piece> come = new ArrayList<>();
@@ -232,7 +238,7 @@ public final class PiecePage {
             come.add(part(piece, String.valueOf(next), next, upright, whole.minus(at)));
             next++;
         }
-        edit(context, "cut in two", gone, come);
+        edit(context, words()::deedSplit, gone, come);
     }
 
     private static Piece part(Piece piece, String id, int row, boolean upright, Length side) {
@@ -242,24 +248,24 @@ public final class PiecePage {
         return new Piece(id, piece.fabric(), size, piece.washed(), row);
     }
 
-    private void away(Context context, String verb) {
-        edit(context, verb, meant(context, book().whole()), List.of());
+    private void away(Context context, UnaryOperator<String> deed) {
+        edit(context, deed, meant(context, book().whole()), List.of());
     }
 
     /** Kept for something else, or given back to what can be planned with. */
     private void aside(Context context, boolean on) {
         StashAtHand heap = room.store().atHand();
         List<Piece> pieces = meant(context, heap.stash(), piece -> heap.isAside(piece) != on);
-        String label = (on ? "set aside " : "give back ") + pieces.size() + " of "
-                + pieces.get(0).fabric().name();
+        String what = words().piecesOf(pieces.get(0).fabric().name(), pieces.size());
+        String label = on ? words().deedAside(what) : words().deedBack(what);
         book().edit(StashEdit.aside(label, pieces.stream().map(Piece::id).toList(), on));
-        done(context, "Done: " + label + ".");
+        done(context, words().done(label));
     }
 
-    private void edit(Context context, String verb, List<Piece> gone, List<Piece> come) {
-        String label = verb + " " + gone.size() + " of " + gone.get(0).fabric().name();
+    private void edit(Context context, UnaryOperator<String> deed, List<Piece> gone, List<Piece> come) {
+        String label = deed.apply(words().piecesOf(gone.get(0).fabric().name(), gone.size()));
         book().edit(new StashEdit(label, gone, come));
-        done(context, "Done: " + label + ".");
+        done(context, words().done(label));
     }
 
     private static void done(Context context, String said) {

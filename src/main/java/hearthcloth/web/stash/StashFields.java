@@ -5,6 +5,9 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.SpokenLine;
 import hearthcloth.stash.SpokenPieces;
+import hearthcloth.words.Language;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.stashing.StashingWords;
 
 /** Fields about fabric, held to the same rules as a line that is typed. */
 public final class StashFields {
@@ -14,13 +17,14 @@ public final class StashFields {
     private StashFields() {}
 
     /** A fabric's name she wrote, on one line. */
-    public static String name(String written) {
+    public static String name(String written, Language language) {
+        StashingWords words = StashingWords.in(language);
         String name = written.replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
         if (name.isEmpty()) {
-            throw new MeasureException("the fabric has no name; write what you call it");
+            throw new MeasureException(words.wrongNoName());
         }
         if (name.codePointCount(0, name.length()) > LONGEST_NAME) {
-            throw new MeasureException("the name is too long for a label; " + LONGEST_NAME + " letters fit");
+            throw new MeasureException(words.wrongLongName(String.valueOf(LONGEST_NAME)));
         }
         return name;
     }
@@ -33,7 +37,7 @@ public final class StashFields {
     static SpokenPieces checked(Size size, String count) {
         SpokenLine said = SpokenPieces.hear(size + ", " + count + " of them, cloth", Unit.MILLIMETRE);
         if (said instanceof SpokenLine.Unclear unclear) {
-            throw new MeasureException(unclear.sentence());
+            throw new RefusedException(unclear.said());
         }
         return (SpokenPieces) said;
     }

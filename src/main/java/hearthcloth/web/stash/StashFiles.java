@@ -9,6 +9,7 @@ import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.stashing.StashingWords;
 import io.javalin.http.Context;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -48,45 +49,45 @@ final class StashFiles {
 
     private void read(Context context) {
         String text = text(Uploads.upload(room, context, "file", MOST_MEGABYTES << 20));
+        StashingWords words = StashingWords.in(room.language());
         StashFile.Reading reading =
                 StashFile.read(text, Optional.of(room.settings().bare()));
         if (reading instanceof StashFile.Faulty faulty) {
-            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.NOTHING, faulty.lines(SHOWN_PROBLEMS));
+            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS));
             new StashScreen(room)
                     .show(
                             context.status(422),
                             StashView.of(
                                     room.store(),
                                     new StashAsked("", "", "", 1),
-                                    room.settings().ruler()),
+                                    room.settings().voice()),
                             draft,
-                            "The file was not taken; nothing was changed.");
+                            words.fileRefused());
             return;
         }
         StashFile.Read read = (StashFile.Read) reading;
         String said = room.store().atOnce(() -> {
-            StashIntake intake = new StashIntake(room.store().stash());
+            StashIntake intake = new StashIntake(room.store().stash(), words);
             Arrivals arrivals = intake.arrivals();
             arrivals.add(read.stash());
-            return intake.keep("add " + StashView.pieces(arrivals.pieces().size()) + " from a file", arrivals);
+            return intake.keep(words.deedAddFile(words.pieces(arrivals.pieces().size())), arrivals);
         });
         List<String> more = new ArrayList<>(
                 read.warnings().stream().limit(5).map(ErrorPages::upright).toList());
         if (!read.kept().isEmpty()) {
-            more.add("Columns that are not about fabric were left out.");
+            more.add(words.fileColumns());
         }
         PageContext.go(context, "/stash", said + (more.isEmpty() ? "" : " " + String.join(" ", more)));
     }
 
-    private static String text(byte[] bytes) {
+    private String text(byte[] bytes) {
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw Uploads.refused(
-                    422, "This file is not text in UTF-8; save it from the spreadsheet as CSV (UTF-8).", e);
+            throw Uploads.refused(422, StashingWords.in(room.language()).fileEncoding(), e);
         }
     }
 }

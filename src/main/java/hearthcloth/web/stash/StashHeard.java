@@ -1,7 +1,6 @@
 package hearthcloth.web.stash;
 
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.stash.Arrivals;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.SpokenLine;
@@ -10,6 +9,9 @@ import hearthcloth.store.Store;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
+import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.stashing.StashingWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,37 +19,65 @@ import java.util.Optional;
 /**
  * What was understood of a line, to be shown while she types.
  *
- * @param words what was understood, or what is still asked; empty for an empty line
- * @param note what she should know; may be empty
+ * @param told what is said of it
  * @param trouble true where she pressed Enter and it cannot be taken
  */
 @PageView.Template("part/stash-heard.jte")
 public record StashHeard(
-        Optional<PieceDrawing> drawn, String count, String words, String about, String note, boolean trouble)
+        Language language, Optional<PieceDrawing> drawn, String count, Told told, boolean trouble)
         implements PageView {
 
     private static final double PIXELS = 96;
 
-    static final StashHeard NOTHING = new StashHeard(Optional.empty(), "", "", "", "", false);
+    /**
+     * In words.
+     *
+     * @param words what was understood, or what is still asked; empty for an empty line
+     * @param note what she should know; may be empty
+     */
+    private record Told(String words, String about, String note) {}
 
-    static StashHeard of(String line, Store store, Ruler ruler, boolean entered) {
+    /** Of an empty line. */
+    static StashHeard nothing(Language language) {
+        return asking(language, "", "", false);
+    }
+
+    private static StashHeard asking(Language language, String words, String about, boolean entered) {
+        return new StashHeard(language, Optional.empty(), "", new Told(words, about, ""), entered);
+    }
+
+    public String words() {
+        return told.words;
+    }
+
+    public String about() {
+        return told.about;
+    }
+
+    public String note() {
+        return told.note;
+    }
+
+    static StashHeard of(String line, Store store, Voice voice, boolean entered) {
+        Language language = voice.language();
         if (line.isEmpty()) {
-            return NOTHING;
+            return nothing(language);
         }
         if (line.strip().contains("\n")) {
-            return many(line, ruler, entered);
+            return many(line, voice, entered);
         }
-        SpokenLine said = SpokenPieces.hear(line, ruler.unit());
+        SpokenLine said = SpokenPieces.hear(line, voice.ruler().unit());
         if (said instanceof SpokenLine.Unclear unclear) {
-            return new StashHeard(Optional.empty(), "", ErrorPages.upright(unclear.sentence()), "", "", entered);
+            return asking(language, ErrorPages.upright(unclear.said().in(voice)), "", entered);
         }
+        StashingWords words = StashingWords.in(language);
         SpokenPieces pieces = (SpokenPieces) said;
         Arrivals arrivals = new Arrivals(store.stash().whole(), 0);
         Fabric fabric = arrivals.fabric(pieces);
         double scale =
                 PieceDrawing.scale(pieces.size().width().max(pieces.size().height()), PIXELS);
-        String washed = StashView.washed(pieces.washed());
         return new StashHeard(
+                language,
                 Optional.of(PieceDrawing.of(
                         pieces.size(),
                         fabric,
@@ -56,37 +86,39 @@ public record StashHeard(
                         store.swatches().across(),
                         "heard-cloth")),
                 pieces.count() + " ×",
-                ruler.write(pieces.size(), Rounding.NEAREST) + ", " + fabric.name(),
-                StashView.about(fabric) + (washed.isEmpty() ? "" : ", " + washed) + "; "
-                        + ruler.number(pieces.size().width(), Rounding.NEAREST) + " wide, "
-                        + ruler.number(pieces.size().height(), Rounding.NEAREST) + " along the selvage",
-                arrivals.differs(pieces)
-                        ? fabric.name() + " is in your stash already and stays as it is there: "
-                                + StashView.about(fabric) + "."
-                        : "",
+                new Told(
+                        words.heardWhat(fabric.name(), voice.write(pieces.size(), Rounding.NEAREST)),
+                        words.heardAbout(
+                                FabricWords.and(
+                                        FabricWords.about(fabric, language),
+                                        words.washed(pieces.washed().name()),
+                                        language),
+                                voice.number(pieces.size().height(), Rounding.NEAREST),
+                                voice.number(pieces.size().width(), Rounding.NEAREST)),
+                        arrivals.differs(pieces)
+                                ? words.heardKnown(FabricWords.about(fabric, language), fabric.name())
+                                : ""),
                 false);
     }
 
     /** Of many lines: how many pieces they are, and the first that is unclear. */
-    private static StashHeard many(String text, Ruler ruler, boolean entered) {
+    private static StashHeard many(String text, Voice voice, boolean entered) {
+        StashingWords words = StashingWords.in(voice.language());
         List<SpokenPieces> heard = new ArrayList<>();
         List<String> unclear = new ArrayList<>();
         for (String line : text.lines().filter(one -> !one.isBlank()).toList()) {
-            SpokenLine said = SpokenPieces.hear(line, ruler.unit());
+            SpokenLine said = SpokenPieces.hear(line, voice.ruler().unit());
             if (said instanceof SpokenPieces pieces) {
                 heard.add(pieces);
             } else if (said instanceof SpokenLine.Unclear wrong) {
-                unclear.add("“" + line.strip() + "”: " + wrong.sentence() + ".");
+                unclear.add(words.lineUnclear(line.strip(), wrong.said().in(voice)));
             }
         }
         int pieces = heard.stream().mapToInt(SpokenPieces::count).sum();
-        long fabrics = heard.stream().map(SpokenPieces::name).distinct().count();
-        String words = StashView.pieces(pieces) + " of " + fabrics + (fabrics == 1 ? " fabric" : " fabrics");
-        String about = unclear.isEmpty()
-                ? ""
-                : unclear.size() == 1
-                        ? "One line is unclear. " + unclear.get(0)
-                        : unclear.size() + " lines are unclear; the first: " + unclear.get(0);
-        return new StashHeard(Optional.empty(), "", pieces == 0 ? about : words, pieces == 0 ? "" : about, "", entered);
+        int fabrics = (int) heard.stream().map(SpokenPieces::name).distinct().count();
+        String about = unclear.isEmpty() ? "" : words.heardUnclear(unclear.get(0), unclear.size());
+        return pieces == 0
+                ? asking(voice.language(), about, "", entered)
+                : asking(voice.language(), words.heardFabrics(fabrics, words.pieces(pieces)), about, entered);
     }
 }

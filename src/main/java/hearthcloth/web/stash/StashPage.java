@@ -15,6 +15,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
+import hearthcloth.words.stashing.StashingWords;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +45,7 @@ public final class StashPage {
                 .get(
                         "/stash/ways",
                         (page, context) -> page.room.show(
-                                context, new Ways(page.room.frame(context, "Fields and files", "Stash"))))
+                                context, new Ways(page.room.frame(context, page.words().titleWays(), "Stash"))))
                 .get("/stash/heard", StashPage::hear)
                 .post("/stash/line", StashPage::line)
                 .post("/stash/fields", StashPage::fields)
@@ -57,8 +58,12 @@ public final class StashPage {
         FabricPage.add(routes);
     }
 
+    private StashingWords words() {
+        return StashingWords.in(room.language());
+    }
+
     private StashIntake intake() {
-        return new StashIntake(book());
+        return new StashIntake(book(), words());
     }
 
     private StashBook book() {
@@ -67,17 +72,17 @@ public final class StashPage {
 
     private void show(Context context) {
         StashView view = StashView.of(
-                room.store(), StashAsked.of(context), room.settings().ruler());
+                room.store(), StashAsked.of(context), room.settings().voice());
         if (PageContext.isPart(context) && "found".equals(context.header("HX-Target"))) {
             room.show(context, new StashScreen.Found(view, true));
         } else {
-            screen.show(context, view, StashScreen.Draft.NONE, PageContext.text(context, "said"));
+            screen.show(context, view, StashScreen.Draft.none(room.language()), PageContext.text(context, "said"));
         }
     }
 
     private void hear(Context context) {
         StashHeard heard = StashHeard.of(
-                PageContext.text(context, "line"), room.store(), room.settings().ruler(), false);
+                PageContext.text(context, "line"), room.store(), room.settings().voice(), false);
         room.show(context, heard);
     }
 
@@ -86,9 +91,8 @@ public final class StashPage {
         String text = Optional.ofNullable(context.formParam("line")).orElse("").strip();
         List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
         if (lines.size() > MOST_LINES) {
-            String many = "These are " + lines.size() + " lines; " + MOST_LINES
-                    + " are taken at once. A CSV file takes more.";
-            unclear(context, new StashScreen.Draft(text, StashHeard.NOTHING, List.of(many)), "");
+            String many = words().lineMany(String.valueOf(lines.size()), String.valueOf(MOST_LINES));
+            unclear(context, new StashScreen.Draft(text, StashHeard.nothing(room.language()), List.of(many)), "");
             return;
         }
         List<SpokenPieces> heard = new ArrayList<>();
@@ -100,23 +104,25 @@ public final class StashPage {
                 heard.add(pieces);
             } else if (said instanceof SpokenLine.Unclear unclear) {
                 left.add(line);
-                wrong.add("“" + line.strip() + "”: " + unclear.sentence() + ".");
+                wrong.add(words().lineUnclear(line.strip(), unclear.said().in(room.settings().voice())));
             }
         }
         String said = heard.isEmpty() ? "" : kept(label(heard), heard);
         if (wrong.isEmpty() && !lines.isEmpty()) {
-            answer(context, said, Optional.of(StashScreen.Draft.NONE));
+            answer(context, said, Optional.of(StashScreen.Draft.none(room.language())));
             return;
         }
         String rest = String.join("\n", left);
         StashHeard about = StashHeard.of(
-                rest.isEmpty() ? " " : rest, room.store(), room.settings().ruler(), true);
+                rest.isEmpty() ? " " : rest, room.store(), room.settings().voice(), true);
         unclear(context, new StashScreen.Draft(rest, about, lines.size() > 1 ? wrong : List.of()), said);
     }
 
-    private static String label(List<SpokenPieces> heard) {
+    private String label(List<SpokenPieces> heard) {
         int come = heard.stream().mapToInt(SpokenPieces::count).sum();
-        return heard.size() == 1 ? "add " + come + " of " + heard.get(0).name() : "add " + StashView.pieces(come);
+        StashingWords words = words();
+        return words.deedAdd(
+                heard.size() == 1 ? words.piecesOf(heard.get(0).name(), come) : words.pieces(come));
     }
 
     private void unclear(Context context, StashScreen.Draft draft, String said) {
@@ -132,7 +138,7 @@ public final class StashPage {
     private void chosen(Context context) {
         ChosenPieces chosen = new ChosenPieces(room, context);
         if (chosen.isEmpty()) {
-            answer(context, "Choose pieces on the table first.", Optional.empty());
+            answer(context, words().chosenNothing(), Optional.empty());
             return;
         }
         switch (PageContext.field(context, "do")) {
@@ -171,8 +177,7 @@ public final class StashPage {
         String count = PageContext.field(context, "count");
         String colour = PageContext.field(context, "colour");
         if (!count.matches("\\d{0,6}")) {
-            throw new MeasureException(
-                    "\"" + count + "\" is no number of pieces; write a whole number, or leave it blank for one");
+            throw new MeasureException(words().wrongCount(count));
         }
         SpokenPieces heard = StashFields.checked(
                 new Size(
@@ -184,7 +189,7 @@ public final class StashPage {
                                 room.settings().bare())),
                 count.isEmpty() ? "1" : count);
         return new SpokenPieces(
-                StashFields.name(name),
+                StashFields.name(name, room.language()),
                 heard.size(),
                 heard.count(),
                 colour.isEmpty() ? Optional.empty() : Optional.of(FormFields.colour(colour, room.language())),
@@ -198,15 +203,13 @@ public final class StashPage {
         Optional<String> now = again ? book().redoable() : book().undoable();
         String seen = PageContext.field(context, "label");
         if (!now.orElse("").equals(seen)) {
-            throw new StoreException("The stash has meanwhile been changed in another window: "
-                    + now.map(label -> "the last change now is “" + label + "”").orElse("nothing is left to undo")
-                    + ". Nothing was changed; look again.");
+            throw new StoreException(now.map(words()::staleLast).orElseGet(words()::staleNothing));
         }
         Optional<String> done = again ? book().redo() : book().undo();
         answer(
                 context,
-                done.map(label -> (again ? "Redone: " : "Undone: ") + label + ".")
-                        .orElse(again ? "There is nothing to do again." : "There is nothing to undo."),
+                done.map(label -> again ? words().redone(label) : words().undone(label))
+                        .orElseGet(() -> again ? words().redoNothing() : words().undoNothing()),
                 Optional.empty());
     }
 

@@ -4,12 +4,14 @@ import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Lot;
 import hearthcloth.stash.Piece;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.stashing.StashingWords;
 import hearthcloth.work.StashAtHand;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -99,22 +101,25 @@ public record StashTable(
      */
     public record Laid(Optional<String> slip, boolean isKept, boolean hasNap) {}
 
+    /** What stands before the name of the example's cloth, in whichever language it was laid out. */
+    private static final String EXAMPLE = "^(?:Example|예시|見本|Exemple|Beispiel|Ejemplo) ?[:：] ?";
+
     private static final int SHADES = 5;
 
     /** A piece this long, in inches, has room for a name on its slip; on a shorter one two letters of it would say nothing. */
     private static final double LEAST_FOR_WORDS = 22;
 
-    static StashTable of(List<Lot> lots, StashAtHand heap, Map<String, Length> across, TableLook look, Ruler ruler) {
+    static StashTable of(List<Lot> lots, StashAtHand heap, Map<String, Length> across, TableLook look, Voice voice) {
         Map<Fabric, List<Shown>> found = new LinkedHashMap<>();
         List<Fabric> fabrics =
                 lots.stream().map(lot -> lot.first().fabric()).distinct().toList();
         Swatches swatches = new Swatches(fabrics, across);
         for (Lot lot : lots) {
             found.computeIfAbsent(lot.first().fabric(), fabric -> new ArrayList<>())
-                    .add(shown(lot, heap, swatches, look, ruler));
+                    .add(shown(lot, heap, swatches, look, voice));
         }
         List<Group> groups = new ArrayList<>();
-        found.forEach((fabric, shown) -> groups.add(group(fabric, shown)));
+        found.forEach((fabric, shown) -> groups.add(group(fabric, shown, voice.language())));
         StringBuilder tiles = new StringBuilder();
         if (!look.isInGreys()) {
             swatches.tiles(tiles);
@@ -124,7 +129,7 @@ public record StashTable(
                 TableFit.of(groups, look.zoom()),
                 tiles.toString(),
                 look.isInGreys(),
-                ruler.isMetric(),
+                voice.ruler().isMetric(),
                 marks(fabrics, found));
     }
 
@@ -138,15 +143,13 @@ public record StashTable(
                 laid.stream().anyMatch(Laid::hasNap));
     }
 
-    private static Group group(Fabric fabric, List<Shown> shown) {
+    private static Group group(Fabric fabric, List<Shown> shown, Language language) {
+        StashingWords words = StashingWords.in(language);
         int pieces = shown.stream().mapToInt(Shown::count).sum();
-        String note = pieces
-                + (fabric.faces() == Fabric.Faces.RIGHT ? " · R" : "")
-                + (fabric.nap() == Fabric.Nap.LENGTHWISE ? " · nap" : "");
         return new Group(
                 fabric.name(),
-                note,
-                StashView.pieces(pieces) + ", " + StashView.about(fabric),
+                words.groupNote(fabric.faces().name(), fabric.nap().name(), String.valueOf(pieces)),
+                words.and(words.pieces(pieces), FabricWords.about(fabric, language)),
                 "/stash/fabric?name=" + URLEncoder.encode(fabric.name(), StandardCharsets.UTF_8),
                 columns(shown));
     }
@@ -177,17 +180,9 @@ public record StashTable(
         return high + 1 + piece.heightInches() <= highest && piece.widthInches() <= wide * 1.25;
     }
 
-    private static Shown shown(Lot lot, StashAtHand heap, Swatches swatches, TableLook look, Ruler ruler) {
+    private static Shown shown(Lot lot, StashAtHand heap, Swatches swatches, TableLook look, Voice voice) {
         Piece first = lot.first();
-        String size = ruler.write(lot.size(), Rounding.NEAREST);
-        String washed = StashView.washed(first.washed());
-        String held = heap.held(lot.pieces());
-        String words = (lot.count() == 1 ? "" : lot.count() + " of ")
-                + size + " " + first.fabric().name()
-                + (washed.isEmpty() ? "" : ", " + washed)
-                + (lot.count() == 1 ? ", number " : ", numbers ")
-                + lot.numbers()
-                + (held.isEmpty() ? "" : ", " + held);
+        String size = voice.write(lot.size(), Rounding.NEAREST);
         int shade = shade(first.fabric().colour());
         String fill = look.isInGreys() ? grey(shade) : swatches.fill(first.fabric());
         return new Shown(
@@ -195,7 +190,7 @@ public record StashTable(
                 size,
                 lot.count(),
                 lot.numbers(),
-                words,
+                words(lot, size, heap, voice.language()),
                 new Drawn(
                         inches(lot.size().width()),
                         inches(lot.size().height()),
@@ -208,12 +203,23 @@ public record StashTable(
                         first.fabric().nap() == Fabric.Nap.LENGTHWISE));
     }
 
+    private static String words(Lot lot, String size, StashAtHand heap, Language language) {
+        StashingWords words = StashingWords.in(language);
+        Piece first = lot.first();
+        String fabric = first.fabric().name();
+        String washed = words.washed(first.washed().name());
+        String said = washed.isEmpty()
+                ? words.lot(fabric, lot.count(), lot.numbers(), size)
+                : words.lotWashed(fabric, lot.count(), lot.numbers(), size, washed);
+        return FabricWords.and(said, heap.held(lot.pieces(), language), language);
+    }
+
     /** The cloth that counts on it, shortened to what a slip has room for. */
     private static Optional<String> claimed(Lot lot, StashAtHand heap) {
         boolean hasRoom = inches(lot.size().width().max(lot.size().height())) >= LEAST_FOR_WORDS;
         return heap.promises().cloths().stream()
                 .filter(one -> lot.pieces().stream().anyMatch(one.pieces()::contains))
-                .map(one -> hasRoom ? one.name().replaceFirst("^Example: ", "") : "")
+                .map(one -> hasRoom ? one.name().replaceFirst(EXAMPLE, "") : "")
                 .findFirst();
     }
 

@@ -1,6 +1,5 @@
 package hearthcloth.web.stash;
 
-import hearthcloth.colour.ColourName;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
@@ -15,6 +14,8 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.stashing.StashingWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -40,15 +41,26 @@ public record StashView(
         String redo,
         String trouble,
         boolean isWished,
-        boolean isEmpty) {
+        boolean isEmpty,
+        Voice voice) {
 
     /** So many lots are drawn on one page. */
     static final int LOTS = 120;
 
+    /** How far the lines of the table's grid are apart. */
+    public String grid() {
+        return voice.write(isMetric() ? Length.cm(10) : Length.inches(5), Rounding.NEAREST);
+    }
+
+    private boolean isMetric() {
+        return voice.ruler().isMetric();
+    }
+
     /** What there is of one fabric, whatever is asked. */
     public record Total(String fabric, PieceDrawing swatch, int pieces, String area, String href, boolean chosen) {}
 
-    static StashView of(Store store, StashAsked asked, Ruler ruler) {
+    static StashView of(Store store, StashAsked asked, Voice voice) {
+        Ruler ruler = voice.ruler();
         StashAtHand heap = store.atHand();
         Stash stash = heap.stash();
         Map<String, Length> across = store.swatches().across();
@@ -60,15 +72,16 @@ public record StashView(
         List<Lot> here = lots.subList((page - 1) * LOTS, Math.min(lots.size(), page * LOTS));
         return new StashView(
                 new StashAsked(asked.text(), asked.fabric(), asked.least(), page),
-                StashTable.of(here, heap, across, TableLook.of(store), ruler),
-                totals(stash, asked, across, ruler),
-                summary(stash, found, asked, ruler),
+                StashTable.of(here, heap, across, TableLook.of(store), voice),
+                totals(stash, asked, across, voice),
+                summary(stash, found, asked, voice),
                 pages,
                 store.stash().undoable().orElse(""),
                 store.stash().redoable().orElse(""),
                 trouble,
                 !Wished.of(store).equals(Purpose.NOTHING),
-                stash.pieces().isEmpty());
+                stash.pieces().isEmpty(),
+                voice);
     }
 
     /** Puts the pieces she wants into {@code found}; what is wrong with the size she asks for, then all are wanted. */
@@ -97,24 +110,6 @@ public record StashView(
         return sorted;
     }
 
-    public static String washed(Piece.Washed washed) {
-        return switch (washed) {
-            case YES -> "washed";
-            case NO -> "not washed";
-            case UNKNOWN -> "";
-        };
-    }
-
-    /** What all pieces of a fabric share, in words: {@code pale green, right side, nap}. */
-    static String about(Fabric fabric) {
-        return (fabric.colour().isKnown() ? ColourName.of(fabric.colour()) : "colour not known yet")
-                + (fabric.faces() == Fabric.Faces.RIGHT ? ", has a right side" : ", same on both sides")
-                + fabric.wrong()
-                        .map(colour -> ", its wrong side " + ColourName.of(colour))
-                        .orElse("")
-                + (fabric.nap() == Fabric.Nap.LENGTHWISE ? ", nap lengthwise" : "");
-    }
-
     /** Pieces and square millimetres by name. */
     private static Map<String, double[]> sums(List<Piece> pieces) {
         Map<String, double[]> sums = new LinkedHashMap<>();
@@ -126,7 +121,7 @@ public record StashView(
         return sums;
     }
 
-    private static List<Total> totals(Stash stash, StashAsked asked, Map<String, Length> across, Ruler ruler) {
+    private static List<Total> totals(Stash stash, StashAsked asked, Map<String, Length> across, Voice voice) {
         Map<String, double[]> sums = sums(stash.pieces());
         List<Total> totals = new ArrayList<>();
         int number = 0;
@@ -137,7 +132,7 @@ public record StashView(
                     fabric.name(),
                     PieceDrawing.of(patch, fabric, 1, 1, across, "t" + number++),
                     (int) sum[0],
-                    area(sum[1], ruler),
+                    area(sum[1], voice),
                     asked.of(fabric.name().equals(asked.fabric()) ? "" : fabric.name()),
                     fabric.name().equals(asked.fabric())));
         }
@@ -145,22 +140,26 @@ public record StashView(
         return totals;
     }
 
-    private static String summary(Stash stash, List<Piece> found, StashAsked asked, Ruler ruler) {
+    private static String summary(Stash stash, List<Piece> found, StashAsked asked, Voice voice) {
         if (stash.pieces().isEmpty()) {
             return "";
         }
         double area = found.stream().mapToDouble(Piece::areaMm2).sum();
-        String of = asked.isAll() ? "" : " of " + stash.pieces().size();
-        return found.size() + of + (stash.pieces().size() == 1 ? " piece" : " pieces") + ", " + area(area, ruler);
+        StashingWords words = StashingWords.in(voice.language());
+        String said = area(area, voice);
+        int all = stash.pieces().size();
+        return asked.isAll() ? words.summary(said, all) : words.summarySome(said, String.valueOf(found.size()), all);
     }
 
     /** An area as one says it: {@code 384 sq in}, {@code 2.5 sq yd}, {@code 3.1 m²}. */
-    static String area(double squareMm, Ruler ruler) {
-        double side = ruler.isMetric() ? 1000 : 914.4;
+    static String area(double squareMm, Voice voice) {
+        boolean isMetric = voice.ruler().isMetric();
+        double side = isMetric ? 1000 : 914.4;
         double far = squareMm / (side * side);
         return far < 2
-                ? ruler.area(squareMm, Rounding.NEAREST)
-                : String.format(Locale.ROOT, "%.1f %s", far, ruler.isMetric() ? "m²" : "sq yd");
+                ? voice.area(squareMm, Rounding.NEAREST)
+                : StashingWords.in(voice.language())
+                        .area(voice.local(String.format(Locale.ROOT, "%.1f", far)), isMetric ? "m" : "yd");
     }
 
     public static String pieces(int count) {

@@ -6,6 +6,10 @@ import hearthcloth.words.planning.EnglishPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.EnglishPrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.EnglishReading;
+import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.reporting.EnglishReporting;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.EnglishSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.EnglishTying;
@@ -27,6 +31,16 @@ public final class EnglishRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new EnglishPrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new EnglishReading();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new EnglishReporting();
     }
 
     @Override

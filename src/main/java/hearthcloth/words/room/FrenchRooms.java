@@ -6,6 +6,10 @@ import hearthcloth.words.planning.FrenchPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.FrenchPrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.FrenchReading;
+import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.reporting.FrenchReporting;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.FrenchSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.FrenchTying;
@@ -27,6 +31,16 @@ public final class FrenchRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new FrenchPrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new FrenchReading();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new FrenchReporting();
     }
 
     @Override

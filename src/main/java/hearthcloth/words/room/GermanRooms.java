@@ -6,6 +6,10 @@ import hearthcloth.words.planning.GermanPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.GermanPrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.GermanReading;
+import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.reporting.GermanReporting;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.GermanSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.GermanTying;
@@ -27,6 +31,16 @@ public final class GermanRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new GermanPrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new GermanReading();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new GermanReporting();
     }
 
     @Override

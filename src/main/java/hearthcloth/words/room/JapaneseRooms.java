@@ -6,6 +6,10 @@ import hearthcloth.words.planning.JapanesePlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.JapanesePrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.JapaneseReading;
+import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.reporting.JapaneseReporting;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.JapaneseSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.JapaneseTying;
@@ -27,6 +31,16 @@ public final class JapaneseRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new JapanesePrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new JapaneseReading();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new JapaneseReporting();
     }
 
     @Override

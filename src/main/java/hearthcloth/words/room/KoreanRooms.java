@@ -6,6 +6,10 @@ import hearthcloth.words.planning.KoreanPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.KoreanPrinting;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.KoreanReading;
+import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.reporting.KoreanReporting;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.KoreanSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.KoreanTying;
@@ -27,6 +31,16 @@ public final class KoreanRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new KoreanPrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new KoreanReading();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new KoreanReporting();
     }
 
     @Override

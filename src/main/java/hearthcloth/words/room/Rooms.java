@@ -3,6 +3,8 @@ package hearthcloth.words.room;
 import hearthcloth.words.measuring.MeasuringWords;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.TyingWords;
 
@@ -14,6 +16,10 @@ public interface Rooms {
     PlanningWords planning();
 
     PrintingWords printing();
+
+    ReadingWords reading();
+
+    ReportingWords reporting();
 
     SewingWords sewing();
 

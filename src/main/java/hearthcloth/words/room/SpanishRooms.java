@@ -6,6 +6,10 @@ import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.planning.SpanishPlanning;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.printing.SpanishPrinting;
+import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.reading.SpanishReading;
+import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.reporting.SpanishReporting;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.sewing.SpanishSewing;
 import hearthcloth.words.tying.SpanishTying;
@@ -27,6 +31,16 @@ public final class SpanishRooms implements Rooms {
     @Override
     public PrintingWords printing() {
         return new SpanishPrinting();
+    }
+
+    @Override
+    public ReadingWords reading() {
+        return new SpanishReading();
+    }
+
+    @Override
+    public ReportingWords reporting() {
+        return new SpanishReporting();
     }
 
     @Override

@@ -17,6 +17,7 @@ import hearthcloth.plan.together.Asked;
 import hearthcloth.plan.together.PlanningTogether;
 import hearthcloth.plan.together.Together;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.speech.Voice;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -49,7 +50,7 @@ class KitsReportTest {
 
     private static String said(Together together) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        new KitsReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), Ruler.EIGHTHS).say(together, "out");
+        new KitsReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), Voice.english(Ruler.EIGHTHS)).say(together, "out");
         return bytes.toString(StandardCharsets.UTF_8);
     }
 

@@ -24,6 +24,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.wish.GiftWish;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.sentence.Told;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Slack;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -53,7 +54,7 @@ class PlanReportTest {
 
     private static List<String> said(Ruler ruler, Consumer<PlanReport> asked) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        asked.accept(new PlanReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), ruler));
+        asked.accept(new PlanReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), Voice.english(ruler)));
         return bytes.toString(StandardCharsets.UTF_8).lines().toList();
     }
 
@@ -82,7 +83,7 @@ class PlanReportTest {
     void a_gift_is_told_in_its_own_sentence() {
         GiftWish box = gift("box 30 x 20 x 8 cm");
         assertThat(said(Ruler.MILLIMETRES, report -> report.gift(box, Slack.NONE)))
-                .containsExactly("Gift: " + box.sentence(Ruler.MILLIMETRES) + ".");
+                .containsExactly("Gift: " + box.sentence(Voice.english(Ruler.MILLIMETRES)) + ".");
     }
 
     @Test
@@ -156,7 +157,7 @@ class PlanReportTest {
     @Test
     void for_programs_each_proposal_has_its_folder_and_its_figures() throws IOException {
         JsonNode planned = json(PlanJson.planned(
-                Stashes.yardage(), Optional.empty(), Ruler.EIGHTHS, List.of(plan(0, 5), plan(1, 7)), "out"));
+                Stashes.yardage(), Optional.empty(), Voice.english(Ruler.EIGHTHS), List.of(plan(0, 5), plan(1, 7)), "out"));
         assertThat(planned.get("outcome").asText()).isEqualTo("planned");
         assertThat(planned.get("units").asText()).isEqualTo("nm");
         assertThat(planned.has("gift")).isFalse();
@@ -185,11 +186,11 @@ class PlanReportTest {
             JsonNode shortage = json(PlanJson.shortage(
                     Stashes.yardage(),
                     Optional.of(box),
-                    Ruler.MILLIMETRES,
+                    Voice.english(Ruler.MILLIMETRES),
                     new PlanOutcome.CannotMake(proven, Told.all("Too little."), List.of(PLAN)),
                     "out"));
             assertThat(shortage.get("outcome").asText()).isEqualTo(proven ? "impossible" : "none-found");
-            assertThat(shortage.get("gift").asText()).isEqualTo(box.sentence(Ruler.MILLIMETRES));
+            assertThat(shortage.get("gift").asText()).isEqualTo(box.sentence(Voice.english(Ruler.MILLIMETRES)));
             assertThat(shortage.get("why").get(0).asText()).isEqualTo("Too little.");
             assertThat(shortage.get("proposals")).isEmpty();
             assertThat(shortage.get("nearest").get(0).get("folder").asText()).isEqualTo("out/1");
@@ -208,7 +209,7 @@ class PlanReportTest {
                 InputStream.nullInputStream(),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8));
-        new GuidelineReport(shell, idea()).bent(fitted, "out");
+        new GuidelineReport(shell, idea(), Voice.english(Ruler.EIGHTHS)).bent(fitted, "out");
         assertThat(out.size()).isZero();
         return err.toString(StandardCharsets.UTF_8).lines().toList();
     }
@@ -237,7 +238,7 @@ class PlanReportTest {
         assertThat(bent(new Fitted(List.of(), List.of()))).containsExactly("No cloth can be made from this stash.");
 
         PlanOutcome.CannotMake outcome = new GuidelineReport(
-                        new Shell(InputStream.nullInputStream(), System.out, System.err), idea())
+                        new Shell(InputStream.nullInputStream(), System.out, System.err), idea(), Voice.english(Ruler.EIGHTHS))
                 .outcome(fitted);
         assertThat(outcome.proven()).isFalse();
         assertThat(outcome.why()).map(Sentence::english).containsExactly("Too little Oat.", "the bars are wider.");

@@ -29,7 +29,7 @@ class SizeReportTest {
 
     private static List<String> said(Ruler ruler, Consumer<SizeReport> asked) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        asked.accept(new SizeReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), ruler));
+        asked.accept(new SizeReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), Voice.english(ruler)));
         return bytes.toString(StandardCharsets.UTF_8).lines().toList();
     }
 

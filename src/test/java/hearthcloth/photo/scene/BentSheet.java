@@ -1,6 +1,7 @@
 package hearthcloth.photo.scene;
 
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
@@ -52,6 +53,14 @@ final class BentSheet {
     private final double y;
     private final double turn;
     private final Bend bend;
+    private final double turnCos;
+    private final double turnSin;
+    private final double bendCos;
+    private final double bendSin;
+
+    /** Nothing of it is seen where the floor behind lies farther than this from its middle, in millimetres. */
+    private final double reach;
+
     /** Length of paper from its middle, and height, for each step along the bend. */
     private final double[] along = new double[2 * SPAN + 1];
 
@@ -64,6 +73,10 @@ final class BentSheet {
         this.y = y;
         this.turn = turn;
         this.bend = bend;
+        this.turnCos = Math.cos(turn);
+        this.turnSin = Math.sin(turn);
+        this.bendCos = Math.cos(bend.directionRad);
+        this.bendSin = Math.sin(bend.directionRad);
         for (int i = 0; i < height.length; i++) {
             height[i] = bend.heightMm.applyAsDouble((i - SPAN) * STEP);
         }
@@ -71,6 +84,9 @@ final class BentSheet {
             along[SPAN + i] = along[SPAN + i - 1] + Math.hypot(STEP, height[SPAN + i] - height[SPAN + i - 1]);
             along[SPAN - i] = along[SPAN - i + 1] - Math.hypot(STEP, height[SPAN - i] - height[SPAN - i + 1]);
         }
+        double high = Arrays.stream(height).max().orElse(0) + Math.abs(bend.creaseMm);
+        // Seen from no lower than 20° over the floor, what stands so high hides the floor up to three times as far behind.
+        reach = Math.hypot(print.getWidth(), print.getHeight()) / pixelsPerMm / 2 + 3 * high + 1;
     }
 
     /** The four corners of a flat sheet on the floor, from the upper left of the print on. */
@@ -90,6 +106,9 @@ final class BentSheet {
     Optional<Paint> seen(Camera camera, double px, double py) {
         double z = 0;
         double[] at = local(camera.at(px, py, 0));
+        if (at[0] * at[0] + at[1] * at[1] > reach * reach) {
+            return Optional.empty();
+        }
         for (int i = 0; i < 14; i++) {
             double next = heightAt(at);
             if (Math.abs(next - z) < 0.01) {
@@ -98,8 +117,8 @@ final class BentSheet {
             z = (z + 2 * next) / 3;
             at = local(camera.at(px, py, z));
         }
-        double cos = Math.cos(bend.directionRad);
-        double sin = Math.sin(bend.directionRad);
+        double cos = bendCos;
+        double sin = bendSin;
         double t = at[0] * cos + at[1] * sin;
         double c = at[1] * cos - at[0] * sin;
         double s = table(along, t);
@@ -118,7 +137,7 @@ final class BentSheet {
     }
 
     private double heightAt(double[] at) {
-        double t = at[0] * Math.cos(bend.directionRad) + at[1] * Math.sin(bend.directionRad);
+        double t = at[0] * bendCos + at[1] * bendSin;
         double crease = bend.creaseMm == 0
                 ? 0
                 : bend.creaseMm * Math.abs(Noise.smooth(bend.seed, at[0] / 23 + 50, at[1] / 23 + 50));
@@ -134,6 +153,6 @@ final class BentSheet {
     private double[] local(double[] floor) {
         double dx = floor[0] - x;
         double dy = floor[1] - y;
-        return new double[] {dx * Math.cos(turn) + dy * Math.sin(turn), dy * Math.cos(turn) - dx * Math.sin(turn)};
+        return new double[] {dx * turnCos + dy * turnSin, dy * turnCos - dx * turnSin};
     }
 }

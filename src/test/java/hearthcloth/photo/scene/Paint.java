@@ -1,13 +1,18 @@
 package hearthcloth.photo.scene;
 
+import java.util.stream.IntStream;
+
 /**
  * A colour as the scene reflects it, linear light 0 to 1, with its own way to CIELAB (D65), apart from the reader's.
  * Sources: docs/sources.md#srgb, #lab; the four-figure matrix and white are from memory.
  */
 record Paint(double r, double g, double b) {
 
+    private static final double[] LINEAR =
+            IntStream.range(0, 256).mapToDouble(Paint::linear).toArray();
+
     static Paint srgb(int hex) {
-        return new Paint(linear(hex >> 16 & 255), linear(hex >> 8 & 255), linear(hex & 255));
+        return new Paint(LINEAR[hex >> 16 & 255], LINEAR[hex >> 8 & 255], LINEAR[hex & 255]);
     }
 
     Paint times(double light) {

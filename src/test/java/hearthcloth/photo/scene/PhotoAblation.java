@@ -28,7 +28,16 @@ final class PhotoAblation {
 
     private final List<Shot> shots = new ArrayList<>();
 
-    private record Shot(Scene scene, byte[] jpeg) {}
+    /** A scene and the photograph that was drawn of it. */
+    private static final class Shot {
+        private final Scene scene;
+        private final byte[] jpeg;
+
+        Shot(Scene scene, byte[] jpeg) {
+            this.scene = scene;
+            this.jpeg = jpeg;
+        }
+    }
 
     private static Map<String, String[]> stages() {
         Map<String, String[]> all = new LinkedHashMap<>();

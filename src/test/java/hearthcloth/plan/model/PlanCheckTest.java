@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /** What is planned keeps the least piece; what is cut and sewn may have been trimmed with the work since. */
 class PlanCheckTest {
 
-    private static final Plan PLAN = Planned.plans(Stashes.scraps(50, 3), 22, 3).stream()
+    private static final Plan PLAN = Planned.plans(Stashes.scraps(60, 3), 27, 3).stream()
             .filter(plan -> plan.figures().joins() > 0)
             .findFirst()
             .orElseThrow();

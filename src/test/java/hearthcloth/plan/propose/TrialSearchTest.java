@@ -27,6 +27,10 @@ class TrialSearchTest {
     private final List<PlanProgress> told = new ArrayList<>();
 
     private TrialSearch search(Budget budget) {
+        return search(budget, PlannerParameters.standard());
+    }
+
+    private TrialSearch search(Budget budget, PlannerParameters parameters) {
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(SIZE), false),
                 OpenShape.shape(),
@@ -34,7 +38,7 @@ class TrialSearchTest {
                 PiecingRules.inches(),
                 new Wish.Preferences(List.of(), 2, 1, Ruler.EIGHTHS));
         return new TrialSearch(
-                Stashes.scraps(25, 6), wish, List.of(), new SearchWork(1, budget, told::add), Idea.none());
+                Stashes.scraps(25, 6), wish, List.of(), new SearchWork(1, budget, told::add, parameters), Idea.none());
     }
 
     @Test
@@ -43,6 +47,13 @@ class TrialSearchTest {
         PlanCheck.require(ProposalSelection.plan(made.orElseThrow()));
         assertThat(told).hasSize(1);
         assertThat(told.get(0).best().orElseThrow().cloth().finished()).isEqualTo(SIZE);
+    }
+
+    @Test
+    void no_more_drafts_are_searched_than_the_parameters_say() {
+        PlannerParameters none = new PlannerParameters(96, 0, 3, 60, 150);
+        assertThat(search(Budget.steps(0), none).made(Optional.of(SIZE), false)).isEmpty();
+        assertThat(told).isEmpty();
     }
 
     @Test

@@ -201,7 +201,7 @@ class CutTableTest {
     @Test
     void a_plan_for_the_table_is_told_over_whole_pieces() {
         CutTable table = table(SMALLER, true, true);
-        Plan found = new DesignFit(table.stash(), Ruler.EIGHTHS)
+        Plan found = new DesignFit(table.stash())
                 .find(table.design(), Sentence.itself("again"), Budget.steps(5_000))
                 .orElseThrow();
         WholeStory story = new WholeStory(table);
@@ -272,7 +272,7 @@ class CutTableTest {
         assertThat(given.pieces()).extracting(Piece::size).contains(eighths(84 + 2 + 4, 60 + 2 + 2));
 
         Plan found = ((DesignFit.Answer.Made)
-                        new DesignFit(given, Ruler.EIGHTHS).fit(rest.design(), Sentence.itself("again"), Budget.steps(5_000)))
+                        new DesignFit(given).fit(rest.design(), Sentence.itself("again"), Budget.steps(5_000)))
                 .plan();
         RemainingPlan.Resewn resewn = rest.composed(found);
 

@@ -62,7 +62,7 @@ class DesignFitTest {
         Plan plan = proposal();
         Design design = DesignEdits.settled(plan, Order.ROUND);
         assertThat(design.layout().finished()).isEqualTo(plan.cloth().finished());
-        DesignFit.Answer answer = new DesignFit(STASH, Ruler.EIGHTHS).fit(design, Sentence.itself("same"), Budget.steps(Long.MAX_VALUE));
+        DesignFit.Answer answer = new DesignFit(STASH).fit(design, Sentence.itself("same"), Budget.steps(Long.MAX_VALUE));
         Plan again = ((DesignFit.Answer.Made) answer).plan();
         assertThat(again.figures().joins()).isLessThanOrEqualTo(plan.figures().joins() + 1);
         String json = new PlanFolder(again, Ruler.EIGHTHS, Paper.LETTER).planFile();
@@ -74,7 +74,7 @@ class DesignFitTest {
     void what_the_stash_does_not_hold_is_told() {
         Design design = DesignEdits.settled(proposal(), Order.ROUND);
         Design huge = new DesignEdits(design).hearth(Size.square(Length.inches(60)));
-        DesignFit.Answer answer = new DesignFit(STASH, Ruler.EIGHTHS).fit(huge, Sentence.itself("huge"), Budget.steps(Long.MAX_VALUE));
+        DesignFit.Answer answer = new DesignFit(STASH).fit(huge, Sentence.itself("huge"), Budget.steps(Long.MAX_VALUE));
         assertThat(answer)
                 .isInstanceOfSatisfying(
                         DesignFit.Answer.Lacking.class,
@@ -86,7 +86,7 @@ class DesignFitTest {
     @Test
     void planning_the_colours_again_leaves_what_is_locked() {
         Design design = DesignEdits.settled(proposal(), Order.ROUND);
-        DesignFit settling = new DesignFit(STASH, Ruler.EIGHTHS);
+        DesignFit settling = new DesignFit(STASH);
         for (int turn = 0; turn < 4; turn++) {
             Design other = settling.again(
                             design,
@@ -108,7 +108,7 @@ class DesignFitTest {
     @Test
     void a_plan_of_colour_wished_for_the_same_layout_is_true_or_not_found() {
         Design design = DesignEdits.settled(proposal(), Order.ROUND);
-        DesignFit settling = new DesignFit(STASH, Ruler.EIGHTHS);
+        DesignFit settling = new DesignFit(STASH);
         int found = 0;
         for (Scheme.Kind kind : Scheme.WISHED) {
             Optional<Design> other = settling.again(

@@ -35,7 +35,7 @@ class AllotmentTest {
         return pieces.stream().mapToDouble(Piece::areaMm2).sum();
     }
 
-    private final Allotment none = Allotment.of(HEAP);
+    private final Allotment none = Allotment.of(HEAP, OffcutRule.SHARED);
     private final Made first = made(none.free());
     private final Allotment one = none.with(0, first);
     private final Made second = made(one.free());

@@ -58,7 +58,7 @@ class DivisionTest {
     @EnumSource(Division.Offer.class)
     void whoever_gets_a_cloth_gets_the_size_asked_and_the_others_keep_theirs(Division.Offer offer) {
         Allotment kept =
-                division(1).planned(Allotment.of(alike()), List.of(1), Division.Offer.ALL, ShortSearch.Depth.PLAIN);
+                division(1).planned(Allotment.of(alike(), OffcutRule.SHARED), List.of(1), Division.Offer.ALL, ShortSearch.Depth.PLAIN);
         Allotment all = division(2).planned(kept, List.of(2, 0), offer, ShortSearch.Depth.PLAIN);
         assertThat(all.made()).containsOnlyKeys(0, 1, 2);
         assertThat(all.made(1)).isEqualTo(kept.made(1));
@@ -73,14 +73,14 @@ class DivisionTest {
     @EnumSource(Division.Offer.class)
     void the_same_chance_divides_alike(Division.Offer offer) {
         Stash heap = Stashes.scraps(30, 4);
-        Allotment once = division(3).planned(Allotment.of(heap), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
-        Allotment again = division(3).planned(Allotment.of(heap), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
+        Allotment once = division(3).planned(Allotment.of(heap, OffcutRule.SHARED), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
+        Allotment again = division(3).planned(Allotment.of(heap, OffcutRule.SHARED), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
         assertThat(again.made()).isEqualTo(once.made());
     }
 
     @Test
     void from_nothing_nobody_gets_a_cloth() {
-        Allotment none = Allotment.of(new Stash(List.of()));
+        Allotment none = Allotment.of(new Stash(List.of()), OffcutRule.SHARED);
         for (Division.Offer offer : Division.Offer.values()) {
             assertThat(division(1)
                             .planned(none, List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN)

@@ -12,6 +12,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -30,7 +31,7 @@ class FabricAtHandTest {
             all.add(Stashes.piece(all.size() + 2, OAT, size));
         }
         Size needed = new Size(Length.cm(widthCm), Length.cm(lengthCm));
-        return FabricAtHand.of(new Stash(all), OAT, needed, Ruler.MILLIMETRES);
+        return FabricAtHand.of(new Stash(all), OAT, needed, Voice.english(Ruler.MILLIMETRES));
     }
 
     private static Size cm(long width, long height) {
@@ -73,8 +74,8 @@ class FabricAtHandTest {
     void figures_tell_what_a_change_did() {
         List<Plan> plans = Planned.plans(Stashes.scraps(40, 3), 18, 1);
         List<Plan> larger = Planned.plans(Stashes.scraps(40, 3), 20, 1);
-        ClothFigures before = new ClothFigures(plans.get(0).cloth(), Optional.of(plans.get(0)), Ruler.EIGHTHS);
-        ClothFigures after = new ClothFigures(larger.get(0).cloth(), Optional.of(larger.get(0)), Ruler.EIGHTHS);
+        ClothFigures before = new ClothFigures(plans.get(0).cloth(), Optional.of(plans.get(0)), Voice.english(Ruler.EIGHTHS));
+        ClothFigures after = new ClothFigures(larger.get(0).cloth(), Optional.of(larger.get(0)), Voice.english(Ruler.EIGHTHS));
         List<ClothFigures.Figure> same = before.inShort(Optional.of(before));
         assertThat(same).allMatch(figure -> figure.was().isEmpty());
         ClothFigures.Figure size = after.inShort(Optional.of(before)).get(0);

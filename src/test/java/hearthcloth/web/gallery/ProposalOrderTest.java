@@ -13,6 +13,9 @@ import hearthcloth.stash.Stash;
 import hearthcloth.web.gift.Leanings;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.words.Language;
+import hearthcloth.words.choosing.ChoosingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Promises;
 import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
@@ -26,6 +29,9 @@ import org.junit.jupiter.api.Test;
 
 /** How proposals stand beside each other: their order, their names, what was left out, and what was wished. */
 class ProposalOrderTest {
+
+    private static final Voice VOICE = Voice.english(Ruler.EIGHTHS);
+    private static final ChoosingWords WORDS = ChoosingWords.in(Language.ENGLISH);
 
     private static final Stash STASH = Stashes.scraps(40, 3);
     private static final List<Plan> PLANS = Planned.plans(STASH, 18, 5);
@@ -85,8 +91,8 @@ class ProposalOrderTest {
             alike.add(PLANS.get(0));
         }
         alike.addAll(PLANS);
-        Set<String> taken = Set.copyOf(ProposalNames.of(numbered(PLANS), Set.of()));
-        List<String> names = ProposalNames.of(numbered(alike), taken);
+        Set<String> taken = Set.copyOf(ProposalNames.of(numbered(PLANS), Set.of(), VOICE));
+        List<String> names = ProposalNames.of(numbered(alike), taken, VOICE);
         assertThat(names).hasSize(alike.size()).doesNotHaveDuplicates().doesNotContainAnyElementsOf(taken);
     }
 
@@ -97,22 +103,22 @@ class ProposalOrderTest {
                 new Promises.Counting("a", "Dawn", pieces.subList(0, 3)),
                 new Promises.Counting("b", "Dusk", pieces.subList(3, 4))));
         StashAtHand heap = new StashAtHand(STASH, Set.of(pieces.get(9).id()), promises);
-        HeldBack held = HeldBack.of(heap, Set.of());
+        HeldBack held = HeldBack.of(heap, Set.of(), WORDS);
         assertThat(held.sentence())
                 .isEqualTo("Left out: 3 pieces that Dawn counts on; 1 piece that Dusk counts on; 1 piece you have set"
                         + " aside.");
-        HeldBack shared = HeldBack.of(heap, Set.of("a"));
+        HeldBack shared = HeldBack.of(heap, Set.of("a"), WORDS);
         assertThat(shared.sentence()).doesNotContain("Dawn").contains("Dusk");
         assertThat(shared.cloths()).extracting(HeldBack.Cloth::shared).containsExactly(true, false);
         StashAtHand free = new StashAtHand(STASH, Set.of(), new Promises(List.of()));
-        assertThat(HeldBack.of(free, Set.of()).sentence()).isEmpty();
+        assertThat(HeldBack.of(free, Set.of(), WORDS).sentence()).isEmpty();
     }
 
     @Test
     void each_wish_is_a_chip_that_says_where_it_is_not_met() {
         Leanings lean = new Leanings("Velvet", List.of("Oat"), new Leanings.Colours("", ""), "wide", true);
         WishChips.Asked asked = new WishChips.Asked(
-                lean, WishForm.OPEN, new Stash(List.of()), STASH, Ruler.EIGHTHS, false, Optional.of("a box"));
+                lean, WishForm.OPEN, new Stash(List.of()), STASH, Voice.english(Ruler.EIGHTHS), false, Optional.of("a box"));
         WishChips chips = WishChips.of(asked, lean.from(STASH), new Swatches(STASH.fabrics(), Map.of()), PLANS);
         assertThat(chips.chips())
                 .extracting(WishChips.Chip::what)

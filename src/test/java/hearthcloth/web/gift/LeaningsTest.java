@@ -18,6 +18,7 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
+import hearthcloth.words.speech.Voice;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -105,10 +106,10 @@ class LeaningsTest {
     @Test
     void wishes_for_a_gift_before_wait_until_she_says_whether_they_hold() {
         try (Store store = store()) {
-            Leanings.ofBefore(store, "a box");
+            Leanings.ofBefore(store, "a box", Language.ENGLISH);
             assertThat(Leanings.waiting(store)).as("nothing was wished").isEmpty();
             ALL.keep(store);
-            Leanings.ofBefore(store, "");
+            Leanings.ofBefore(store, "", Language.ENGLISH);
             assertThat(Leanings.waiting(store)).contains("the cloth before");
             Leanings.settle(store, true);
             assertThat(Leanings.waiting(store)).isEmpty();
@@ -198,12 +199,12 @@ class LeaningsTest {
     @Test
     void what_a_cloth_ties_round_is_said_on_the_rulers_marks() {
         for (Capacity capacity : Capacity.of(Size.square(Length.cm(70)), Length.cm(12))) {
-            HeldGift held = HeldGift.of(capacity, Ruler.MILLIMETRES);
+            HeldGift held = HeldGift.of(capacity, Voice.english(Ruler.MILLIMETRES));
             assertThat(held.fits()).isEqualTo(capacity.largest().isPresent());
             assertThat(held.tie()).isEqualTo(capacity.tie().words());
             assertThat(held.largest().equals("too small for this tie")).isEqualTo(!held.fits());
         }
         assertThat(Capacity.of(Size.square(Length.cm(8)), Length.cm(12)))
-                .allMatch(capacity -> !HeldGift.of(capacity, Ruler.MILLIMETRES).fits());
+                .allMatch(capacity -> !HeldGift.of(capacity, Voice.english(Ruler.MILLIMETRES)).fits());
     }
 }

@@ -27,7 +27,7 @@ class SettingsPageTest {
             assertThat(chosen(korean, "language")).isEqualTo("ko");
             assertThat(isChecked(korean, "a4")).isTrue();
             assertThat(isChecked(korean, "MILLIMETRES")).isTrue();
-            assertThat(korean).contains("한국어").contains("The pages are in English so far.");
+            assertThat(korean).contains("<html lang=\"ko\">", "한국어", "쓰시는 자");
 
             String mexican = visit.see("/settings", "Accept-Language", "es-MX").body();
             assertThat(chosen(mexican, "language")).isEqualTo("es");
@@ -36,7 +36,7 @@ class SettingsPageTest {
             String plain = visit.page("/settings");
             assertThat(chosen(plain, "language")).isEqualTo("en");
             assertThat(isChecked(plain, "EIGHTHS")).isTrue();
-            assertThat(plain).doesNotContain("in English so far");
+            assertThat(plain).contains("<html lang=\"en\">", "The ruler in your hand");
 
             visit.post("/settings", "ruler", "SIXTEENTHS", "paper", "letter", "language", "de");
         }
@@ -54,7 +54,13 @@ class SettingsPageTest {
     @Test
     void the_language_of_a_page_is_the_one_its_words_are_in(@TempDir Path folder) {
         try (Visit visit = new Visit(folder)) {
-            assertThat(visit.see("/stash", "Accept-Language", "ko").body()).contains("<html lang=\"en\">");
+            assertThat(visit.see("/stash", "Accept-Language", "ko").body())
+                    .contains("<html lang=\"ko\">", "어떤 천이 있나요?")
+                    .doesNotContain("What have you got");
+            assertThat(visit.see("/gift?kind=box&a=30&b=20&c=10.5", "Accept-Language", "de")
+                            .body())
+                    .contains("<html lang=\"de\">", "Vier-Zipfel-Knoten", "cm im Quadrat")
+                    .doesNotContain(" square");
         }
     }
 }

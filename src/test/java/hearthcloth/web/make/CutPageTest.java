@@ -231,18 +231,18 @@ public class CutPageTest {
 
         assertThat(visit.page("/stash/stash.csv")).isNotEqualTo(before);
         assertThat(visit.post(cut + "/done").statusCode()).isEqualTo(409);
-        assertThat(visit.page("/cloths")).contains(", cut.");
+        assertThat(visit.page("/cloths")).contains("· cut</p>");
         String label = all("name=\"label\" value=\"(cut [^\"]+)\"", visit.page("/stash"))
                 .get(0);
         visit.post("/stash/undo", "label", label);
         assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
-        assertThat(visit.page("/cloths")).doesNotContain(", cut.");
+        assertThat(visit.page("/cloths")).doesNotContain("· cut</p>");
         assertThat(piece(0)).contains("All is cut");
 
         visit.post(cut + "/done");
         visit.post(cut.replace("/cut/", "/cloth/") + "/undo");
         assertThat(visit.page("/stash/stash.csv")).isEqualTo(before);
-        assertThat(visit.page("/cloths")).doesNotContain(", cut.");
+        assertThat(visit.page("/cloths")).doesNotContain("· cut</p>");
 
         visit.post(cut + "/done");
         assertThat(visit.page(cut.replace("/cut/", "/sew/"))).contains("Back to the cutting");

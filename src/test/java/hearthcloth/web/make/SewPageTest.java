@@ -117,10 +117,10 @@ class SewPageTest {
             visit.post(sew + "/done", "step", String.valueOf(i));
         }
         assertThat(visit.page(sew)).contains("Sewn.");
-        assertThat(visit.page("/cloths")).contains(", sewn");
+        assertThat(visit.page("/cloths")).contains("· sewn");
         visit.post(sew + "/again", "step", "3");
         assertThat(at()).isEqualTo(4);
-        assertThat(visit.page("/cloths")).contains(", cut.");
+        assertThat(visit.page("/cloths")).contains("· cut</p>");
     }
 
     /** Sews up to the first bar that is sewn on and stays there; its step number and what it should measure. */

@@ -12,6 +12,9 @@ import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.Store;
+import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
+import hearthcloth.words.stashing.StashingWords;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -67,11 +70,11 @@ class StashAskedTest {
 
     @Test
     void a_fabrics_name_is_one_line_that_fits_a_label() {
-        assertThat(StashFields.name("  oat \n\t linen\u0000 ")).isEqualTo("oat linen");
-        assertThat(StashFields.name("é".repeat(80))).hasSize(80);
-        assertThatThrownBy(() -> StashFields.name(" \n ")).isInstanceOf(MeasureException.class);
-        assertThatThrownBy(() -> StashFields.name("x".repeat(81)))
-                .hasMessage("the name is too long for a label; 80 letters fit");
+        assertThat(StashFields.name("  oat \n\t linen\u0000 ", Language.ENGLISH)).isEqualTo("oat linen");
+        assertThat(StashFields.name("é".repeat(80), Language.ENGLISH)).hasSize(80);
+        assertThatThrownBy(() -> StashFields.name(" \n ", Language.ENGLISH)).isInstanceOf(MeasureException.class);
+        assertThatThrownBy(() -> StashFields.name("x".repeat(81), Language.ENGLISH))
+                .hasMessage("The name is too long for a label; 80 letters fit.");
     }
 
     @ParameterizedTest
@@ -88,17 +91,17 @@ class StashAskedTest {
     @Test
     void what_was_understood_is_said_while_she_types() {
         try (Store store = Store.open(folder.resolve("work.db"), CLOCK)) {
-            StashHeard one = StashHeard.of("12 x 20 oat linen, 3 of them", store, Ruler.MILLIMETRES, false);
+            StashHeard one = StashHeard.of("12 x 20 oat linen, 3 of them", store, Voice.english(Ruler.MILLIMETRES), false);
             assertThat(one.count()).isEqualTo("3 ×");
             assertThat(one.words()).isEqualTo("12 × 20 cm, oat linen");
             assertThat(one.drawn()).isPresent();
             assertThat(one.trouble()).isFalse();
-            assertThat(StashHeard.of("", store, Ruler.MILLIMETRES, true)).isEqualTo(StashHeard.NOTHING);
-            StashHeard unclear = StashHeard.of("twelve", store, Ruler.MILLIMETRES, true);
+            assertThat(StashHeard.of("", store, Voice.english(Ruler.MILLIMETRES), true)).isEqualTo(StashHeard.nothing(Language.ENGLISH));
+            StashHeard unclear = StashHeard.of("twelve", store, Voice.english(Ruler.MILLIMETRES), true);
             assertThat(unclear.trouble()).isTrue();
             assertThat(unclear.drawn()).isEmpty();
             StashHeard many =
-                    StashHeard.of("12 x 20 oat linen\n\n10 x 10 rust, 4 of them\n??", store, Ruler.MILLIMETRES, false);
+                    StashHeard.of("12 x 20 oat linen\n\n10 x 10 rust, 4 of them\n??", store, Voice.english(Ruler.MILLIMETRES), false);
             assertThat(many.words()).isEqualTo("5 pieces of 2 fabrics");
             assertThat(many.about()).startsWith("One line is unclear. “??”: ");
         }
@@ -107,7 +110,7 @@ class StashAskedTest {
     @Test
     void what_arrives_is_one_change_and_is_told_by_its_numbers() {
         try (Store store = Store.open(folder.resolve("work.db"), CLOCK)) {
-            StashIntake intake = new StashIntake(store.stash());
+            StashIntake intake = new StashIntake(store.stash(), StashingWords.in(Language.ENGLISH));
             var arrivals = intake.arrivals();
             arrivals.add(StashFields.checked(new Size(Length.cm(10), Length.cm(20)), "3"));
             assertThat(intake.keep("add three", arrivals)).startsWith("Added 3 pieces, numbers 1–3.");

@@ -1,8 +1,11 @@
 package hearthcloth.words.sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import hearthcloth.measure.Length;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -82,5 +85,20 @@ class SentenceTest {
                         "planning/chosen.hearth(L12)",
                         "\"words\""))
                 .allSatisfy(text -> assertThat(SentenceNotation.parse(text)).isEmpty());
+    }
+
+    @Test
+    void a_length_that_cannot_be_read_is_refused_in_the_same_english_and_in_every_language() {
+        for (String text : List.of("", "-3 in", "7", "7 ells", "7 in in", "1/0 in", "1,200 in", "9999999 m", "? in")) {
+            MeasureException refused = catchThrowableOfType(MeasureException.class, () -> Measures.length(text, null));
+            Sentence sentence = RefusedException.sentence(refused);
+
+            assertThat(refused.slip()).as(text).isNotEqualTo(MeasureException.Slip.OTHER);
+            assertThat(sentence.english()).isEqualTo(refused.getMessage());
+            assertThat(sentence.in(Voice.of(Language.KOREAN, Ruler.MILLIMETRES))).isNotEqualTo(refused.getMessage());
+        }
+        MeasureException three = catchThrowableOfType(MeasureException.class, () -> Measures.size("1 x 2 x 3 in", null));
+        assertThat(RefusedException.sentence(three).english()).isEqualTo(three.getMessage());
+        assertThat(RefusedException.sentence(new MeasureException("own words")).english()).isEqualTo("own words");
     }
 }

@@ -1,0 +1,245 @@
+package hearthcloth.words.reporting;
+
+/** The room of reporting in French. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class FrenchReporting implements ReportingWords {
+
+    @Override
+    public String areaLarge(String number, String unit) {
+        return number + " " + (unit.equals("metric") ? "m²" : "vg²");
+    }
+
+    @Override
+    public String care(String what) {
+        return "Attention : " + what;
+    }
+
+    @Override
+    public String giftLeast(String gift, String size, String tie) {
+        return gift + ", " + tie + " : un carré d’au moins " + size;
+    }
+
+    @Override
+    public String giftRange(String gift, String least, String most, String size, String tie) {
+        return gift + ", " + tie + " : un carré d’au moins " + size + " (" + least + "–" + most + " selon que le tissu des nœuds est fin ou épais)";
+    }
+
+    @Override
+    public String kitsCloth(String fabric, int n, String size, String title) {
+        return title + ", " + size + ", pièce centrale en " + fabric + ", " + (n == 0 ? "sans raccord" : n == 0 || n == 1 ? "" + n + " raccord" : "" + n + " raccords");
+    }
+
+    @Override
+    public String kitsFree(int n, String size, String title) {
+        return title + ", " + size + ", " + (n == 0 ? "sans raccord" : n == 0 || n == 1 ? "" + n + " raccord" : "" + n + " raccords");
+    }
+
+    @Override
+    public String kitsHanded(int n) {
+        return (n == 0 || n == 1 ? "" + n + " morceau est laissé par un carré à un autre ; kits.pdf dit qui coupe d’abord." : "" + n + " morceaux sont laissés par un carré à un autre ; kits.pdf dit qui coupe d’abord.");
+    }
+
+    @Override
+    public String kitsInTurn(String n) {
+        return "L’un après l’autre : " + n + ".";
+    }
+
+    @Override
+    public String kitsMost(String bound, String worst) {
+        return "Le plus de raccords : " + worst + " ; aucun partage de cette réserve n’en a moins de " + bound + ".";
+    }
+
+    @Override
+    public String kitsNothing(String name) {
+        return name + " : rien n’a pu être fait. Pas comme demandé.";
+    }
+
+    @Override
+    public String kitsPart(String cloth, String folder, String name) {
+        return name + " : " + cloth + ", dans " + folder + ".";
+    }
+
+    @Override
+    public String kitsPartOther(String cloth, String folder, String name) {
+        return name + " : " + cloth + ", dans " + folder + ". Pas comme demandé.";
+    }
+
+    @Override
+    public String kitsPrint(String file) {
+        return "Étiquettes, liste d’achats et feuille de l’enseignante : " + file;
+    }
+
+    @Override
+    public String kitsWithout(String n) {
+        return "L’un après l’autre, " + n + " seraient restés sans rien.";
+    }
+
+    @Override
+    public String planChosen(String what) {
+        return "Choisi pour vous : " + what;
+    }
+
+    @Override
+    public String planCuts(String cuts, String lost, String percent, String touched) {
+        return "Coupes : " + cuts + ". Perte : " + lost + " (" + percent + " des " + touched + " entamés).";
+    }
+
+    @Override
+    public String planCutsBound(String cuts, String least, String lost, String percent, String touched) {
+        return "Coupes : " + cuts + ". Perte : " + lost + " (" + percent + " des " + touched + " entamés ; aucun plan n’en entame moins de " + least + ").";
+    }
+
+    @Override
+    public String planCutsBounds(String cuts, String least, String leastLost, String lost, String percent, String touched) {
+        return "Coupes : " + cuts + ". Perte : " + lost + " (" + percent + " des " + touched + " entamés ; aucun plan n’en entame moins de " + least + " ni n’en perd moins de " + leastLost + ").";
+    }
+
+    @Override
+    public String planGift(String gift) {
+        return "Cadeau : " + gift + ".";
+    }
+
+    @Override
+    public String planHead(String folder, String size, String title) {
+        return title + ", " + size + ", dans " + folder;
+    }
+
+    @Override
+    public String planImpossible() {
+        return "Ce carré ne peut pas être fait avec cette réserve.";
+    }
+
+    @Override
+    public String planJoinsAbove(String above, String n) {
+        return "Raccords : " + n + ", au plus " + above + " de plus que le minimum possible.";
+    }
+
+    @Override
+    public String planJoinsFewest(String n) {
+        return "Raccords : " + n + ", le minimum possible.";
+    }
+
+    @Override
+    public String planLarger(String length) {
+        return "Il est prévu " + length + " plus grand que le minimum, pour ce que la couture peut prendre.";
+    }
+
+    @Override
+    public String planMore(String size) {
+        return "Pour d’autres semblables, demander --size \"" + size + "\" et laisser le reste à la réserve.";
+    }
+
+    @Override
+    public String planNearest(String size, String title) {
+        return "Le plus proche qui puisse être fait mesure " + size + " : " + title + ".";
+    }
+
+    @Override
+    public String planNearestJoins(int n, String size, String title) {
+        return "Le plus proche qui puisse être fait mesure " + size + " : " + title + ", " + (n == 0 ? "sans raccord" : n == 0 || n == 1 ? "" + n + " raccord" : "" + n + " raccords") + ".";
+    }
+
+    @Override
+    public String planNotFound() {
+        return "Aucun moyen n’a été trouvé de faire ce carré avec cette réserve.";
+    }
+
+    @Override
+    public String planPatches(String patches, String seams) {
+        return "Pièces : " + patches + ". Coutures : " + seams + ".";
+    }
+
+    @Override
+    public String planReady(String fabrics, String folder) {
+        return "Il est dans " + folder + ", prêt à couper et à coudre : en " + fabrics + ".";
+    }
+
+    @Override
+    public String planStash(String area, int fabrics, int pieces) {
+        return "Réserve : " + (pieces == 0 || pieces == 1 ? "" + pieces + " morceau" : "" + pieces + " morceaux") + " de " + (fabrics == 0 || fabrics == 1 ? "" + fabrics + " tissu" : "" + fabrics + " tissus") + ", " + area + ".";
+    }
+
+    @Override
+    public String planTied(String what) {
+        return "Noué : " + what;
+    }
+
+    @Override
+    public String planTimeOut(String budget) {
+        return "Note : le temps est écoulé avant que tout soit essayé ; un --budget plus long, comme " + budget + ", peut trouver mieux.";
+    }
+
+    @Override
+    public String sizeCloth(String end, String size) {
+        return "Les plus grands cadeaux que noue un carré fini de " + size + ", avec " + end + " à chaque coin noué pour le nœud et le bout :";
+    }
+
+    @Override
+    public String sizeEnds(String least, String leastEnd, String most, String mostEnd, String usual) {
+        return "avec " + usual + " à chaque coin noué ; " + least + " avec " + leastEnd + ", " + most + " avec " + mostEnd;
+    }
+
+    @Override
+    public String sizeFits(String enough) {
+        return (enough.equals("yes") ? "suffit" : "petit");
+    }
+
+    @Override
+    public String sizeGift(String gift) {
+        return "Autour d’" + gift + ", le carré fini mesure au moins :";
+    }
+
+    @Override
+    public String sizeKnot() {
+        return "Le nœud plat :";
+    }
+
+    @Override
+    public String sizeNoKnot() {
+        return "sans nœud";
+    }
+
+    @Override
+    public String sizeNone(String uses) {
+        return "aucun ; vendu pour : " + uses;
+    }
+
+    @Override
+    public String sizeNothing() {
+        return "rien ; il est trop petit";
+    }
+
+    @Override
+    public String sizeShape(String shape) {
+        return (shape.equals("cake") ? "une boîte 3 : 2 : 0,8, comme une boîte à gâteau" : shape.equals("cube") ? "un cube" : shape.equals("flat") ? "une boîte plate 3 : 2 : 0,3, comme une chemise pliée" : shape.equals("long") ? "une longue boîte 5 : 1 : 1" : shape.equals("bottle") ? "une bouteille quatre fois plus haute que large, comme une bouteille de vin" : shape.equals("bottles") ? "deux de ces bouteilles" : shape.equals("ball") ? "une boule" : shape.equals("books") ? "deux livres de poche 1,4 : 1 : 0,14" : "un rouleau quatre fois plus long qu’épais");
+    }
+
+    @Override
+    public String sizeSold(String tie) {
+        return "Tailles du commerce (usage courant), et le plus grand cadeau de cette forme (" + tie + ") :";
+    }
+
+    @Override
+    public String sizeSteps(String tie) {
+        return "Comment nouer (" + tie + ") :";
+    }
+
+    @Override
+    public String sizeTrade(String size) {
+        return "La taille du commerce au-dessus est " + size + ".";
+    }
+
+    @Override
+    public String sizeTradeNamed(String size, String trade) {
+        return "La taille du commerce au-dessus est " + size + " (" + trade + ").";
+    }
+
+    @Override
+    public String sizeUpTo(String gift, String uses) {
+        return "jusqu’à " + gift + " ; vendu pour : " + uses;
+    }
+
+    @Override
+    public String square(String side) {
+        return side + " de côté";
+    }
+}

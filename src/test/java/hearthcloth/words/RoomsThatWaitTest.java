@@ -1,0 +1,127 @@
+package hearthcloth.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Bare sentences in classes outside the pages: string literals with two words after each other, the second in small letters, that
+ * are no comment. A room that is not in the list has none; a room that waits has no more than it says; when it has fewer, the
+ * number is made smaller here, and when it has none the room goes from the list: it only shrinks. What only a programmer reads (an illegal argument or state) is
+ * counted too where its line does not say so.
+ */
+class RoomsThatWaitTest {
+
+    private static final Path MAIN = Path.of("src", "main", "java", "hearthcloth");
+
+    private static final Pattern LITERAL = Pattern.compile("\"(?:[^\"\\\\\\n]|\\\\.)*\"");
+
+    private static final Pattern SENTENCE = Pattern.compile("\\b[a-zA-Z]{2,} [a-z]{2,}\\b");
+
+    private static final Pattern COMMENT = Pattern.compile("(?s:/\\*.*?\\*/)|(?<!:)//[^\\n]*");
+
+    private static final Pattern PROGRAMMER =
+            Pattern.compile("(?s)new (?:IllegalArgument|IllegalState|UncheckedIO|Assertion)\\w*\\(.*?\\);|require\\(.*?\\);");
+
+    /** Bare sentences in each room that waits. Pages are held by {@code BareTemplateTest}; catalogues hold words. */
+    private static final Map<String, Integer> WAITING = new TreeMap<>(Map.ofEntries(
+            Map.entry("cli", 197),
+            Map.entry("cli/io", 52),
+            Map.entry("cli/option", 52),
+            Map.entry("cli/report", 17),
+            Map.entry("cloth", 6),
+            Map.entry("cloth/layout", 3),
+            Map.entry("cloth/making", 9),
+            Map.entry("colour", 9),
+            Map.entry("colour/tongue", 3),
+            Map.entry("cutstock/job", 1),
+            Map.entry("draw", 32),
+            Map.entry("draw/cloth", 6),
+            Map.entry("draw/guide", 27),
+            Map.entry("draw/letters", 143),
+            Map.entry("draw/picture", 17),
+            Map.entry("draw/tied", 12),
+            Map.entry("guideline", 63),
+            Map.entry("guideline/file", 36),
+            Map.entry("idea", 8),
+            Map.entry("idea/answer", 3),
+            Map.entry("json", 14),
+            Map.entry("measure", 16),
+            Map.entry("photo", 21),
+            Map.entry("photo/edge", 3),
+            Map.entry("photo/image", 12),
+            Map.entry("photo/plane", 9),
+            Map.entry("photo/scale", 46),
+            Map.entry("plan/model", 42),
+            Map.entry("plan/rework", 33),
+            Map.entry("plan/together", 1),
+            Map.entry("stash", 49),
+            Map.entry("stash/tongue", 7),
+            Map.entry("store", 135),
+            Map.entry("store/archive", 11),
+            Map.entry("store/journal", 31),
+            Map.entry("store/json", 21),
+            Map.entry("store/studio", 53),
+            Map.entry("wish", 74),
+            Map.entry("work", 3),
+            Map.entry("work/deed", 10),
+            Map.entry("work/photo", 19),
+            Map.entry("wrap", 62),
+            Map.entry("wrap/pleat", 4),
+            Map.entry("wrap/tie", 8)));
+
+    static int bare(String source) {
+        String plain = PROGRAMMER.matcher(COMMENT.matcher(source).replaceAll("")).replaceAll("");
+        return (int) LITERAL.matcher(plain)
+                .results()
+                .filter(found -> SENTENCE.matcher(found.group()).find())
+                .count();
+    }
+
+    private static String room(Path file) {
+        Path folder = MAIN.relativize(file.getParent());
+        return folder.toString().replace('\\', '/');
+    }
+
+    private static Map<String, Integer> counted() throws IOException {
+        Map<String, Integer> counted = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(MAIN)) {
+            files.filter(file -> file.toString().endsWith(".java"))
+                    .filter(file -> !room(file).matches("web(/.*)?|words(/.*)?"))
+                    .forEach(file -> counted.merge(room(file), bare(read(file)), Integer::sum));
+        }
+        counted.values().removeIf(count -> count == 0);
+        return counted;
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void only_the_rooms_that_wait_have_bare_sentences_and_no_more_than_they_had() throws IOException {
+        Map<String, Integer> counted = counted();
+        assertThat(counted.keySet()).as("a room that has none left waits no more").isEqualTo(WAITING.keySet());
+        counted.forEach((room, count) -> assertThat(count).as(room).isLessThanOrEqualTo(WAITING.get(room)));
+    }
+
+    @Test
+    void a_sentence_is_counted_and_a_word_a_comment_and_a_programmers_error_are_not() {
+        assertThat(bare("say(\"Press the seam.\"); // \"press the seam\"")).isEqualTo(1);
+        assertThat(bare("say(\"It is \\\"so wide\\\"\" + wide);")).isEqualTo(1);
+        assertThat(bare("new IllegalStateException(\"no such thing\" + one);")).isZero();
+        assertThat(bare("text.equals(\"bottom\");")).isZero();
+    }
+}
