@@ -10,7 +10,6 @@ import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.geometry.Point;

@@ -1,8 +1,6 @@
 package hearthcloth.plan.colour;
 
 import hearthcloth.cloth.Cloth;
-import hearthcloth.cloth.Laid;
-import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Rect;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.Unit;
@@ -13,9 +11,7 @@ import hearthcloth.words.sentence.Argument.Joined;
 import hearthcloth.words.sentence.Planning;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**

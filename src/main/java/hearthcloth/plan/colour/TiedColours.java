@@ -4,7 +4,6 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
