@@ -26,7 +26,7 @@ import java.util.Optional;
 public final class ShortSearch {
 
     /** Steps of the search for each draft, as {@link Planner} first takes. */
-    private final long steps = PlannerParameters.standard().firstSteps();
+    private final long steps = SearchWork.PlannerParameters.standard().firstSteps();
 
     private final Wish wish;
     private final Supply supply;

@@ -27,10 +27,10 @@ class TrialSearchTest {
     private final List<PlanProgress> told = new ArrayList<>();
 
     private TrialSearch search(Budget budget) {
-        return search(budget, PlannerParameters.standard());
+        return search(budget, SearchWork.PlannerParameters.standard());
     }
 
-    private TrialSearch search(Budget budget, PlannerParameters parameters) {
+    private TrialSearch search(Budget budget, SearchWork.PlannerParameters parameters) {
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(SIZE), false),
                 OpenShape.shape(),
@@ -51,7 +51,7 @@ class TrialSearchTest {
 
     @Test
     void no_more_drafts_are_searched_than_the_parameters_say() {
-        PlannerParameters none = new PlannerParameters(96, 0, 3, 60, 150);
+        SearchWork.PlannerParameters none = new SearchWork.PlannerParameters(96, 0, 3, 60, 150);
         assertThat(search(Budget.steps(0), none).made(Optional.of(SIZE), false)).isEmpty();
         assertThat(told).isEmpty();
     }
