@@ -7,7 +7,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.tongue.LineWords;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Reading;
+import hearthcloth.words.sentence.ReadingSentences;
 import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.sentence.Sentence;
 import java.util.Optional;
@@ -46,7 +46,7 @@ public record SpokenPieces(
     public static SpokenLine hear(String line, @Nullable Unit bare) {
         String plain = Names.plain(line);
         if (plain.length() > LONGEST) {
-            return new Unclear(Reading.lineLong(Argument.number(plain.length())));
+            return new Unclear(ReadingSentences.lineLong(Argument.number(plain.length())));
         }
         try {
             SpokenSize.Found size = SpokenSize.find(SpokenNumbers.inFigures(LineWords.english(plain)), bare);
@@ -67,13 +67,13 @@ public record SpokenPieces(
         int count = words.count();
         String name = words.name();
         if (count < 1 || count > StashFile.MOST_PIECES) {
-            return new Unclear(Reading.lineHowMany(Argument.number(StashFile.MOST_PIECES)));
+            return new Unclear(ReadingSentences.lineHowMany(Argument.number(StashFile.MOST_PIECES)));
         }
         if (name.isEmpty()) {
-            return new Unclear(Reading.lineNoName());
+            return new Unclear(ReadingSentences.lineNoName());
         }
         if (name.codePointCount(0, name.length()) > Names.LONGEST) {
-            return new Unclear(Reading.lineLongName(Argument.number(Names.LONGEST)));
+            return new Unclear(ReadingSentences.lineLongName(Argument.number(Names.LONGEST)));
         }
         return new SpokenPieces(name, found.size(), count, colour, faces, nap, washed);
     }

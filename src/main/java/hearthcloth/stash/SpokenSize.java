@@ -6,7 +6,7 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Reading;
+import hearthcloth.words.sentence.ReadingSentences;
 import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.sentence.Sentence;
 import java.util.regex.Matcher;
@@ -129,13 +129,13 @@ final class SpokenSize {
 
     private static Size checked(Size size) {
         if (!size.width().isPositive() || !size.height().isPositive()) {
-            throw new RefusedException(Reading.sizeNothing());
+            throw new RefusedException(ReadingSentences.sizeNothing());
         }
         boolean over = size.width().isMoreThan(LONGEST)
                 || size.height().isMoreThan(LONGEST)
                 || size.width().min(size.height()).isMoreThan(WIDEST);
         if (over) {
-            throw new RefusedException(Reading.sizeTooMuch());
+            throw new RefusedException(ReadingSentences.sizeTooMuch());
         }
         return size;
     }
@@ -143,6 +143,6 @@ final class SpokenSize {
     private static Sentence lone(String line) {
         Matcher one =
                 Pattern.compile(FRONT + MEASURED, Pattern.CASE_INSENSITIVE).matcher(line);
-        return one.find() ? Reading.sizeOneSide(Argument.text(one.group())) : Reading.sizeMissing();
+        return one.find() ? ReadingSentences.sizeOneSide(Argument.text(one.group())) : ReadingSentences.sizeMissing();
     }
 }

@@ -1,7 +1,7 @@
 package hearthcloth.stash;
 
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -53,7 +53,7 @@ public record Stash(List<Piece> pieces) {
         if (washed == null || unwashed == null) {
             return Optional.empty();
         }
-        return Optional.of(Planning.washMixed(
+        return Optional.of(PlanningSentences.washMixed(
                 Argument.text(unwashed.id()),
                 Argument.text(unwashed.fabric().name()),
                 Argument.text(washed.id()),

@@ -13,7 +13,7 @@ import hearthcloth.sew.Guide;
 import hearthcloth.words.Language;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
@@ -35,12 +35,12 @@ class SixLanguagesTest {
 
     private static final Plan PLAN = Samples.small()
             .told(new Plan.Story(
-                    Planning.title(Planning.order("ROUND"), Planning.scheme("HALVES")),
-                    Planning.good(
-                            Argument.capital(Planning.schemeIdea("HALVES")),
-                            Argument.row(Joined.COMMAS, List.of(Planning.pointFewestJoins(Argument.number(2))))),
-                    List.of(Planning.chosenRounds(1), Planning.chosenHearth(Argument.of(Length.cm(9), Rounding.UP))),
-                    List.of(Planning.colourMixed(2))));
+                    PlanningSentences.title(PlanningSentences.order("ROUND"), PlanningSentences.scheme("HALVES")),
+                    PlanningSentences.good(
+                            Argument.capital(PlanningSentences.schemeIdea("HALVES")),
+                            Argument.row(Joined.COMMAS, List.of(PlanningSentences.pointFewestJoins(Argument.number(2))))),
+                    List.of(PlanningSentences.chosenRounds(1), PlanningSentences.chosenHearth(Argument.of(Length.cm(9), Rounding.UP))),
+                    List.of(PlanningSentences.colourMixed(2))));
 
     /** A word of a sentence: four small letters or more. Names of fabrics are the maker's own. */
     private static final Pattern WORD = Pattern.compile("\\p{javaLowerCase}{4,}");

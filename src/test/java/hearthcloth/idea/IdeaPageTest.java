@@ -17,6 +17,7 @@ import hearthcloth.words.teaching.TeachingWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.apache.pdfbox.Loader;
@@ -166,7 +167,7 @@ class IdeaPageTest {
                         + BARS[random.nextInt(BARS.length)] + "\""));
                 String heap = heap(random);
                 String unit = random.nextBoolean() ? "in" : "cm";
-                String language = Language.values()[seed % Language.values().length].tag();
+                String language = List.of(Language.values()).get(seed % Language.values().length).tag();
                 PagePlanner program = new PagePlanner();
                 JsonNode expected =
                         json.readTree(program.plan(guideline, new PagePlanner.Question(heap, "", unit, language, 1), svg -> {}));

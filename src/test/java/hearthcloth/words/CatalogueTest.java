@@ -90,7 +90,7 @@ class CatalogueTest {
                 .toList();
         made.put(folder.resolve("SentenceRooms.java"), RoomsWriter.all(rooms));
         rooms.forEach(room ->
-                made.put(folder.resolve(RoomsWriter.capital(room.room()) + ".java"), RoomsWriter.sentences(room)));
+                made.put(folder.resolve(RoomsWriter.factory(room.room()) + ".java"), RoomsWriter.sentences(room)));
         kept(made);
     }
 

@@ -129,7 +129,9 @@ final class CatalogueWriter {
         for (Map.Entry<String, List<Message.Node>> each : choice.cases().entrySet()) {
             String said = text(each.getValue(), language);
             if (!said.equals(other)) {
-                out.append(condition(choice, each.getKey(), language))
+                String when = condition(choice, each.getKey(), language);
+                // What an earlier case has said of nothing need not be asked again.
+                out.append(choice.cases().containsKey("=0") ? when.replace(choice.name() + " == 0 || ", "") : when)
                         .append(" ? ")
                         .append(said)
                         .append(" : ");

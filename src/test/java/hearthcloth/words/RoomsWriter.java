@@ -17,7 +17,7 @@ final class RoomsWriter {
 
     private static final String SENTENCES = "hearthcloth.words.sentence";
 
-    /** The rooms whose messages are kept as values: {@code hearthcloth.words.sentence.Planning} and its like. */
+    /** The rooms whose messages are kept as values: {@code hearthcloth.words.sentence.PlanningSentences} and its like. */
     static final List<String> VALUES = List.of("planning", "reading");
 
     /** The other rooms that a voice says; all that are left belong to pages. */
@@ -64,7 +64,7 @@ final class RoomsWriter {
 
     /** The list of all rooms whose messages are values. */
     static String all(List<Catalogue> english) {
-        String names = english.stream().map(room -> capital(room.room()) + ".ROOM").collect(Collectors.joining(", "));
+        String names = english.stream().map(room -> factory(room.room()) + ".ROOM").collect(Collectors.joining(", "));
         return "package " + SENTENCES + ";\n\nimport java.util.List;\n\n"
                 + "/** The rooms whose messages are kept as sentences. " + NOTE + " */\n"
                 + "final class SentenceRooms {\n\n    static final List<Room> ALL = List.of(OwnWords.ROOM, " + names
@@ -73,7 +73,7 @@ final class RoomsWriter {
 
     /** The factories of a room's sentences. */
     static String sentences(Catalogue english) {
-        String name = capital(english.room());
+        String name = factory(english.room());
         StringBuilder out = new StringBuilder("package " + SENTENCES + ";\n\n");
         out.append("import hearthcloth.words.%s.%s;\n".formatted(english.room(), english.type()));
         out.append("import hearthcloth.words.speech.Voice;\nimport org.jspecify.annotations.Nullable;\n\n");
@@ -144,7 +144,12 @@ final class RoomsWriter {
         return capital(language.name().toLowerCase(Locale.ROOT));
     }
 
-    static String capital(String word) {
+    /** The name of the class that makes a room's sentences. */
+    static String factory(String room) {
+        return capital(room) + "Sentences";
+    }
+
+    private static String capital(String word) {
         return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
 }

@@ -27,11 +27,6 @@ public enum Order {
         return word;
     }
 
-    /** The words for a maker. */
-    public String phrase() {
-        return phrase;
-    }
-
     public static Optional<Order> named(String text) {
         String plain = text.strip().toLowerCase(Locale.ROOT);
         for (Order order : values()) {

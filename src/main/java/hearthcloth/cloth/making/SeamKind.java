@@ -103,20 +103,6 @@ public record SeamKind(String name, Build build, Length narrow, Length wide, Len
                 new SeamKind("gamchimjil", Build.WHIPPED, Length.mm(7), Length.mm(7), Length.ZERO));
     }
 
-    /** The name of a seam with what it is, for a list to choose from; any other name as it is. */
-    public static String explained(String name) {
-        return switch (name) {
-            case "felled" -> "felled: one allowance folded round the other and sewn down";
-            case "ssamsol" -> "ssamsol: a narrow felled seam, as on Korean wrapping cloths";
-            case "felled and trimmed" -> "felled and trimmed: sewn level, one allowance trimmed, then felled";
-            case "lapped" -> "lapped (interlocked): two folded edges hooked into each other";
-            case "french" -> "french: sewn twice, the raw edges shut inside";
-            case "french, trimmed" -> "french, trimmed: wider allowances, trimmed after the first row";
-            case "gamchimjil" -> "gamchimjil: two folded edges whipstitched by hand";
-            default -> name;
-        };
-    }
-
     public static Optional<SeamKind> named(String name) {
         String plain = name.strip().toLowerCase(Locale.ROOT);
         return table().stream().filter(kind -> kind.name.equals(plain)).findFirst();

@@ -52,6 +52,7 @@ public final class ColourPage {
     private record Spool(String words, Colour colour) {}
 
     /** A shade of grey that thread is sold in, by its word in the catalogue. */
+    @SuppressWarnings("ImmutableEnumChecker") // a Colour is immutable, though nothing marks it so
     private enum Shade {
         BLACK(0x1e2229),
         DARK(0x595f69),

@@ -15,7 +15,7 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.patchwork.PatchworkPlanner;
 import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Stash;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -56,7 +56,7 @@ public final class GuidelinePlanner {
     public static Fitted fit(
             Guideline guideline, Stash stash, Ask ask, int effort, Budget budget, Consumer<PlanProgress> seen) {
         if (stash.pieces().isEmpty()) {
-            return new Fitted(List.of(), List.of(Planning.heapEmpty()));
+            return new Fitted(List.of(), List.of(PlanningSentences.heapEmpty()));
         }
         return new GuidelinePlanner(guideline, stash, ask).fitted(effort, budget, seen);
     }
@@ -81,7 +81,7 @@ public final class GuidelinePlanner {
 
     private List<Sentence> why(RuleWish whole) {
         List<Sentence> why = Planner.shortfall(stash, whole.wish(), whole.idea());
-        return why.isEmpty() ? List.of(Planning.rulesNone()) : why;
+        return why.isEmpty() ? List.of(PlanningSentences.rulesNone()) : why;
     }
 
     private RuleWish asked(Set<Bend.Rule> bent) {

@@ -8,7 +8,7 @@ import hearthcloth.plan.model.Contrast;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,7 +70,7 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
     }
 
     /** The figures of its back; empty where it has the colours of the front, since the cloth is one layer. */
-    public static Optional<ColourFigures> ofBack(Cloth cloth, List<Fabric> fabrics) {
+    static Optional<ColourFigures> ofBack(Cloth cloth, List<Fabric> fabrics) {
         FabricDifferences differences = new FabricDifferences(fabrics);
         return differences.isTwoFaced()
                 ? Optional.of(EdgeMap.of(cloth, differences).figures(differences.back()))
@@ -122,7 +122,7 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
         List<Sentence> said = parts();
         return said.isEmpty()
                 ? Sentence.none()
-                : Planning.colour(Argument.capital(Argument.row(Joined.SEMICOLONS, said)));
+                : PlanningSentences.colour(Argument.capital(Argument.row(Joined.SEMICOLONS, said)));
     }
 
     /** What is worth telling, each by itself. */
@@ -133,11 +133,11 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
         if (neighbours.edgeMm > 0) {
             said.add(
                     same == 0
-                            ? Planning.colourApart()
-                            : same == 100 ? Planning.colourField() : Planning.colourSame(Argument.percent(same)));
+                            ? PlanningSentences.colourApart()
+                            : same == 100 ? PlanningSentences.colourField() : PlanningSentences.colourSame(Argument.percent(same)));
         }
         if (mixedBars > 0) {
-            said.add(Planning.colourMixed(mixedBars));
+            said.add(PlanningSentences.colourMixed(mixedBars));
         }
         return said;
     }
@@ -148,9 +148,9 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
         }
         long share = (long) Math.floor(100 * hearth.standsOut() + 1e-9);
         if (share == 100) {
-            return Optional.of(Planning.colourHearthAll());
+            return Optional.of(PlanningSentences.colourHearthAll());
         }
         return Optional.of(
-                share == 0 ? Planning.colourHearthNone() : Planning.colourHearthSome(Argument.percent(share)));
+                share == 0 ? PlanningSentences.colourHearthNone() : PlanningSentences.colourHearthSome(Argument.percent(share)));
     }
 }

@@ -4,7 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
@@ -23,7 +23,7 @@ public final class ColourWords {
         ColourFigures.ofBack(cloth, fabrics)
                 .map(ColourFigures::parts)
                 .filter(parts -> !parts.isEmpty())
-                .ifPresent(parts -> said.add(Planning.colourBack(Argument.row(Joined.SEMICOLONS, parts))));
+                .ifPresent(parts -> said.add(PlanningSentences.colourBack(Argument.row(Joined.SEMICOLONS, parts))));
         tied.ifPresent(visible -> said.add(TiedColours.sentence(cloth, fabrics, visible)));
         said.removeIf(Sentence::isEmpty);
         return List.copyOf(said);

@@ -7,7 +7,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.fold.Visible;
 import java.util.List;
@@ -33,7 +33,7 @@ public final class TiedColours {
         boolean isLittle = figures.hearth().edgeMm() + figures.neighbours().edgeMm() < WORTH;
         return parts.isEmpty() || isLittle
                 ? Sentence.none()
-                : Planning.colourTied(Argument.row(Joined.SEMICOLONS, parts));
+                : PlanningSentences.colourTied(Argument.row(Joined.SEMICOLONS, parts));
     }
 
     static ColourFigures figures(Cloth cloth, FabricDifferences differences, Visible visible) {

@@ -20,7 +20,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -196,8 +196,8 @@ public final class CutJob {
         Argument width = Argument.of(mark.times(shortage.width()), Rounding.UP);
         String sure = proven ? "proven" : "about";
         return names.size() <= 3
-                ? Planning.shortOf(Argument.names(Joined.OR, names), length, sure, what, width)
-                : Planning.shortAny(
+                ? PlanningSentences.shortOf(Argument.names(Joined.OR, names), length, sure, what, width)
+                : PlanningSentences.shortAny(
                         Argument.text(names.get(0)), length, Argument.number(names.size()), sure, what, width);
     }
 
@@ -218,7 +218,7 @@ public final class CutJob {
 
     private Argument label(int demand) {
         return demand == 0
-                ? Planning.hearth()
+                ? PlanningSentences.hearth()
                 : Argument.text(slots.get(demand - 1).place().label());
     }
 

@@ -29,11 +29,6 @@ public enum Contrast {
         return word;
     }
 
-    /** The words for a maker. */
-    public String words() {
-        return words;
-    }
-
     /** Whether the hearth is to stand out. */
     public boolean isSeen() {
         return compareTo(EASY) <= 0;

@@ -66,20 +66,6 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
             };
         }
 
-        /** What the heap must have for its name to be true; completes a sentence. */
-        public String needs() {
-            return switch (this) {
-                case HALVES, TURNS, SPIRAL -> "fabrics that part clearly into light and dark, enough of each";
-                case ROUNDS -> "enough of one fabric for each round, none of them the hearth's";
-                case FIELD -> "enough of one fabric for all bars, and another for the hearth";
-                case SCATTERED -> "enough of several fabrics that none need lie beside itself";
-                case GRADED -> "a fabric for each round, each darker than the one inside it";
-                case FRAMES -> "two fabrics, one clearly lighter, enough of each for its rounds";
-                case ACCENT -> "one bright fabric beside quieter ones";
-                case ALL, FALLS, OUTWARDS, OWN -> "nothing but fabric";
-            };
-        }
-
         /** A description that completes a sentence. */
         public String idea() {
             return idea;

@@ -12,7 +12,7 @@ import hearthcloth.plan.model.Patchwork.Setting;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -69,7 +69,7 @@ final class BlockPlanning {
             if (heap.netMarks(width) < leastNet(blocks.across()) || heap.netMarks(height) < leastNet(blocks.down())) {
                 return Optional.empty();
             }
-            List<Plan> plans = plans(new Size(width, height), List.of(Planning.chosenSizeSteps()));
+            List<Plan> plans = plans(new Size(width, height), List.of(PlanningSentences.chosenSizeSteps()));
             if (!plans.isEmpty()) {
                 return Optional.of(plans);
             }
@@ -165,7 +165,7 @@ final class BlockPlanning {
         List<Sentence> chosen = new ArrayList<>(aboutSize);
         chosen.add(about());
         if (!set.toned()) {
-            chosen.add(Planning.chosenMixed());
+            chosen.add(PlanningSentences.chosenMixed());
         }
         Plan plan = PatchworkPlans.of(
                 tree, size, heap, numbers, new Plan.Story(title(setting), idea(setting), chosen, List.of()));
@@ -175,10 +175,10 @@ final class BlockPlanning {
     /** How many blocks, of how many rounds, laid how. */
     private Sentence about() {
         int count = blocks.across() * blocks.down();
-        Sentence order = Planning.order(blocks.order().name());
+        Sentence order = PlanningSentences.order(blocks.order().name());
         return count == 1
-                ? Planning.chosenCabin(order, blocks.rounds())
-                : Planning.chosenCabins(
+                ? PlanningSentences.chosenCabin(order, blocks.rounds())
+                : PlanningSentences.chosenCabins(
                         Argument.number(blocks.across()),
                         Argument.number(count),
                         Argument.number(blocks.down()),
@@ -189,20 +189,20 @@ final class BlockPlanning {
     private Sentence title(Setting setting) {
         String scraps = patchwork.scraps() ? "yes" : "no";
         return blocks.across() * blocks.down() == 1
-                ? Planning.cabinTitle(scraps)
-                : Planning.cabinsTitle(
+                ? PlanningSentences.cabinTitle(scraps)
+                : PlanningSentences.cabinsTitle(
                         Argument.number(blocks.across()),
                         Argument.number(blocks.down()),
                         scraps,
-                        Planning.setting(setting.name()));
+                        PlanningSentences.setting(setting.name()));
     }
 
     private Sentence idea(Setting setting) {
-        return blocks.across() * blocks.down() == 1 ? Sentence.none() : Planning.settingIdea(setting.name());
+        return blocks.across() * blocks.down() == 1 ? Sentence.none() : PlanningSentences.settingIdea(setting.name());
     }
 
     private PlanOutcome lacking(Size size) {
-        List<Sentence> why = List.of(Planning.cabinsFew(
+        List<Sentence> why = List.of(PlanningSentences.cabinsFew(
                 Argument.number(blocks.across()),
                 Argument.number(blocks.down()),
                 blocks.rounds(),

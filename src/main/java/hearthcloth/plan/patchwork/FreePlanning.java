@@ -12,7 +12,7 @@ import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -51,7 +51,7 @@ final class FreePlanning {
         if (size.isEmpty()) {
             return new PlanOutcome.CannotMake(
                     false,
-                    List.of(Planning.scrapsNone()),
+                    List.of(PlanningSentences.scrapsNone()),
                     List.of());
         }
         List<Plan> plans = arrangements(size.get(), wished.isEmpty());
@@ -129,7 +129,7 @@ final class FreePlanning {
         List<Sentence> chosen = new ArrayList<>();
         if (largest != null) {
             Length limit = heap.finished((long) Math.ceil(Math.sqrt((double) heap.netArea())));
-            chosen.add(Planning.chosenSizeScraps(
+            chosen.add(PlanningSentences.chosenSizeScraps(
                     Argument.of(limit, Rounding.UP), Argument.of(largest.width(), Rounding.NEAREST)));
         }
         return new Plan.Story(choice.title(), Sentence.none(), chosen, List.of());
@@ -176,10 +176,10 @@ final class FreePlanning {
         List<Sentence> why = new ArrayList<>();
         double square = mm2();
         if (bounds.missing() > 0) {
-            why.add(Planning.scrapsShort(Argument.area(bounds.missing() * square, Rounding.DOWN)));
+            why.add(PlanningSentences.scrapsShort(Argument.area(bounds.missing() * square, Rounding.DOWN)));
         }
         MoreFabric.enough(job, 0, work.fabric()::spent, seed())
-                .ifPresent(more -> why.add(Planning.scrapsMore(
+                .ifPresent(more -> why.add(PlanningSentences.scrapsMore(
                         Argument.of(size(more.piece().width(), more.piece().height()), Rounding.UP))));
         List<Plan> nearest = nearest(cloths, size).stream()
                 .map(found -> plan(heap, found, cloths.arranged(found.tree()), told(ScrapChoice.ANY, null)))

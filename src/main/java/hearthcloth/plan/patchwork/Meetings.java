@@ -6,7 +6,7 @@ import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.cutstock.piecing.compose.Composed;
 import hearthcloth.measure.Rounding;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 
 /** Says whether seams keep clear of each other. */
@@ -21,13 +21,13 @@ final class Meetings {
         long thick = Layers.spots(cloth).stream()
                 .filter(spot -> spot.kind() == Layers.Kind.CROSSING && spot.plies() > plain)
                 .count();
-        return thick == 0 ? Planning.seamsNowhere() : Planning.seamsThick((int) thick);
+        return thick == 0 ? PlanningSentences.seamsNowhere() : PlanningSentences.seamsThick((int) thick);
     }
 
     static Sentence sentence(Composed composed, MarkedHeap heap) {
         Argument clear = Argument.of(heap.wish().rules().clearance(), Rounding.NEAREST);
         int crossings = composed.crossings().size();
-        Sentence seams = crossings == 0 ? Planning.seamsClear(clear) : Planning.seamsNear(clear, crossings);
-        return composed.alike() == 0 ? seams.then(Planning.seamsApart()) : seams;
+        Sentence seams = crossings == 0 ? PlanningSentences.seamsClear(clear) : PlanningSentences.seamsNear(clear, crossings);
+        return composed.alike() == 0 ? seams.then(PlanningSentences.seamsApart()) : seams;
     }
 }

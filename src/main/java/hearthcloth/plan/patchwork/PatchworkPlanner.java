@@ -8,7 +8,7 @@ import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.function.Consumer;
@@ -46,7 +46,7 @@ public final class PatchworkPlanner {
 
     private static Sentence none(Stash stash, Wish wish) {
         return stash.pieces().isEmpty()
-                ? Planning.stashEmpty()
-                : Planning.scrapsTooSmall(Argument.of(wish.rules().leastPiece(), Rounding.UP));
+                ? PlanningSentences.stashEmpty()
+                : PlanningSentences.scrapsTooSmall(Argument.of(wish.rules().leastPiece(), Rounding.UP));
     }
 }

@@ -12,7 +12,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
@@ -58,7 +58,7 @@ final class PatchworkPlans {
         int trimmed = plan.cuts().size() - whole - parted;
         PlanFigures.Areas areas = plan.figures().areas();
         String lost = String.format(Locale.ROOT, "%.1f", 100 * areas.lost() / areas.used());
-        return Planning.scrapsUsed(
+        return PlanningSentences.scrapsUsed(
                 new Argument.Percent(lost),
                 plan.cuts().size(),
                 Argument.number(parted),

@@ -2,7 +2,7 @@ package hearthcloth.plan.patchwork;
 
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -39,7 +39,7 @@ enum ScrapChoice {
     }
 
     Sentence title() {
-        return Planning.scrapsTitle(name());
+        return PlanningSentences.scrapsTitle(name());
     }
 
     /** Whether a scrap may be cut in two where its offcut goes back. */

@@ -12,7 +12,7 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -71,11 +71,11 @@ final class Drafts {
                 .min()
                 .orElse(0);
         return takes > has
-                ? Planning.needMore(
+                ? PlanningSentences.needMore(
                         Argument.area(has, Rounding.DOWN),
                         Argument.area(takes - has, Rounding.UP),
                         Argument.area(takes, Rounding.UP))
-                : Planning.needFabrics();
+                : PlanningSentences.needFabrics();
     }
 
     /**

@@ -1,7 +1,7 @@
 package hearthcloth.plan.propose;
 
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 
@@ -17,12 +17,12 @@ public final class GoodAt {
 
     private static Sentence alone(Sentence part) {
         Argument none = Argument.text("");
-        if (!part.isLike(Planning.good(none, none)) || !(part.with().get(1) instanceof Argument.Row points)) {
+        if (!part.isLike(PlanningSentences.good(none, none)) || !(part.with().get(1) instanceof Argument.Row points)) {
             return part;
         }
         boolean compared =
-                points.parts().stream().anyMatch(one -> one instanceof Sentence point && point.isLike(Planning.pointThan(none)));
-        return compared ? Planning.goodAlone(part.with().get(0)) : part;
+                points.parts().stream().anyMatch(one -> one instanceof Sentence point && point.isLike(PlanningSentences.pointThan(none)));
+        return compared ? PlanningSentences.goodAlone(part.with().get(0)) : part;
     }
 
     /** The first reason to give: what shows once tied, where that was wished; else the first sentence. */
@@ -30,7 +30,7 @@ public final class GoodAt {
         Argument none = Argument.text("");
         List<Sentence> parts = goodAt.parts();
         return parts.stream()
-                .filter(part -> part.isLike(Planning.colourOutside(none, none)))
+                .filter(part -> part.isLike(PlanningSentences.colourOutside(none, none)))
                 .findFirst()
                 .orElse(parts.get(0));
     }

@@ -7,7 +7,7 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -83,7 +83,7 @@ final class LargestCloth {
         Length least = hem.min(wish.making().seam().narrow()).times(2);
         Length limit = limit(stash, hem, least);
         return side.plus(step).isMoreThan(limit)
-                ? Planning.chosenSizeSure(Argument.of(step, Rounding.NEAREST))
-                : Planning.chosenSizeFound(Argument.of(limit, Rounding.UP));
+                ? PlanningSentences.chosenSizeSure(Argument.of(step, Rounding.NEAREST))
+                : PlanningSentences.chosenSizeFound(Argument.of(limit, Rounding.UP));
     }
 }

@@ -14,7 +14,7 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.ready.ReadyLayouts;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -142,13 +142,13 @@ final class LayoutCandidates {
         }
         List<Sentence> chosen = new ArrayList<>();
         if (wish.shape().order().isEmpty()) {
-            chosen.add(Planning.chosenOrder(Planning.order(order.name())));
+            chosen.add(PlanningSentences.chosenOrder(PlanningSentences.order(order.name())));
         }
         if (wish.shape().bars().isEmpty()) {
-            chosen.add(Planning.chosenBars(Argument.of(bars.get(0).measure(), Rounding.NEAREST)));
+            chosen.add(PlanningSentences.chosenBars(Argument.of(bars.get(0).measure(), Rounding.NEAREST)));
         }
         if (wish.shape().rounds().isEmpty()) {
-            chosen.add(Planning.chosenRounds(rounds));
+            chosen.add(PlanningSentences.chosenRounds(rounds));
         }
         return hearths(courses, size).stream()
                 .flatMap(hearth -> fitted(hearth, courses, size, rounds, chosen).stream()
@@ -215,12 +215,12 @@ final class LayoutCandidates {
                     return Optional.empty();
                 }
                 fitted = outer.get();
-                words.add(Planning.chosenOuter(Argument.of(size.get(), Rounding.DOWN)));
+                words.add(PlanningSentences.chosenOuter(Argument.of(size.get(), Rounding.DOWN)));
             }
         }
         if (wish.shape().hearth().isEmpty()) {
             Size cut = Layout.hearthEdges(fitted, making).around(hearth);
-            words.add(Planning.chosenHearth(Argument.of(cut, Rounding.UP)));
+            words.add(PlanningSentences.chosenHearth(Argument.of(cut, Rounding.UP)));
         }
         return Optional.of(new Fit(new Layout(hearth, fitted), words));
     }

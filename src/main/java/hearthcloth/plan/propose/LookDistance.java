@@ -23,7 +23,7 @@ final class LookDistance {
 
     private static final int GRID = 12;
 
-    private final Map<DraftTrial, List<Lab>> grids = new IdentityHashMap<>();
+    private final IdentityHashMap<DraftTrial, List<Lab>> grids = new IdentityHashMap<>();
 
     double between(DraftTrial one, DraftTrial other) {
         List<Lab> first = grids.computeIfAbsent(one, LookDistance::grid);

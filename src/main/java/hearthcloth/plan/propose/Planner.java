@@ -15,7 +15,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,7 +77,7 @@ public final class Planner {
         }
         shown.filter(fabric -> !named.isEmpty() && !named.contains(fabric)).ifPresent(named::add);
         if (stash.pieces().isEmpty()) {
-            return new PlanOutcome.CannotMake(true, List.of(Planning.stashEmpty()), List.of());
+            return new PlanOutcome.CannotMake(true, List.of(PlanningSentences.stashEmpty()), List.of());
         }
         return new Planner(stash, wish, List.copyOf(named), new SearchWork(effort, budget, seen), idea(wish)).outcome();
     }
@@ -125,7 +125,7 @@ public final class Planner {
 
     private static Sentence noFabric(String name, Stash stash) {
         List<String> names = stash.fabrics().stream().map(Fabric::name).toList();
-        return Planning.fabricUnknown(Argument.text(name), Argument.names(Joined.COMMAS, names));
+        return PlanningSentences.fabricUnknown(Argument.text(name), Argument.names(Joined.COMMAS, names));
     }
 
     private PlanOutcome outcome() {
@@ -154,8 +154,8 @@ public final class Planner {
         return other instanceof PlanOutcome.Proposals found
                 ? new PlanOutcome.CannotMake(
                         false,
-                        List.of(Planning.schemeUntrue(
-                                Planning.schemeNeeds(wished.name()), Planning.scheme(wished.name()))),
+                        List.of(PlanningSentences.schemeUntrue(
+                                PlanningSentences.schemeNeeds(wished.name()), PlanningSentences.scheme(wished.name()))),
                         found.plans())
                 : other;
     }
@@ -190,7 +190,6 @@ public final class Planner {
      */
     private List<Plan> proposals(List<DraftTrial> trials) {
         if (search.outwards().isEmpty()) {
-            Wish.Preferences wished = wish.preferences();
             return TrialColours.told(
                             ProposalSelection.byEye(trials, wish, search.order(), search.goal()), trials, search.goal())
                     .stream()

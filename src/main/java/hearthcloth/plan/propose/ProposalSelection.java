@@ -7,7 +7,7 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -53,9 +53,9 @@ final class ProposalSelection {
     public static Plan plan(DraftTrial trial) {
         Scheme.Kind kind = trial.draft().scheme().kind();
         Plan.Story story = new Plan.Story(
-                Planning.title(
-                        Planning.order(trial.draft().shape().order().name()), Planning.scheme(kind.name())),
-                Planning.goodAlone(Argument.capital(Planning.schemeIdea(kind.name()))),
+                PlanningSentences.title(
+                        PlanningSentences.order(trial.draft().shape().order().name()), PlanningSentences.scheme(kind.name())),
+                PlanningSentences.goodAlone(Argument.capital(PlanningSentences.schemeIdea(kind.name()))),
                 trial.draft().shape().chosen(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());
         return trial.answer().plan(story, trial.bound());

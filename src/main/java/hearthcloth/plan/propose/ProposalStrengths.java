@@ -7,7 +7,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -67,8 +67,8 @@ final class ProposalStrengths {
         }
         Offer mine = others.remove(number);
         Sentence idea =
-                Planning.schemeIdea(trials.get(number).draft().scheme().kind().name());
-        return Planning.good(
+                PlanningSentences.schemeIdea(trials.get(number).draft().scheme().kind().name());
+        return PlanningSentences.good(
                 Argument.capital(idea),
                 Argument.row(Joined.COMMAS, new ProposalStrengths(mine, others, number == 0).points()));
     }
@@ -83,7 +83,7 @@ final class ProposalStrengths {
         }
         boolean told = points.contains(fewestJoins(joins));
         if (points.size() < MOST && joins == 0 && !told) {
-            points.add(Planning.pointNoJoin());
+            points.add(PlanningSentences.pointNoJoin());
         }
         if (points.isEmpty()) {
             points.add(besideFirst().orElseGet(this::joined));
@@ -102,44 +102,44 @@ final class ProposalStrengths {
                 .limit(MOST)
                 .map(Good::better)
                 .toList();
-        return better.isEmpty() ? Optional.empty() : Optional.of(Planning.pointThan(Argument.row(Joined.AND, better)));
+        return better.isEmpty() ? Optional.empty() : Optional.of(PlanningSentences.pointThan(Argument.row(Joined.AND, better)));
     }
 
     private static Sentence fewestJoins(int joins) {
-        return joins == 0 ? Planning.pointOnlyWithoutJoin() : Planning.pointFewestJoins(Argument.number(joins));
+        return joins == 0 ? PlanningSentences.pointOnlyWithoutJoin() : PlanningSentences.pointFewestJoins(Argument.number(joins));
     }
 
     private List<Good> goods() {
         int cuts = mine.figures().cuts();
         Sentence fewestCuts =
-                cuts == 0 ? Planning.pointOnlyWithoutCut() : Planning.pointFewestCuts(Argument.number(cuts));
+                cuts == 0 ? PlanningSentences.pointOnlyWithoutCut() : PlanningSentences.pointFewestCuts(Argument.number(cuts));
         Argument bars = Argument.number(mine.bars());
         return List.of(
                 new Good(
                         offer -> offer.figures().joins(),
                         fewestJoins(mine.figures().joins()),
-                        Planning.betterJoins()),
+                        PlanningSentences.betterJoins()),
                 new Good(
-                        offer -> -offer.layout().finished().areaMm2(), Planning.pointLargest(), Planning.betterSize()),
-                new Good(offer -> offer.figures().cuts(), fewestCuts, Planning.betterCuts()),
+                        offer -> -offer.layout().finished().areaMm2(), PlanningSentences.pointLargest(), PlanningSentences.betterSize()),
+                new Good(offer -> offer.figures().cuts(), fewestCuts, PlanningSentences.betterCuts()),
                 new Good(
-                        offer -> offer.figures().areas().lost(), Planning.pointLeastLost(), Planning.betterLost()),
-                new Good(Offer::bars, Planning.pointFewestBars(bars), Planning.betterFewerBars()),
+                        offer -> offer.figures().areas().lost(), PlanningSentences.pointLeastLost(), PlanningSentences.betterLost()),
+                new Good(Offer::bars, PlanningSentences.pointFewestBars(bars), PlanningSentences.betterFewerBars()),
                 new Good(
                         offer -> -offer.pieces(),
-                        Planning.pointMostPieces(Argument.number(mine.pieces())),
-                        Planning.betterPieces()),
+                        PlanningSentences.pointMostPieces(Argument.number(mine.pieces())),
+                        PlanningSentences.betterPieces()),
                 new Good(
                         offer -> offer.figures().areas().touched(),
-                        Planning.pointLeavesMost(),
-                        Planning.betterTouched()),
+                        PlanningSentences.pointLeavesMost(),
+                        PlanningSentences.betterTouched()),
                 new Good(
                         offer -> -offer.layout().hearth().areaMm2(),
-                        Planning.pointLargestHearth(),
-                        Planning.betterHearth()),
-                new Good(offer -> -offer.bars(), Planning.pointMostBars(bars), Planning.betterMoreBars()),
-                new Good(Offer::widest, Planning.pointNarrowest(), Planning.betterNarrower()),
-                new Good(offer -> -offer.widest(), Planning.pointWidest(), Planning.betterWider()));
+                        PlanningSentences.pointLargestHearth(),
+                        PlanningSentences.betterHearth()),
+                new Good(offer -> -offer.bars(), PlanningSentences.pointMostBars(bars), PlanningSentences.betterMoreBars()),
+                new Good(Offer::widest, PlanningSentences.pointNarrowest(), PlanningSentences.betterNarrower()),
+                new Good(offer -> -offer.widest(), PlanningSentences.pointWidest(), PlanningSentences.betterWider()));
     }
 
     private boolean isAlone(ToDoubleFunction<Offer> less) {
@@ -151,6 +151,6 @@ final class ProposalStrengths {
     private Sentence joined() {
         int joins = mine.figures().joins();
         boolean fewest = others.stream().allMatch(other -> other.figures().joins() >= joins);
-        return fewest && !others.isEmpty() ? Planning.pointJoinsAsFew(joins) : Planning.pointJoins(joins);
+        return fewest && !others.isEmpty() ? PlanningSentences.pointJoinsAsFew(joins) : PlanningSentences.pointJoins(joins);
     }
 }

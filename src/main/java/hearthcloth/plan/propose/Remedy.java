@@ -12,7 +12,7 @@ import hearthcloth.plan.fit.Supply;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -69,19 +69,19 @@ public final class Remedy {
 
     private static Sentence enough(List<Piece> added) {
         if (added.isEmpty()) {
-            return Planning.moreTime();
+            return PlanningSentences.moreTime();
         }
         Map<Sentence, Integer> pieces = new LinkedHashMap<>();
         for (Piece piece : added) {
-            pieces.merge(Planning.morePiece(named(piece), size(piece)), 1, Integer::sum);
+            pieces.merge(PlanningSentences.morePiece(named(piece), size(piece)), 1, Integer::sum);
         }
         List<Sentence> counted = new ArrayList<>();
         pieces.forEach((piece, count) -> counted.add(
                 count == 1
                         ? piece
-                        : Planning.morePieces(
+                        : PlanningSentences.morePieces(
                                 piece.with().get(0), Argument.number(count), piece.with().get(1))));
-        return Planning.moreAdded(Argument.row(Joined.SEMICOLONS, counted));
+        return PlanningSentences.moreAdded(Argument.row(Joined.SEMICOLONS, counted));
     }
 
     private static Argument named(Piece piece) {

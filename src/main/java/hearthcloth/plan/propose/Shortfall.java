@@ -12,7 +12,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -55,7 +55,7 @@ final class Shortfall {
         double missing = size.areaMm2() - stash.areaMm2();
         return missing <= 0
                 ? Optional.empty()
-                : Optional.of(Planning.shortCloth(
+                : Optional.of(PlanningSentences.shortCloth(
                         Argument.area(stash.areaMm2(), Rounding.NEAREST),
                         Argument.area(missing, Rounding.NEAREST),
                         Argument.area(size.areaMm2(), Rounding.NEAREST)));
@@ -64,15 +64,15 @@ final class Shortfall {
     /** A sentence where hearth, bars and size do not fit together, with the size they do come to. */
     private Sentence noShape(Optional<Size> size) {
         if (wish.shape().hearth().isEmpty() || wish.shape().bars().isEmpty()) {
-            return size.map(wanted -> Planning.shapeNone(Argument.of(wanted, Rounding.DOWN)))
-                    .orElseGet(Planning::shapeNoneAny);
+            return size.map(wanted -> PlanningSentences.shapeNone(Argument.of(wanted, Rounding.DOWN)))
+                    .orElseGet(PlanningSentences::shapeNoneAny);
         }
         Order order = wish.shape().order().orElse(Order.ROUND);
         List<Sentence> come = new ArrayList<>();
         for (int rounds = 1; rounds <= 6; rounds++) {
             comesTo(order, rounds).ifPresent(come::add);
         }
-        return come.isEmpty() ? Planning.shapeNothing() : Planning.shapeComes(Argument.row(Joined.COMMAS, come));
+        return come.isEmpty() ? PlanningSentences.shapeNothing() : PlanningSentences.shapeComes(Argument.row(Joined.COMMAS, come));
     }
 
     private Optional<Sentence> comesTo(Order order, int rounds) {
@@ -91,7 +91,7 @@ final class Shortfall {
             return Optional.empty();
         }
         Size size = new Layout(hearth, courses).finished();
-        return Optional.of(Planning.shapeSize(rounds, Argument.of(size, Rounding.DOWN)));
+        return Optional.of(PlanningSentences.shapeSize(rounds, Argument.of(size, Rounding.DOWN)));
     }
 
     /** Adds a sentence where no single piece holds the smallest hearth that would do. */
@@ -107,7 +107,7 @@ final class Shortfall {
                     .max(Comparator.comparing(
                             piece -> piece.size().width().min(piece.size().height())))
                     .orElseThrow();
-            why.add(Planning.hearthNoPiece(named(largest), Argument.of(least, Rounding.UP)));
+            why.add(PlanningSentences.hearthNoPiece(named(largest), Argument.of(least, Rounding.UP)));
         }
         return !held && wish.shape().hearth().isPresent();
     }
@@ -130,7 +130,7 @@ final class Shortfall {
                 .orElseThrow();
         boolean narrow = widest.size().width().min(widest.size().height()).isLessThan(least);
         if (narrow) {
-            why.add(Planning.barNoPiece(named(widest), Argument.of(least, Rounding.UP)));
+            why.add(PlanningSentences.barNoPiece(named(widest), Argument.of(least, Rounding.UP)));
         }
         return narrow && !wish.shape().bars().isEmpty();
     }
@@ -147,7 +147,7 @@ final class Shortfall {
     }
 
     private static Sentence named(Piece piece) {
-        return Planning.pieceLine(
+        return PlanningSentences.pieceLine(
                 Argument.text(piece.fabric().name()),
                 Argument.number(piece.row()),
                 Argument.of(piece.size(), Rounding.DOWN));

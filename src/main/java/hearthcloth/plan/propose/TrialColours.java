@@ -19,7 +19,7 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -147,7 +147,7 @@ final class TrialColours {
         List<Plan> told = new ArrayList<>();
         for (Plan plan : plans) {
             Sentence price = told.isEmpty() && first.figures().cuts() > fewest
-                    ? Planning.colourPrice(first.figures().cuts() - fewest)
+                    ? PlanningSentences.colourPrice(first.figures().cuts() - fewest)
                     : Sentence.none();
             Plan.Story story = plan.story();
             for (Sentence colours : ColourWords.of(
@@ -169,8 +169,8 @@ final class TrialColours {
         return plan.told(plan.story()
                 .alsoGoodAt(
                         least.isProven()
-                                ? Planning.colourProven()
-                                : Planning.colourCouldLie(Argument.of(better, Rounding.UP))));
+                                ? PlanningSentences.colourProven()
+                                : PlanningSentences.colourCouldLie(Argument.of(better, Rounding.UP))));
     }
 
     static ColourFigures figures(DraftTrial trial) {

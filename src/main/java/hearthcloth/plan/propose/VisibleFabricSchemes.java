@@ -12,7 +12,7 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.WhatShows;
@@ -75,7 +75,7 @@ final class VisibleFabricSchemes {
 
     /** How much of the fabric is seen, as a sentence for the maker. */
     Sentence sentence(Cloth cloth) {
-        return Planning.colourOutside(Argument.text(fabric.name()), Argument.percent(Math.round(100 * score(cloth))));
+        return PlanningSentences.colourOutside(Argument.text(fabric.name()), Argument.percent(Math.round(100 * score(cloth))));
     }
 
     /** The draft with the fabric brought to the outside, in one or two ways; none where nothing can be changed. */

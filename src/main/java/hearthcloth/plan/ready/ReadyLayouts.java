@@ -12,7 +12,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -64,15 +64,15 @@ public final class ReadyLayouts {
     private List<Sentence> chosen(Order order, ReadyWidths.Found found) {
         List<Sentence> chosen = new ArrayList<>();
         if (wish.shape().order().isEmpty()) {
-            chosen.add(Planning.chosenOrder(Planning.order(order.name())));
+            chosen.add(PlanningSentences.chosenOrder(PlanningSentences.order(order.name())));
         }
         chosen.add(widths(found));
         if (wish.shape().rounds().isEmpty()) {
-            chosen.add(Planning.chosenRounds(found.rounds()));
+            chosen.add(PlanningSentences.chosenRounds(found.rounds()));
         }
         Size hearth = Layout.hearthEdges(found.layout().courses(), wish.making())
                 .around(found.layout().hearth());
-        chosen.add(Planning.chosenHearth(Argument.of(hearth, Rounding.UP)));
+        chosen.add(PlanningSentences.chosenHearth(Argument.of(hearth, Rounding.UP)));
         return chosen;
     }
 
@@ -85,13 +85,13 @@ public final class ReadyLayouts {
             rounds.add(new Argument.Widths(widths.stream().distinct().toList(), Rounding.NEAREST));
         }
         if (rounds.stream().distinct().count() == 1) {
-            return Planning.chosenReadyBars(rounds.get(0));
+            return PlanningSentences.chosenReadyBars(rounds.get(0));
         }
         List<Sentence> numbered = new ArrayList<>();
         for (int round = 0; round < rounds.size(); round++) {
-            numbered.add(Planning.chosenRound(Argument.number(round + 1), rounds.get(round)));
+            numbered.add(PlanningSentences.chosenRound(Argument.number(round + 1), rounds.get(round)));
         }
-        return Planning.chosenReadyRounds(Argument.row(Joined.SEMICOLONS, numbered));
+        return PlanningSentences.chosenReadyRounds(Argument.row(Joined.SEMICOLONS, numbered));
     }
 
     private boolean holds(Size size) {

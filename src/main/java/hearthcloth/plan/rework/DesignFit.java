@@ -20,7 +20,7 @@ import hearthcloth.plan.propose.Remedy;
 import hearthcloth.plan.propose.Schemes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -188,7 +188,7 @@ public final class DesignFit {
     private static Plan plan(DraftTrial trial, Sentence title) {
         Plan.Story story = new Plan.Story(
                 title,
-                Planning.chosenByHand(),
+                PlanningSentences.chosenByHand(),
                 List.of(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());
         return trial.answer().plan(story, trial.bound());

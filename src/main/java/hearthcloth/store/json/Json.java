@@ -180,8 +180,8 @@ public final class Json {
     }
 
     /** Its fields, with the colour of its wrong side where there is one. */
-    @JsonSerialize(converter = KeptFabric.Keeping.class)
-    @JsonDeserialize(converter = KeptFabric.Reading.class)
+    @JsonSerialize(converter = KeptFabric.IntoDocument.class)
+    @JsonDeserialize(converter = KeptFabric.FromDocument.class)
     private interface OfFabric {}
 
     /** The numbers alone, in their order. */

@@ -20,7 +20,7 @@ record KeptFabric(
         @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Colour wrong) {
 
     /** On the way into a document. */
-    static final class Keeping extends StdConverter<Fabric, KeptFabric> {
+    static final class IntoDocument extends StdConverter<Fabric, KeptFabric> {
         @Override
         public KeptFabric convert(Fabric fabric) {
             return new KeptFabric(
@@ -33,7 +33,7 @@ record KeptFabric(
     }
 
     /** On the way out of one. */
-    static final class Reading extends StdConverter<KeptFabric, Fabric> {
+    static final class FromDocument extends StdConverter<KeptFabric, Fabric> {
         @Override
         public Fabric convert(KeptFabric kept) {
             return new Fabric(kept.name, kept.colour, kept.faces, kept.nap, Optional.ofNullable(kept.wrong));

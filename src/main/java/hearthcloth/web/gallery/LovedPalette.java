@@ -8,7 +8,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.wish.NearestFabrics;
-import hearthcloth.web.stash.FabricWords;
+import hearthcloth.web.stash.FabricSaid;
 import hearthcloth.words.Language;
 import hearthcloth.words.choosing.ChoosingWords;
 import java.util.ArrayList;
@@ -98,7 +98,7 @@ public record LovedPalette(List<Main> colours) {
                     .findFirst();
             rows.add(new Row(
                     main.colour.hex(),
-                    FabricWords.colour(main.colour, language),
+                    FabricSaid.colour(main.colour, language),
                     main.percent,
                     near.map(swatches::fill).orElse(""),
                     near.map(Fabric::name).orElseGet(ChoosingWords.in(language)::lovedNothing)));

@@ -42,7 +42,7 @@ public final class KitsPage {
      * One cloth.
      *
      * @param number from 0
-     * @param picture empty where nothing could be made
+     * @param drawn empty where nothing could be made
      * @param why what it lacks, in sentences
      */
     public record Card(int number, String name, String asked, Optional<Drawn> drawn, List<String> why) {}
@@ -63,15 +63,18 @@ public final class KitsPage {
     /**
      * The page.
      *
-     * @param free how many pieces can be planned with
-     * @param faults what cannot be used in what was typed
      * @param going how far the search is; empty where none goes on
      */
     @PageView.Template("kits.jte")
     public record View(PageFrame frame, TeachingWords words, Typed typed, String going, Optional<Result> result)
             implements PageView {}
 
-    /** The form with what stands in it. */
+    /**
+     * The form with what stands in it.
+     *
+     * @param free how many pieces can be planned with
+     * @param faults what cannot be used in what was typed
+     */
     public record Typed(KitsForm form, int free, List<String> faults) {}
 
     private final PageContext room;

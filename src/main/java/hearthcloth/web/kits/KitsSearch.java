@@ -38,6 +38,7 @@ final class KitsSearch {
         this.question = question;
     }
 
+    @SuppressWarnings("ThreadPriorityCheck") // only who waits less is chosen so, nothing rests on it
     static KitsSearch begin(Question question) {
         KitsSearch search = new KitsSearch(question);
         Thread thread = new Thread(search::run, "kits");

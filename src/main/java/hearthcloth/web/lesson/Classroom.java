@@ -39,6 +39,7 @@ public final class Classroom implements AutoCloseable {
     }
 
     /** Pages come first. */
+    @SuppressWarnings("ThreadPriorityCheck") // only who waits less is chosen so, nothing rests on it
     private static Thread quietly(Runnable work) {
         Thread thread = new Thread(work, "class");
         thread.setDaemon(true);

@@ -109,7 +109,7 @@ public final class FabricPage {
         Shown shown = new Shown(
                 fabric,
                 words().summary(StashView.area(area, voice), pieces.size()),
-                FabricWords.about(fabric, voice.language()),
+                FabricSaid.about(fabric, voice.language()),
                 PieceDrawing.of(Size.square(SHOWN), fabric, 1, PieceDrawing.scale(SHOWN, PIXELS), across, "cloth"),
                 across.containsKey(fabric.name()),
                 room.settings().ruler().write(across.getOrDefault(fabric.name(), hand(voice.ruler())), Rounding.NEAREST),
@@ -178,7 +178,7 @@ public final class FabricPage {
                 .orElseThrow(() -> new StaleChangeException(
                         words().staleFabric(),
                         now.map(found -> words().staleFabricNow(
-                                        FabricWords.about(found, room.language()),
+                                        FabricSaid.about(found, room.language()),
                                         found.colour().hex(),
                                         found.name(),
                                         words().pieces(stash.of(found).size())))

@@ -123,7 +123,7 @@ public final class PiecePage {
                 voice.write(size, Rounding.NEAREST),
                 lot.count(),
                 lot.numbers(),
-                FabricWords.about(piece, voice.language()),
+                FabricSaid.about(piece, voice.language()),
                 heap.held(lot.pieces(), voice.language()),
                 (int) lot.pieces().stream().filter(heap::isAside).count(),
                 written(size.width(), room.settings().ruler()),

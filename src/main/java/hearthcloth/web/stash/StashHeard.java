@@ -89,14 +89,14 @@ public record StashHeard(
                 new Told(
                         words.heardWhat(fabric.name(), voice.write(pieces.size(), Rounding.NEAREST)),
                         words.heardAbout(
-                                FabricWords.and(
-                                        FabricWords.about(fabric, language),
+                                FabricSaid.and(
+                                        FabricSaid.about(fabric, language),
                                         words.washed(pieces.washed().name()),
                                         language),
                                 voice.number(pieces.size().height(), Rounding.NEAREST),
                                 voice.number(pieces.size().width(), Rounding.NEAREST)),
                         arrivals.differs(pieces)
-                                ? words.heardKnown(FabricWords.about(fabric, language), fabric.name())
+                                ? words.heardKnown(FabricSaid.about(fabric, language), fabric.name())
                                 : ""),
                 false);
     }

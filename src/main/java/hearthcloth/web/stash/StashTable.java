@@ -149,7 +149,7 @@ public record StashTable(
         return new Group(
                 fabric.name(),
                 words.groupNote(fabric.faces().name(), fabric.nap().name(), String.valueOf(pieces)),
-                words.and(words.pieces(pieces), FabricWords.about(fabric, language)),
+                words.and(words.pieces(pieces), FabricSaid.about(fabric, language)),
                 "/stash/fabric?name=" + URLEncoder.encode(fabric.name(), StandardCharsets.UTF_8),
                 columns(shown));
     }
@@ -211,7 +211,7 @@ public record StashTable(
         String said = washed.isEmpty()
                 ? words.lot(fabric, lot.count(), lot.numbers(), size)
                 : words.lotWashed(fabric, lot.count(), lot.numbers(), size, washed);
-        return FabricWords.and(said, heap.held(lot.pieces(), language), language);
+        return FabricSaid.and(said, heap.held(lot.pieces(), language), language);
     }
 
     /** The cloth that counts on it, shortened to what a slip has room for. */

@@ -161,8 +161,4 @@ public record StashView(
                 : StashingWords.in(voice.language())
                         .area(voice.local(String.format(Locale.ROOT, "%.1f", far)), isMetric ? "m" : "yd");
     }
-
-    public static String pieces(int count) {
-        return count + (count == 1 ? " piece" : " pieces");
-    }
 }

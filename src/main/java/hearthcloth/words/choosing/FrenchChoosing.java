@@ -85,7 +85,7 @@ public final class FrenchChoosing implements ChoosingWords {
 
     @Override
     public String foundFigures(int joins, String lost, String patches) {
-        return (joins == 0 ? "" + patches + " · sans raccord · " + lost + " perdu" : joins == 0 || joins == 1 ? "" + patches + " · " + joins + " raccord · " + lost + " perdu" : "" + patches + " · " + joins + " raccords · " + lost + " perdu");
+        return (joins == 0 ? "" + patches + " · sans raccord · " + lost + " perdu" : joins == 1 ? "" + patches + " · " + joins + " raccord · " + lost + " perdu" : "" + patches + " · " + joins + " raccords · " + lost + " perdu");
     }
 
     @Override

@@ -55,7 +55,7 @@ public final class FrenchFinishing implements FinishingWords {
 
     @Override
     public String how(int days, int fabrics, String parts) {
-        return parts + ", " + (fabrics == 0 || fabrics == 1 ? "" + fabrics + " tissu" : "" + fabrics + " tissus") + (days == 0 ? "" : days == 0 || days == 1 ? ", cousu en un jour" : ", cousu en " + days + " jours") + ".";
+        return parts + ", " + (fabrics == 0 || fabrics == 1 ? "" + fabrics + " tissu" : "" + fabrics + " tissus") + (days == 0 ? "" : days == 1 ? ", cousu en un jour" : ", cousu en " + days + " jours") + ".";
     }
 
     @Override

@@ -94,11 +94,6 @@ public final class EnglishKeeping implements KeepingWords {
     }
 
     @Override
-    public String cardState(String size, String stage) {
-        return size + ", " + stage;
-    }
-
-    @Override
     public String cardUsed(String stage, String used) {
         return stage + ", " + used;
     }

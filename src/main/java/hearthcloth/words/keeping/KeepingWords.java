@@ -53,8 +53,6 @@ public interface KeepingWords {
 
     String cardSlip();
 
-    String cardState(String size, String stage);
-
     String cardUsed(String stage, String used);
 
     String classes();

@@ -96,11 +96,6 @@ public final class KoreanKeeping implements KeepingWords {
     }
 
     @Override
-    public String cardState(String size, String stage) {
-        return size + ", " + stage;
-    }
-
-    @Override
     public String cardUsed(String stage, String used) {
         return stage + ", " + used;
     }

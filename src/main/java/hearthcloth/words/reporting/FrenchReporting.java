@@ -25,12 +25,12 @@ public final class FrenchReporting implements ReportingWords {
 
     @Override
     public String kitsCloth(String fabric, int n, String size, String title) {
-        return title + ", " + size + ", pièce centrale en " + fabric + ", " + (n == 0 ? "sans raccord" : n == 0 || n == 1 ? "" + n + " raccord" : "" + n + " raccords");
+        return title + ", " + size + ", pièce centrale en " + fabric + ", " + (n == 0 ? "sans raccord" : n == 1 ? "" + n + " raccord" : "" + n + " raccords");
     }
 
     @Override
     public String kitsFree(int n, String size, String title) {
-        return title + ", " + size + ", " + (n == 0 ? "sans raccord" : n == 0 || n == 1 ? "" + n + " raccord" : "" + n + " raccords");
+        return title + ", " + size + ", " + (n == 0 ? "sans raccord" : n == 1 ? "" + n + " raccord" : "" + n + " raccords");
     }
 
     @Override
@@ -135,7 +135,7 @@ public final class FrenchReporting implements ReportingWords {
 
     @Override
     public String planNearestJoins(int n, String size, String title) {
-        return "Le plus proche qui puisse être fait mesure " + size + " : " + title + ", " + (n == 0 ? "sans raccord" : n == 0 || n == 1 ? "" + n + " raccord" : "" + n + " raccords") + ".";
+        return "Le plus proche qui puisse être fait mesure " + size + " : " + title + ", " + (n == 0 ? "sans raccord" : n == 1 ? "" + n + " raccord" : "" + n + " raccords") + ".";
     }
 
     @Override

@@ -30,15 +30,15 @@ public final class RefusedException extends MeasureException {
         List<Argument> texts = refused.texts().stream().map(Argument::text).toList();
         return switch (refused.slip()) {
             case OTHER -> Sentence.itself(String.valueOf(refused.getMessage()));
-            case MISSING -> Reading.lengthMissing();
-            case BELOW_ZERO -> Reading.lengthBelow(texts.get(0));
-            case NO_UNIT -> Reading.lengthNoUnit(texts.get(0));
-            case UNKNOWN_UNIT -> Reading.lengthUnit(texts.get(0), texts.get(1));
-            case NUMBERS -> Reading.lengthNumbers(texts.get(1), texts.get(0));
-            case UNREAD -> Reading.lengthUnread(texts.get(0));
-            case BY_ZERO -> Reading.lengthByZero(texts.get(0));
-            case TWO_WAYS -> Reading.lengthTwoWays(texts.get(1), texts.get(2), texts.get(0));
-            case TOO_LONG -> Reading.lengthTooLong(texts.get(0));
+            case MISSING -> ReadingSentences.lengthMissing();
+            case BELOW_ZERO -> ReadingSentences.lengthBelow(texts.get(0));
+            case NO_UNIT -> ReadingSentences.lengthNoUnit(texts.get(0));
+            case UNKNOWN_UNIT -> ReadingSentences.lengthUnit(texts.get(0), texts.get(1));
+            case NUMBERS -> ReadingSentences.lengthNumbers(texts.get(1), texts.get(0));
+            case UNREAD -> ReadingSentences.lengthUnread(texts.get(0));
+            case BY_ZERO -> ReadingSentences.lengthByZero(texts.get(0));
+            case TWO_WAYS -> ReadingSentences.lengthTwoWays(texts.get(1), texts.get(2), texts.get(0));
+            case TOO_LONG -> ReadingSentences.lengthTooLong(texts.get(0));
         };
     }
 }

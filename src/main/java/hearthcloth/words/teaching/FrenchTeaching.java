@@ -15,7 +15,7 @@ public final class FrenchTeaching implements TeachingWords {
 
     @Override
     public String classCount(int inside) {
-        return (inside == 0 ? "Personne n’est encore là." : inside == 0 || inside == 1 ? "" + inside + " élève est là." : "" + inside + " élèves sont là.");
+        return (inside == 0 ? "Personne n’est encore là." : inside == 1 ? "" + inside + " élève est là." : "" + inside + " élèves sont là.");
     }
 
     @Override
@@ -405,7 +405,7 @@ public final class FrenchTeaching implements TeachingWords {
 
     @Override
     public String kitsJoins(int count) {
-        return (count == 0 ? "aucun raccord" : count == 0 || count == 1 ? "" + count + " raccord" : "" + count + " raccords");
+        return (count == 0 ? "aucun raccord" : count == 1 ? "" + count + " raccord" : "" + count + " raccords");
     }
 
     @Override

@@ -19,7 +19,7 @@ import hearthcloth.work.Project.Bench;
 import hearthcloth.work.Project.Life;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Planning;
+import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Purpose;
 import java.util.ArrayList;
@@ -59,11 +59,11 @@ public class ProjectTextTest {
                 random.nextBoolean() ? List.of() : List.of(new Keepsake.Use("4 May", word(random), "")));
     }
 
-    private static final Sentence SHORT = Planning.shortOf(
+    private static final Sentence SHORT = PlanningSentences.shortOf(
             Argument.names(Argument.Joined.OR, List.of("Oat", "Kelp \"\\;(")),
             Argument.of(Length.inches(7), Rounding.UP),
             "proven",
-            Argument.row(Argument.Joined.COMMAS, List.of(Planning.hearth(), Argument.text("2C"))),
+            Argument.row(Argument.Joined.COMMAS, List.of(PlanningSentences.hearth(), Argument.text("2C"))),
             Argument.of(Length.inches(4), Rounding.UP));
 
     private static Project marked(Project bare, Random random) {

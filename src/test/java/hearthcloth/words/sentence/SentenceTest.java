@@ -16,16 +16,16 @@ import org.junit.jupiter.api.Test;
 
 class SentenceTest {
 
-    private static final Sentence SHORT = Planning.shortOf(
+    private static final Sentence SHORT = PlanningSentences.shortOf(
             Argument.names(Argument.Joined.OR, List.of("Oat", "Kelp \"\\;(")),
             Argument.of(Length.inches(7), Rounding.UP),
             "proven",
-            Argument.row(Argument.Joined.COMMAS, List.of(Planning.hearth(), Argument.text("2C"))),
+            Argument.row(Argument.Joined.COMMAS, List.of(PlanningSentences.hearth(), Argument.text("2C"))),
             Argument.of(Length.inches(4), Rounding.UP));
 
     @Test
     void a_sentence_is_said_in_the_readers_language_and_unit() {
-        Sentence wide = Planning.chosenBars(Argument.of(Length.mm(95), Rounding.NEAREST));
+        Sentence wide = PlanningSentences.chosenBars(Argument.of(Length.mm(95), Rounding.NEAREST));
 
         assertThat(wide.english()).isEqualTo("Bars cut 3¾ in wide.");
         assertThat(wide.in(Voice.of(Language.GERMAN, Ruler.MILLIMETRES))).isEqualTo("Streifen 9,5 cm breit geschnitten.");
@@ -33,19 +33,19 @@ class SentenceTest {
 
     @Test
     void what_is_the_same_message_with_the_same_in_it_is_equal() {
-        assertThat(Planning.chosenRounds(2))
-                .isEqualTo(Planning.chosenRounds(2))
-                .hasSameHashCodeAs(Planning.chosenRounds(2))
-                .isNotEqualTo(Planning.chosenRounds(3))
-                .isNotEqualTo(Planning.colourMixed(2));
-        assertThat(Planning.chosenRounds(2).isLike(Planning.chosenRounds(3))).isTrue();
+        assertThat(PlanningSentences.chosenRounds(2))
+                .isEqualTo(PlanningSentences.chosenRounds(2))
+                .hasSameHashCodeAs(PlanningSentences.chosenRounds(2))
+                .isNotEqualTo(PlanningSentences.chosenRounds(3))
+                .isNotEqualTo(PlanningSentences.colourMixed(2));
+        assertThat(PlanningSentences.chosenRounds(2).isLike(PlanningSentences.chosenRounds(3))).isTrue();
     }
 
     @Test
     void sentences_in_a_row_are_said_one_after_the_other_and_nothing_is_left_out_silently() {
-        Sentence row = Planning.chosenRounds(1).then(Sentence.none()).then(Sentence.itself("Mine.")).then(SHORT);
+        Sentence row = PlanningSentences.chosenRounds(1).then(Sentence.none()).then(Sentence.itself("Mine.")).then(SHORT);
 
-        assertThat(row.parts()).containsExactly(Planning.chosenRounds(1), Sentence.itself("Mine."), SHORT);
+        assertThat(row.parts()).containsExactly(PlanningSentences.chosenRounds(1), Sentence.itself("Mine."), SHORT);
         assertThat(row.english()).startsWith("One round. Mine. Oat or Kelp ");
         assertThat(Sentence.row(List.of()).isEmpty()).isTrue();
         assertThat(Sentence.none().then(SHORT)).isEqualTo(SHORT);
@@ -55,18 +55,18 @@ class SentenceTest {
     void what_is_written_is_read_back_the_same() {
         List<Sentence> all = List.of(
                 SHORT,
-                Planning.chosenRounds(3).then(Sentence.itself("A \"b\"; c")),
-                Planning.scrapsUsed(
+                PlanningSentences.chosenRounds(3).then(Sentence.itself("A \"b\"; c")),
+                PlanningSentences.scrapsUsed(
                         new Argument.Percent("3.4"),
                         3,
                         Argument.number(1),
                         Argument.number(1),
                         new Argument.Decimal("1.5")),
-                Planning.chosenReadyBars(
+                PlanningSentences.chosenReadyBars(
                         new Argument.Widths(List.of(Length.mm(70), Length.mm(95)), Rounding.NEAREST)),
-                Planning.chosenHearth(Argument.of(Size.square(Length.cm(9)), Rounding.UP)),
-                Planning.scrapsShort(Argument.area(1234.5, Rounding.DOWN)),
-                Planning.colour(Argument.capital(Planning.colourApart())),
+                PlanningSentences.chosenHearth(Argument.of(Size.square(Length.cm(9)), Rounding.UP)),
+                PlanningSentences.scrapsShort(Argument.area(1234.5, Rounding.DOWN)),
+                PlanningSentences.colour(Argument.capital(PlanningSentences.colourApart())),
                 Sentence.none());
 
         assertThat(all).allSatisfy(one -> assertThat(SentenceNotation.parse(SentenceNotation.print(one)))

@@ -5,11 +5,11 @@ import hearthcloth.words.speech.Voice;
 import org.jspecify.annotations.Nullable;
 
 /** Sentences of the room of reading. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
-public final class Reading implements Room {
+public final class ReadingSentences implements Room {
 
-    static final Room ROOM = new Reading();
+    static final Room ROOM = new ReadingSentences();
 
-    private Reading() {}
+    private ReadingSentences() {}
 
     public static Sentence lengthBelow(Argument text) {
         return new Sentence(ROOM, "length.below", text);

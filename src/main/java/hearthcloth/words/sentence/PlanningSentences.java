@@ -5,11 +5,11 @@ import hearthcloth.words.speech.Voice;
 import org.jspecify.annotations.Nullable;
 
 /** Sentences of the room of planning. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
-public final class Planning implements Room {
+public final class PlanningSentences implements Room {
 
-    static final Room ROOM = new Planning();
+    static final Room ROOM = new PlanningSentences();
 
-    private Planning() {}
+    private PlanningSentences() {}
 
     public static Sentence barNoPiece(Argument piece, Argument width) {
         return new Sentence(ROOM, "bar.noPiece", piece, width);

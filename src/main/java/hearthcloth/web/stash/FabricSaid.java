@@ -9,12 +9,12 @@ import hearthcloth.words.stashing.StashingWords;
 import java.util.Set;
 
 /** What is said of a fabric in few words, in the language of the page. */
-public final class FabricWords {
+public final class FabricSaid {
 
     /** First words of a colour's name that tell how dark or strong it is. */
     private static final Set<String> TONES = Set.of("dark", "light", "pale", "bright", "greyish");
 
-    private FabricWords() {}
+    private FabricSaid() {}
 
     /** A colour in everyday words: {@code dark green}. */
     public static String colour(Colour colour, Language language) {
