@@ -71,7 +71,7 @@ public record KeptCloth(
                 KeptDesign.of(cloth.design()),
                 cloth.plan().map(KeptPlan::of).orElse(null),
                 KeptStory.english(cloth.lacking()),
-                KeptStory.written(cloth.lacking()),
+                KeptStory.beside(cloth.lacking()),
                 bench.locked().stream().sorted().toList(),
                 bench.ticked().stream().sorted().toList(),
                 bench.sewn(),

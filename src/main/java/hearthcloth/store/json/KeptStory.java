@@ -6,12 +6,13 @@ import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.sentence.SentenceNotation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What is said of a plan, as it is kept: in English, as every version has kept it and reads it, and beside it in
- * {@link SentenceNotation}, so that it can be said in any language. Where that is missing, as in what earlier versions kept, or
- * is not known here, the English says itself.
+ * {@link SentenceNotation}, so that it can be said in any language. Where that is missing, as in what earlier versions kept
+ * and in what is kept of it again, or is not known here, the English says itself.
  */
 record KeptStory(
         String title,
@@ -29,11 +30,23 @@ record KeptStory(
                 story.goodAt().english(),
                 english(story.chosen()),
                 english(story.cautions()),
-                new Said(
-                        SentenceNotation.print(story.title()),
-                        SentenceNotation.print(story.goodAt()),
-                        written(story.chosen()),
-                        written(story.cautions())));
+                sentences(story).allMatch(KeptStory::saysItself)
+                        ? null
+                        : new Said(
+                                SentenceNotation.print(story.title()),
+                                SentenceNotation.print(story.goodAt()),
+                                written(story.chosen()),
+                                written(story.cautions())));
+    }
+
+    private static Stream<Sentence> sentences(Plan.Story story) {
+        return Stream.of(List.of(story.title(), story.goodAt()), story.chosen(), story.cautions())
+                .flatMap(List::stream);
+    }
+
+    /** Whether its English is all there is of it, as of what an earlier version kept. */
+    private static boolean saysItself(Sentence sentence) {
+        return sentence.equals(Sentence.itself(sentence.english()));
     }
 
     Plan.Story story() {
@@ -54,7 +67,12 @@ record KeptStory(
         return sentences.stream().map(Sentence::english).toList();
     }
 
-    static List<String> written(List<Sentence> sentences) {
+    /** What is kept beside the English; nothing where that is all there is. */
+    static @Nullable List<String> beside(List<Sentence> sentences) {
+        return sentences.stream().allMatch(KeptStory::saysItself) ? null : written(sentences);
+    }
+
+    private static List<String> written(List<Sentence> sentences) {
         return sentences.stream().map(SentenceNotation::print).toList();
     }
 

@@ -785,12 +785,12 @@ public final class EnglishDesigning implements DesigningWords {
 
     @Override
     public String tiedRound() {
-        return "Tied round what";
+        return "What is wrapped";
     }
 
     @Override
     public String tiedRoundWhat() {
-        return "Round what";
+        return "What is wrapped";
     }
 
     @Override
