@@ -315,7 +315,7 @@ public final class EnglishDesigning implements DesigningWords {
 
     @Override
     public String eyes(String eyes) {
-        return (eyes.equals("PROTAN") ? "protan" : eyes.equals("DEUTAN") ? "deutan" : "tritan");
+        return (eyes.equals("PROTAN") ? "red-blind" : eyes.equals("DEUTAN") ? "green-blind" : "blue-blind");
     }
 
     @Override

@@ -315,7 +315,7 @@ public final class FrenchDesigning implements DesigningWords {
 
     @Override
     public String eyes(String eyes) {
-        return (eyes.equals("PROTAN") ? "protan" : eyes.equals("DEUTAN") ? "deutan" : "tritan");
+        return (eyes.equals("PROTAN") ? "aveugles au rouge" : eyes.equals("DEUTAN") ? "aveugles au vert" : "aveugles au bleu");
     }
 
     @Override

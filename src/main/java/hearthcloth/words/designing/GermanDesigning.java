@@ -15,7 +15,7 @@ public final class GermanDesigning implements DesigningWords {
 
     @Override
     public String altEyes(String eyes, String name, String size) {
-        return name + " für " + eyes + "-Augen, " + size;
+        return name + " für " + eyes + " Augen, " + size;
     }
 
     @Override
@@ -315,7 +315,7 @@ public final class GermanDesigning implements DesigningWords {
 
     @Override
     public String eyes(String eyes) {
-        return (eyes.equals("PROTAN") ? "protan" : eyes.equals("DEUTAN") ? "deutan" : "tritan");
+        return (eyes.equals("PROTAN") ? "rotblinde" : eyes.equals("DEUTAN") ? "grünblinde" : "blaublinde");
     }
 
     @Override
@@ -325,7 +325,7 @@ public final class GermanDesigning implements DesigningWords {
 
     @Override
     public String eyesTold(String colours, String eyes) {
-        return "Für " + eyes + "-Augen: " + colours;
+        return "Für " + eyes + " Augen: " + colours;
     }
 
     @Override

@@ -15,7 +15,7 @@ public final class JapaneseDesigning implements DesigningWords {
 
     @Override
     public String altEyes(String eyes, String name, String size) {
-        return eyes + "の目に見える「" + name + "」、" + size;
+        return eyes + "目に見える「" + name + "」、" + size;
     }
 
     @Override
@@ -315,7 +315,7 @@ public final class JapaneseDesigning implements DesigningWords {
 
     @Override
     public String eyes(String eyes) {
-        return (eyes.equals("PROTAN") ? "1 型" : eyes.equals("DEUTAN") ? "2 型" : "3 型");
+        return (eyes.equals("PROTAN") ? "赤が見えにくい" : eyes.equals("DEUTAN") ? "緑が見えにくい" : "青が見えにくい");
     }
 
     @Override
@@ -325,7 +325,7 @@ public final class JapaneseDesigning implements DesigningWords {
 
     @Override
     public String eyesTold(String colours, String eyes) {
-        return eyes + "の目には：" + colours;
+        return eyes + "目には：" + colours;
     }
 
     @Override

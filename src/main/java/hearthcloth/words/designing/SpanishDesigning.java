@@ -315,7 +315,7 @@ public final class SpanishDesigning implements DesigningWords {
 
     @Override
     public String eyes(String eyes) {
-        return (eyes.equals("PROTAN") ? "protán" : eyes.equals("DEUTAN") ? "deután" : "tritán");
+        return (eyes.equals("PROTAN") ? "ciegos al rojo" : eyes.equals("DEUTAN") ? "ciegos al verde" : "ciegos al azul");
     }
 
     @Override
