@@ -57,7 +57,9 @@ class ArchitectureTest {
             Map.entry("plan", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "cutstock")),
             Map.entry("sew", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "plan")),
             Map.entry("json", List.of()),
-            Map.entry("guideline", List.of("words", "json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
+            Map.entry(
+                    "guideline",
+                    List.of("words", "json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
             Map.entry("photo", List.of("measure", "colour", "geometry")),
             Map.entry(
                     "work",
@@ -87,11 +89,22 @@ class ArchitectureTest {
                             "plan",
                             "sew",
                             "photo")),
-            Map.entry("wish", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
+            Map.entry(
+                    "wish", List.of("words", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan", "sew")),
             Map.entry(
                     "store",
                     List.of(
-                            "words", "measure", "colour", "geometry", "cloth", "stash", "wrap", "plan", "sew", "photo", "work")),
+                            "words",
+                            "measure",
+                            "colour",
+                            "geometry",
+                            "cloth",
+                            "stash",
+                            "wrap",
+                            "plan",
+                            "sew",
+                            "photo",
+                            "work")),
             Map.entry(
                     "idea",
                     List.of(

@@ -42,7 +42,9 @@ public final class Changed {
                         + "; it has "
                         + String.join(
                                 ", ",
-                                Stream.of(components).map(RecordComponent::getName).toList())
+                                Stream.of(components)
+                                        .map(RecordComponent::getName)
+                                        .toList())
                         + ".");
             }
             Class<?>[] types =

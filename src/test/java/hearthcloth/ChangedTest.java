@@ -30,8 +30,10 @@ class ChangedTest {
 
     @Test
     void a_name_that_is_none_is_told_with_those_there_are() {
-        assertThatThrownBy(() -> Changed.with(ALL, "segment.rugs=1")).hasMessageContaining("has no rugs; it has foreground");
-        assertThatThrownBy(() -> Changed.with(ALL, "segment.rug.figures.more=1")).hasMessageContaining("is one value");
+        assertThatThrownBy(() -> Changed.with(ALL, "segment.rugs=1"))
+                .hasMessageContaining("has no rugs; it has foreground");
+        assertThatThrownBy(() -> Changed.with(ALL, "segment.rug.figures.more=1"))
+                .hasMessageContaining("is one value");
         assertThatThrownBy(() -> Changed.with(ALL, "segment.rug=1")).hasMessageContaining("name one of them");
         assertThatThrownBy(() -> Changed.with(ALL, "segment")).hasMessageContaining("a name and a value");
     }

@@ -31,8 +31,11 @@ import org.junit.jupiter.api.Test;
 class DeadCodeTest {
 
     /** Made by libraries, by way of reflection: picocli asks for the version, Jdbi makes one for each connection, Jackson turns fabrics into documents. */
-    private static final List<String> MADE_BY_LIBRARIES =
-            List.of("cli.ProgramVersion.", "store.journal.OneChange.<init>()", "store.json.KeptFabric$IntoDocument.", "store.json.KeptFabric$FromDocument.");
+    private static final List<String> MADE_BY_LIBRARIES = List.of(
+            "cli.ProgramVersion.",
+            "store.journal.OneChange.<init>()",
+            "store.json.KeptFabric$IntoDocument.",
+            "store.json.KeptFabric$FromDocument.");
 
     /** Their doors are still being built: that both ends of a side are measured at the machine, and slips of the pen asked about. */
     private static final List<String> ARRIVING = List.of("plan.rework.EndsMeasured.");

@@ -78,7 +78,8 @@ class KilledMomentsTest {
     private static void lines(RunningWorkroom room, String... lines) throws IOException {
         String token = room.token("/gift");
         for (String line : lines) {
-            assertThat(room.post("/stash/line", token, "line", line).statusCode()).isEqualTo(303);
+            assertThat(room.post("/stash/line", token, "line", line).statusCode())
+                    .isEqualTo(303);
         }
     }
 
@@ -111,8 +112,7 @@ class KilledMomentsTest {
     void the_first_start() throws Exception {
         for (int kill = 0; kill < KILLS; kill++) {
             begin(kill);
-            try (RunningWorkroom room =
-                    RunningWorkroom.started(List.of(), "--data", file.toString(), "--new")) {
+            try (RunningWorkroom room = RunningWorkroom.started(List.of(), "--data", file.toString(), "--new")) {
                 LockSupport.parkNanos(random.nextInt(2_000) * 1_000_000L);
                 room.kill();
             }
@@ -163,13 +163,14 @@ class KilledMomentsTest {
                 lines(room, "2 oat linen 10 x 20 in", "1 plum silk 7 x 7 in");
                 before = Work.of(file);
                 String token = room.token("/cloths");
-                isAcknowledged = killedDuring(
-                        room, 400, () -> room.send("/archive", token, "file", archive, "how", "instead"));
+                isAcknowledged =
+                        killedDuring(room, 400, () -> room.send("/archive", token, "file", archive, "how", "instead"));
             }
             Work after = Work.of(file);
             if (isAcknowledged || !after.equals(before)) {
-                assertThat(after.pieces()).hasSizeGreaterThan(10).noneMatch(piece -> before.pieces()
-                        .contains(piece));
+                assertThat(after.pieces())
+                        .hasSizeGreaterThan(10)
+                        .noneMatch(piece -> before.pieces().contains(piece));
                 assertThat(after.cloths()).isNotEmpty();
             }
             tidy();
@@ -194,7 +195,8 @@ class KilledMomentsTest {
             try (RunningWorkroom room = RunningWorkroom.opened("--data", file.toString(), "--new")) {
                 lines(room, "2 oat linen 10 x 20 in");
                 first = Work.of(file);
-                assertThat(room.post("/copies", room.token("/gift")).statusCode()).isEqualTo(303);
+                assertThat(room.post("/copies", room.token("/gift")).statusCode())
+                        .isEqualTo(303);
                 lines(room, "4 sea ramie 9 x 9 in");
                 second = Work.of(file);
                 String token = room.token("/gift");

@@ -119,7 +119,9 @@ public final class RunningWorkroom implements AutoCloseable {
     public byte[] bytes(String path) throws IOException {
         try {
             return client.send(
-                            HttpRequest.newBuilder(uri(path)).header("Cookie", cookie).build(),
+                            HttpRequest.newBuilder(uri(path))
+                                    .header("Cookie", cookie)
+                                    .build(),
                             HttpResponse.BodyHandlers.ofByteArray())
                     .body();
         } catch (InterruptedException e) {

@@ -211,8 +211,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanOutcome outcome = wished.plan(time.effort(), clock, progress::show);
         progress.clear();
         if (clock.ranOut()) {
-            shell.err()
-                    .println(print.voice().rooms().reporting().planTimeOut(String.valueOf(time.doubled())));
+            shell.err().println(print.voice().rooms().reporting().planTimeOut(String.valueOf(time.doubled())));
         }
         if (outcome instanceof PlanOutcome.CannotMake cannot) {
             if (!cannot.nearest().isEmpty()) {

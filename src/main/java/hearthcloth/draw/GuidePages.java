@@ -47,8 +47,7 @@ final class GuidePages {
         this.voice = voice;
         this.flow = new Flow(
                 paper,
-                plan.story().title().in(voice) + ", "
-                        + voice.write(plan.cloth().finished(), Rounding.NEAREST),
+                plan.story().title().in(voice) + ", " + voice.write(plan.cloth().finished(), Rounding.NEAREST),
                 voice.printing());
         this.words = voice.printing();
     }

@@ -43,7 +43,8 @@ final class TiedSheet {
                         wrapped.gift().describe(voice),
                         voice.tying().tieName(wrapped.tie().name()));
         column.words(title, 0, PrintSizes.HEADING, 2);
-        column.words(plan.story().title().in(voice) + ".", 0, PrintSizes.SMALL, 1).gap(4);
+        column.words(plan.story().title().in(voice) + ".", 0, PrintSizes.SMALL, 1)
+                .gap(4);
         column.picture(tied.views(WIDTH, HEIGHT, PrintSizes.SMALL, voice), 0).gap(3);
         for (String sentence : tied.whatShows().sentences(voice)) {
             column.words(sentence, PrintSizes.BODY);

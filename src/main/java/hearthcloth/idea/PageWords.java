@@ -18,15 +18,15 @@ final class PageWords {
         JsonValue.Building all = JsonValue.object();
         for (Language language : Language.values()) {
             TeachingWords words = TeachingWords.in(language);
-            all = all.with(language.tag(), said(read(JsonValue.object(), words), words).done());
+            all = all.with(
+                    language.tag(), said(read(JsonValue.object(), words), words).done());
         }
         return JsonWriter.tight(all.done()).replace("<", "\\u003c");
     }
 
     /** What stands on the page before anything is asked. */
     private static JsonValue.Building read(JsonValue.Building one, TeachingWords words) {
-        return one
-                .with("ideaLabel", words.ideaLabel())
+        return one.with("ideaLabel", words.ideaLabel())
                 .with("ideaBy", words.ideaBy("{name}"))
                 .with("mineRules", words.mineRules())
                 .with("ideaOwn", words.ideaOwn())
@@ -53,8 +53,7 @@ final class PageWords {
 
     /** What is said of what was asked. */
     private static JsonValue.Building said(JsonValue.Building one, TeachingWords words) {
-        return one
-                .with("ideaStopped", words.ideaStopped())
+        return one.with("ideaStopped", words.ideaStopped())
                 .with("ideaEmpty", words.ideaEmpty())
                 .with("ideaOne", words.ideaOne())
                 .with("ideaTwo", words.ideaTwo())

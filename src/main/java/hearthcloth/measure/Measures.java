@@ -47,9 +47,7 @@ public final class Measures {
         }
         if (plain.startsWith("-") || plain.startsWith("−")) {
             throw new MeasureException(
-                    Slip.BELOW_ZERO,
-                    quoted(text) + " is below zero; a length is zero or more",
-                    List.of(shown(text)));
+                    Slip.BELOW_ZERO, quoted(text) + " is below zero; a length is zero or more", List.of(shown(text)));
         }
         int split = startOfUnit(plain);
         String word = plain.substring(split).strip();
@@ -139,7 +137,9 @@ public final class Measures {
         BigDecimal bottom = new BigDecimal(matcher.group("bottom"));
         if (bottom.signum() == 0) {
             throw new MeasureException(
-                    Slip.BY_ZERO, quoted(whole) + " parts by zero; write a fraction such as 1/2", List.of(shown(whole)));
+                    Slip.BY_ZERO,
+                    quoted(whole) + " parts by zero; write a fraction such as 1/2",
+                    List.of(shown(whole)));
         }
         return new BigDecimal[] {units.multiply(bottom).add(new BigDecimal(matcher.group("top"))), bottom};
     }

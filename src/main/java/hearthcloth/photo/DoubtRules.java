@@ -102,7 +102,8 @@ final class DoubtRules {
     private void faint(FittedPolygon traced, InteriorColour interior) {
         if (interior.contrast() < parameters.doubts().faintContrast()) {
             add(Doubt.Kind.FAINT, "It hardly differs from what it lies on; lay it on something lighter or darker.");
-        } else if (traced.fits().stream().anyMatch(fit -> fit.share() < parameters.doubts().faintShare())) {
+        } else if (traced.fits().stream()
+                .anyMatch(fit -> fit.share() < parameters.doubts().faintShare())) {
             add(Doubt.Kind.FAINT, "Part of its rim cannot be made out; check the outline or lay it on another ground.");
         }
     }
@@ -114,7 +115,8 @@ final class DoubtRules {
                 && interior.figured()
                 && halves.share() > 0.08
                 && halves.border() < parameters.doubts().twoCloths().border()
-                && halves.one().apart(halves.two()) > parameters.doubts().twoCloths().apart();
+                && halves.one().apart(halves.two())
+                        > parameters.doubts().twoCloths().apart();
         int hollows = hollows(outline.floor());
         if (twoColours || hollows >= 2) {
             add(Doubt.Kind.TOUCHING, "It may be two pieces that touch or overlap; lay them apart, or split it here.");
@@ -159,7 +161,8 @@ final class DoubtRules {
     }
 
     private boolean isFar(PieceOutline outline, FloorScale scale) {
-        return outline.floor().stream().anyMatch(c -> c.to(scale.sheetMiddle()) > parameters.doubts().far() * scale.sheetSpanMm());
+        return outline.floor().stream()
+                .anyMatch(c -> c.to(scale.sheetMiddle()) > parameters.doubts().far() * scale.sheetSpanMm());
     }
 
     private boolean isVague(PieceOutline outline, FloorScale scale) {
@@ -167,7 +170,8 @@ final class DoubtRules {
             MeasuredLength side = outline.sides().get(i);
             Point from = outline.picture().get(i);
             Point to = outline.picture().get((i + 1) % outline.picture().size());
-            if (ownDoubt(side, from, to, scale) > Math.max(parameters.vague().mm(), parameters.vague().share() * mm(side.length()))) {
+            if (ownDoubt(side, from, to, scale)
+                    > Math.max(parameters.vague().mm(), parameters.vague().share() * mm(side.length()))) {
                 return true;
             }
         }

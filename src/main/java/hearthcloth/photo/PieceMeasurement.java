@@ -28,6 +28,7 @@ final class PieceMeasurement {
      * 100 cases, one-sided.
      */
     private static final double SURE = 1.645;
+
     private final LabThumbnail coarse;
     private final GroundModel ground;
     private final FloorScale scale;
@@ -98,7 +99,8 @@ final class PieceMeasurement {
     private boolean isCloth(ReadPiece piece) {
         double area = piece.outline().areaMm2();
         return area >= parameters.measuring().sides().leastAreaMm2()
-                && 2 * area / Polygons.perimeter(piece.outline().floor()) >= parameters.measuring().sides().leastWidthMm();
+                && 2 * area / Polygons.perimeter(piece.outline().floor())
+                        >= parameters.measuring().sides().leastWidthMm();
     }
 
     private ReadPiece piece(Blob blob, FittedPolygon traced, WhiteBalance light, double sharpest) {
@@ -135,14 +137,16 @@ final class PieceMeasurement {
 
     /** A line's deviation at its end, in pixels, which is half as large again as in its middle. */
     private double deviation(EdgeFit.Fit fit) {
-        return 1.5 * Math.hypot(fit.deviation(), parameters.measuring().sides().common() * fit.scatter()) + parameters.measuring().sides().unseen() * Math.max(0, 0.6 - fit.share());
+        return 1.5 * Math.hypot(fit.deviation(), parameters.measuring().sides().common() * fit.scatter())
+                + parameters.measuring().sides().unseen() * Math.max(0, 0.6 - fit.share());
     }
 
     /**
      * The largest rectangle that is surely cloth, each of its sides shortened by the uncertainty of the floor's plane.
      */
     private LargestRectangle.Box usable(FittedPolygon traced, double sharpest) {
-        List<Double> insets = traced.insets(sharpest, parameters.edge().following().unsharp());
+        List<Double> insets =
+                traced.insets(sharpest, parameters.edge().following().unsharp());
         LargestRectangle.Box box =
                 LargestRectangle.inside(traced.inset(insets, scale.plane().lens()).stream()
                         .map(scale::onFloor)

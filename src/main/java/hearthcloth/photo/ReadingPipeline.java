@@ -43,6 +43,7 @@ final class ReadingPipeline {
      * as far.
      */
     private static final int FAR = 8;
+
     private static final String NO_MARKS =
             "The measuring sheet was not found: fewer than three of its square marks can be made"
                     + " out. Lay it flat and uncovered among the pieces, and take the picture from nearer by, sharp and from above.";
@@ -77,8 +78,13 @@ final class ReadingPipeline {
         this.step = coarse.step;
         this.smooth = coarse.smoothed(1.2);
         this.tapped = shown.isShown() ? TappedRims.of(smooth, shown.in(picture.width, picture.height)) : List.of();
-        this.printed = shown.isShown() ? List.of() : MeasuringSheetFinder.in(
-                        picture, coarse, sheet.isMeasuringSheet(), parameters.edge().steps());
+        this.printed = shown.isShown()
+                ? List.of()
+                : MeasuringSheetFinder.in(
+                        picture,
+                        coarse,
+                        sheet.isMeasuringSheet(),
+                        parameters.edge().steps());
         this.tracing = new ShapeTracing(picture, coarse, sheet, parameters);
         this.shapes = new ShapeFollowing(
                 picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "finding the " + sheet.name()));
@@ -113,7 +119,11 @@ final class ReadingPipeline {
         LensModel first = looked.lens();
         SheetFinder.Found rough = choice(looked).likeliest(looked.traced(), looked.uncut());
         LensModel second = LensEstimator.estimated(
-                first, ShapeFollowing.straightSides(looked), looked.traced().get(rough.index()).sides(), 1, parameters.edge().lens());
+                first,
+                ShapeFollowing.straightSides(looked),
+                looked.traced().get(rough.index()).sides(),
+                1,
+                parameters.edge().lens());
         ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), second);
         SheetChoice.Chosen chosen = choice(closer).sure(closer.traced(), closer.uncut());
         SheetFinder.Found found = chosen.found();
@@ -131,7 +141,12 @@ final class ReadingPipeline {
     /** The pieces by the sheet whose corners were tapped, which is none of the shapes. */
     private Reading byTaps() {
         ShapeFollowing.Looked looked = look(ground);
-        LensModel lens = LensEstimator.estimated(looked.lens(), ShapeFollowing.straightSides(looked), List.of(), 1, parameters.edge().lens());
+        LensModel lens = LensEstimator.estimated(
+                looked.lens(),
+                ShapeFollowing.straightSides(looked),
+                List.of(),
+                1,
+                parameters.edge().lens());
         ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), lens);
         FittedPolygon own = shapes.followed(EdgeLocaliser.Laid.told(tapped)).under(lens, step);
         TappedSheet found = TappedSheet.of(own, finder(lens), sheet, Math.max(picture.width, picture.height));
@@ -147,7 +162,12 @@ final class ReadingPipeline {
     /** The pieces by the measuring sheet, which is none of the shapes. */
     private Reading byPrint(MarkedSheet found) {
         ShapeFollowing.Looked looked = look(ground);
-        LensModel lens = LensEstimator.estimated(looked.lens(), ShapeFollowing.straightSides(looked), List.of(), 1, parameters.edge().lens());
+        LensModel lens = LensEstimator.estimated(
+                looked.lens(),
+                ShapeFollowing.straightSides(looked),
+                List.of(),
+                1,
+                parameters.edge().lens());
         ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), lens);
         ReferenceSheet own = sheet.isMeasuringSheet() ? sheet : ReferenceSheet.MEASURING;
         FloorScale scale = FloorScale.of(found, own, lens, picture, focalShare);
@@ -176,9 +196,10 @@ final class ReadingPipeline {
 
     private ShapeFollowing.Looked withFaint(ShapeFollowing.Looked looked) {
         OccupancyMap occupied = new OccupancyMap(coarse, looked.blobs(), FAR);
-        List<List<Point>> sheets =
-                new FaintSheetFinder(picture, smooth, looked.lens(), occupied, parameters).like(sheet, finder(looked.lens()));
-        GroundModel bare = sheets.isEmpty() ? looked.ground() : GroundModel.without(sheets, smooth, parameters.ground());
+        List<List<Point>> sheets = new FaintSheetFinder(picture, smooth, looked.lens(), occupied, parameters)
+                .like(sheet, finder(looked.lens()));
+        GroundModel bare =
+                sheets.isEmpty() ? looked.ground() : GroundModel.without(sheets, smooth, parameters.ground());
         return beside(looked, sheets.stream().map(EdgeLocaliser.Laid::faint).toList(), bare);
     }
 
@@ -194,7 +215,8 @@ final class ReadingPipeline {
         List<List<Point>> sheets = PaleShapes.in(smooth, looked.ground(), parameters.segment()).stream()
                 .filter(blob -> !blob.cutOff())
                 .map(blob -> tracing.simplest(blob, looked.lens()))
-                .map(rough -> shapes.followed(EdgeLocaliser.Laid.told(rough.corners())).under(looked.lens(), step))
+                .map(rough -> shapes.followed(EdgeLocaliser.Laid.told(rough.corners()))
+                        .under(looked.lens(), step))
                 .filter(shape -> finder.isAmong(shape, sheet))
                 .map(FittedPolygon::corners)
                 .toList();
@@ -209,11 +231,14 @@ final class ReadingPipeline {
     }
 
     /** What was seen, and shapes more whose corners are known. */
-    private ShapeFollowing.Looked beside(ShapeFollowing.Looked looked, List<EdgeLocaliser.Laid> sheets, GroundModel bare) {
+    private ShapeFollowing.Looked beside(
+            ShapeFollowing.Looked looked, List<EdgeLocaliser.Laid> sheets, GroundModel bare) {
         List<Blob> blobs = new ArrayList<>(looked.blobs());
         List<ShapeFollowing.Followed> followed = new ArrayList<>(looked.followed());
         for (EdgeLocaliser.Laid laid : sheets) {
-            blobs.add(new ConcavitySplit(coarse, looked.ground(), parameters.segment().parting()).blob(laid.corners()));
+            blobs.add(new ConcavitySplit(
+                            coarse, looked.ground(), parameters.segment().parting())
+                    .blob(laid.corners()));
             followed.add(shapes.followed(laid));
         }
         return shapes.looked(bare, blobs, followed, looked.lens());

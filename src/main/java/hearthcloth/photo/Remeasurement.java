@@ -104,7 +104,11 @@ public final class Remeasurement {
         ReadPiece bare = measured(number, look, List.of(), corners, pixels, Optional.empty());
         boolean rough = pixels.stream().anyMatch(off -> off > PIXELS);
         return new ReadPiece(
-                number, bare.outline(), bare.usable(), look, DoubtRules.ofDrawn(bare.outline(), scale, rough, others, MeasuringParameters.standard()));
+                number,
+                bare.outline(),
+                bare.usable(),
+                look,
+                DoubtRules.ofDrawn(bare.outline(), scale, rough, others, MeasuringParameters.standard()));
     }
 
     private ReadPiece measured(

@@ -48,7 +48,13 @@ final class ShapeAtTap {
                 }
                 int reach = 3 * smooth.step + 3;
                 FittedPolygon traced = FittedPolygon.of(
-                        rough, new SubpixelEdges(picture, reach, false, parameters.edge().steps()).of(rough), lens, 2, CORNERS * reach);
+                        rough,
+                        new SubpixelEdges(
+                                        picture, reach, false, parameters.edge().steps())
+                                .of(rough),
+                        lens,
+                        2,
+                        CORNERS * reach);
                 if (traced.misfit(cornerCost) < least && Polygons.inside(traced.corners(), tap.x(), tap.y())) {
                     least = traced.misfit(cornerCost);
                     best = traced.corners();

@@ -98,7 +98,8 @@ final class ShapeFollowing {
         List<Blob> blobs = seen.stream().map(ShapeTracing.Seen::blob).toList();
         told.run();
         EdgeLocaliser rims = new EdgeLocaliser(
-                new IlluminationCorrection(picture, coarse, on), new OccupancyMap(coarse, blobs),
+                new IlluminationCorrection(picture, coarse, on),
+                new OccupancyMap(coarse, blobs),
                 (int) Math.round(5 * step + 6),
                 parameters.edge());
         List<Followed> followed = IntStream.range(0, seen.size())
@@ -108,13 +109,21 @@ final class ShapeFollowing {
                 .map(this::followed)
                 .toList();
         Looked looked = looked(on, blobs, followed, lens);
-        LensModel first = LensEstimator.estimated(lens, straightSides(looked), List.of(), 1.5 + step * 0.25, parameters.edge().lens());
+        LensModel first = LensEstimator.estimated(
+                lens,
+                straightSides(looked),
+                List.of(),
+                1.5 + step * 0.25,
+                parameters.edge().lens());
         return looked(on, blobs, followed, first);
     }
 
     Followed followed(EdgeLocaliser.Laid laid) {
         List<EdgeFit> sides = new SubpixelEdges(
-                        picture, (int) Math.round(step + 2), true, parameters.edge().steps())
+                        picture,
+                        (int) Math.round(step + 2),
+                        true,
+                        parameters.edge().steps())
                 .of(laid.corners());
         return new Followed(laid, sides, parameters.edge().following());
     }

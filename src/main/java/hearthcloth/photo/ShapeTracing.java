@@ -36,7 +36,8 @@ final class ShapeTracing {
     record Seen(Blob blob, FittedPolygon traced) {}
 
     Stream<Seen> parted(Blob blob, GroundModel on, LensModel lens) {
-        ConcavitySplit parting = new ConcavitySplit(coarse, on, parameters.segment().parting());
+        ConcavitySplit parting =
+                new ConcavitySplit(coarse, on, parameters.segment().parting());
         FittedPolygon whole = simplest(blob, lens);
         List<List<Point>> parts = parting.of(whole.corners());
         return parts.size() == 1
@@ -49,14 +50,19 @@ final class ShapeTracing {
      * not cut off.
      */
     private double emptyArea(Blob blob) {
-        double rounded = sheet.cornerRadius().isPositive() ? parameters.measuring().tracing().rounded() * blob.area() : 0;
+        double rounded = sheet.cornerRadius().isPositive()
+                ? parameters.measuring().tracing().rounded() * blob.area()
+                : 0;
         return Math.max(parameters.measuring().tracing().emptyArea() * step * step, rounded);
     }
 
     /** Of polygons from fine to rough, the one that the picture supports best. */
     FittedPolygon simplest(Blob blob, LensModel lens) {
         SubpixelEdges reader = new SubpixelEdges(
-                picture, (int) Math.round(2.5 * step + 2), false, parameters.edge().steps());
+                picture,
+                (int) Math.round(2.5 * step + 2),
+                false,
+                parameters.edge().steps());
         FittedPolygon best = null;
         double least = Double.MAX_VALUE;
         for (double tolerance : parameters.measuring().tracing().tolerances()) {
@@ -67,7 +73,8 @@ final class ShapeTracing {
             FittedPolygon traced = FittedPolygon.of(corners, reader.of(corners), lens, 2 + step * 0.5, 3 * step);
             double misfit = traced.misfit(parameters.measuring().tracing().cornerCost())
                     + parameters.measuring().tracing().emptyCorner() * blob.lacking(traced.corners(), emptyArea(blob))
-                    + blob.straying(traced.corners(), parameters.measuring().tracing().stray() * step);
+                    + blob.straying(
+                            traced.corners(), parameters.measuring().tracing().stray() * step);
             best = misfit < least ? traced : best;
             least = Math.min(least, misfit);
         }

@@ -66,8 +66,8 @@ public final class ClothBook {
 
     /** Stores a new cloth under {@code id}; undone from the shelf. */
     public void keep(String id, String name, Project document) {
-        jdbi.useTransaction(
-                handle -> stands(handle, id, "kept " + name, new ClothFact.Stands(name, KeptCloth.text(document), 1, true)));
+        jdbi.useTransaction(handle ->
+                stands(handle, id, "kept " + name, new ClothFact.Stands(name, KeptCloth.text(document), 1, true)));
     }
 
     private void stands(Handle handle, String id, String label, ClothFact.Stands fact) {

@@ -38,6 +38,7 @@ final class HeldSource extends SQLiteDataSource implements ConnectionFactory, Au
     private final Deque<Connection> free = new ArrayDeque<>();
     /** Those in use that were opened since the file is held; one of before may lead to a file that lies here no more. */
     private final Set<Connection> used = Collections.newSetFromMap(new IdentityHashMap<>());
+
     private Optional<Object> mark = Optional.empty();
     private @Nullable Connection kept;
 

@@ -102,7 +102,9 @@ public final class Store implements AutoCloseable {
                         deed.label(), deed.pieces().gone(), deed.pieces().come()));
             }
             return deed.edited()
-                    .map(edited -> deed.fact().isPresent() ? edited.with(worked.document().bench()) : edited)
+                    .map(edited -> deed.fact().isPresent()
+                            ? edited.with(worked.document().bench())
+                            : edited)
                     .map(edited -> cloths().save(worked, deed.label(), edited))
                     .orElse(worked);
         });
@@ -173,7 +175,8 @@ public final class Store implements AutoCloseable {
 
     /** Those of these settings that are kept, by name; one question for all. */
     public Map<String, String> settings(List<String> names) {
-        return jdbi.withHandle(handle -> handle.createQuery("select name, text from setting where name in (<names>)")
+        return jdbi.withHandle(handle -> handle
+                .createQuery("select name, text from setting where name in (<names>)")
                 .bindList("names", names)
                 .map((row, context) -> Map.entry(row.getString("name"), row.getString("text")))
                 .stream()

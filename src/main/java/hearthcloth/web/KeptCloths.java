@@ -21,12 +21,15 @@ public final class KeptCloths {
      */
     public static List<SentCloth> all() {
         Optional<String> place = Optional.ofNullable(System.getenv("HEARTHCLOTH_DATA"));
-        Path file = place.filter(text -> !StudioAddress.isOne(text)).map(Path::of).orElseGet(Opening::usual);
+        Path file =
+                place.filter(text -> !StudioAddress.isOne(text)).map(Path::of).orElseGet(Opening::usual);
         if (place.filter(StudioAddress::isOne).isPresent() || !Files.isRegularFile(file)) {
             return List.of();
         }
         try (Store store = Store.open(file, Clock.systemUTC())) {
-            return store.cloths().all().stream().flatMap(cloth -> sent(cloth).stream()).toList();
+            return store.cloths().all().stream()
+                    .flatMap(cloth -> sent(cloth).stream())
+                    .toList();
         }
     }
 

@@ -217,8 +217,7 @@ public final class WishReader {
                 WishField.SHOW.option(), words.of(WishField.SHOW), Optional.empty(), written -> show(written, gift));
         List<Scheme.Kind> schemes = isOpen(words.of(WishField.SCHEME))
                 ? List.of()
-                : text.read(
-                        WishField.SCHEME.option(), words.of(WishField.SCHEME), List.of(), WishReader::schemes);
+                : text.read(WishField.SCHEME.option(), words.of(WishField.SCHEME), List.of(), WishReader::schemes);
         Contrast contrast = text.read(
                 WishField.CONTRAST.option(), words.of(WishField.CONTRAST), Contrast.READS, WishReader::contrast);
         Looks looks = new Looks(outside, schemes.stream().findFirst(), contrast, gift.map(this::tied));
@@ -231,8 +230,8 @@ public final class WishReader {
         List<Scheme.Kind> kinds =
                 Stream.of(written.split("\\+", -1)).map(WishReader::scheme).toList();
         if (kinds.size() > 2 || (kinds.size() == 2 && !Scheme.MIXED.contains(kinds.get(1)))) {
-            throw new MeasureException("\"" + written + "\" cannot be mixed; after the + write scattered evenly or one"
-                    + " bright scrap");
+            throw new MeasureException(
+                    "\"" + written + "\" cannot be mixed; after the + write scattered evenly or one" + " bright scrap");
         }
         return kinds;
     }

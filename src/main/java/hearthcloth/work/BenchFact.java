@@ -30,8 +30,12 @@ public sealed interface BenchFact {
      * @param measured missing where she did not measure
      * @param last whether the cloth is sewn with it
      */
-    record Sewn(int step, Seam seam, @Nullable String at, @Nullable Measured measured, boolean last)
-            implements BenchFact {
+    record Sewn(
+            int step,
+            Seam seam,
+            @Nullable String at,
+            @Nullable Measured measured,
+            boolean last) implements BenchFact {
 
         public Optional<Measure> measure() {
             return Optional.ofNullable(measured).map(one -> new Measure(step, one.planned(), one.real()));

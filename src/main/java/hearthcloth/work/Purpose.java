@@ -85,9 +85,8 @@ public record Purpose(String gift, String tie, String size) {
         return thing().map(thing -> words.giftTied(
                         thing.describe(voice),
                         tied().map(tie -> voice.tying().tieName(tie.name())).orElse("")))
-                .orElseGet(() -> size.isEmpty()
-                        ? ""
-                        : words.giftCloth(voice.write(size(size, Unit.INCH), Rounding.NEAREST)));
+                .orElseGet(() ->
+                        size.isEmpty() ? "" : words.giftCloth(voice.write(size(size, Unit.INCH), Rounding.NEAREST)));
     }
 
     /** What each end is left for knot and tail, unless she measures otherwise. */

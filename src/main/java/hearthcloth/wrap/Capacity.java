@@ -25,19 +25,10 @@ public record Capacity(Tie tie, String shape, Optional<Gift> largest) {
             new Typical(Tie.ERRAND, "cake", box(300, 200, 80)),
             new Typical(Tie.FLAT, "flat", box(300, 200, 30)),
             new Typical(Tie.TWO_KNOT, "long", box(500, 100, 100)),
-            new Typical(
-                    Tie.ONE_BOTTLE,
-                    "bottle",
-                    Gift.Bottle.of(Length.mm(75), Length.mm(300))),
-            new Typical(
-                    Tie.TWO_BOTTLES,
-                    "bottles",
-                    new Gift.TwoBottles(Gift.Bottle.of(Length.mm(75), Length.mm(300)))),
+            new Typical(Tie.ONE_BOTTLE, "bottle", Gift.Bottle.of(Length.mm(75), Length.mm(300))),
+            new Typical(Tie.TWO_BOTTLES, "bottles", new Gift.TwoBottles(Gift.Bottle.of(Length.mm(75), Length.mm(300)))),
             new Typical(Tie.ROUND, "ball", new Gift.Round(Length.mm(200))),
-            new Typical(
-                    Tie.BOOKS,
-                    "books",
-                    new Gift.Books(Length.mm(210), Length.mm(150), Length.mm(21))),
+            new Typical(Tie.BOOKS, "books", new Gift.Books(Length.mm(210), Length.mm(150), Length.mm(21))),
             new Typical(Tie.ROLL, "roll", new Gift.Roll(Length.mm(60), Length.mm(240))));
 
     /** The shape in words. */

@@ -97,7 +97,9 @@ class ProposalFilesTest {
         assertThat(idea.shape().hearth()).isInstanceOf(HearthRule.OfWidth.class);
         assertThat(idea.shape().order()).isPresent();
 
-        refused(() -> call(new GuidelineCommand(shell, (asked, said) -> 0), plan, "--out", at("idea.json")), "--replace");
+        refused(
+                () -> call(new GuidelineCommand(shell, (asked, said) -> 0), plan, "--out", at("idea.json")),
+                "--replace");
         call(
                 new GuidelineCommand(shell, (asked, said) -> 0),
                 plan,

@@ -69,7 +69,8 @@ class PlanPicturesTest {
         assertThat(usual.width()).isEqualTo(170);
         liesWithin(usual);
         long lines = usual.marks().stream().filter(Mark.Line.class::isInstance).count();
-        assertThat(deep.marks().stream().filter(Mark.Line.class::isInstance).count()).isLessThan(lines);
+        assertThat(deep.marks().stream().filter(Mark.Line.class::isInstance).count())
+                .isLessThan(lines);
         assertThat(words(deep)).isNotBlank();
         // on a screen nobody knows how large a millimetre is
         assertThat(words(new HemPicture(Samples.small(), INCHES).onScreen(170))).isNotEqualTo(words(usual));
@@ -114,7 +115,9 @@ class PlanPicturesTest {
                 assertThat(mat.marks()).isNotEmpty();
             }
             assertThat(new MatPicture(plan, task, INCHES, 0).within(200, 140).marks())
-                    .isNotEqualTo(new MatPicture(plan, task, INCHES, cuts).within(200, 140).marks());
+                    .isNotEqualTo(new MatPicture(plan, task, INCHES, cuts)
+                            .within(200, 140)
+                            .marks());
         }
     }
 
@@ -142,8 +145,10 @@ class PlanPicturesTest {
 
         new SeamCards(plan, INCHES, flow).flow(guide.sewing().seams());
 
-        String all = String.join("\n", flow.pages().stream().map(PlanPicturesTest::words).toList());
-        List<String> titles = guide.sewing().seams().stream().map(seam -> seam.task().title()).toList();
+        String all = String.join(
+                "\n", flow.pages().stream().map(PlanPicturesTest::words).toList());
+        List<String> titles =
+                guide.sewing().seams().stream().map(seam -> seam.task().title()).toList();
         assertThat(titles).hasSize(plan.cloth().steps().size());
         assertThat(all.replace("\n", " ")).containsSubsequence(titles);
     }

@@ -38,8 +38,11 @@ class SixLanguagesTest {
                     PlanningSentences.title(PlanningSentences.order("ROUND"), PlanningSentences.scheme("HALVES")),
                     PlanningSentences.good(
                             Argument.capital(PlanningSentences.schemeIdea("HALVES")),
-                            Argument.row(Joined.COMMAS, List.of(PlanningSentences.pointFewestJoins(Argument.number(2))))),
-                    List.of(PlanningSentences.chosenRounds(1), PlanningSentences.chosenHearth(Argument.of(Length.cm(9), Rounding.UP))),
+                            Argument.row(
+                                    Joined.COMMAS, List.of(PlanningSentences.pointFewestJoins(Argument.number(2))))),
+                    List.of(
+                            PlanningSentences.chosenRounds(1),
+                            PlanningSentences.chosenHearth(Argument.of(Length.cm(9), Rounding.UP))),
                     List.of(PlanningSentences.colourMixed(2))));
 
     /** A word of a sentence: four small letters or more. Names of fabrics are the maker's own. */

@@ -167,10 +167,12 @@ class IdeaPageTest {
                         + BARS[random.nextInt(BARS.length)] + "\""));
                 String heap = heap(random);
                 String unit = random.nextBoolean() ? "in" : "cm";
-                String language = List.of(Language.values()).get(seed % Language.values().length).tag();
+                String language = List.of(Language.values())
+                        .get(seed % Language.values().length)
+                        .tag();
                 PagePlanner program = new PagePlanner();
-                JsonNode expected =
-                        json.readTree(program.plan(guideline, new PagePlanner.Question(heap, "", unit, language, 1), svg -> {}));
+                JsonNode expected = json.readTree(
+                        program.plan(guideline, new PagePlanner.Question(heap, "", unit, language, 1), svg -> {}));
                 Map<String, Object> question = Map.of(
                         "guideline", guideline, "heap", heap, "favourite", "", "unit", unit, "language", language);
                 JsonNode answer = json.readTree(opened.answered(question, "answer"));

@@ -134,14 +134,14 @@ public final class SixtyPeople {
         return wrong.isEmpty() && times.failed() == 0;
     }
 
-    private static List<Caller> comeIn(List<RunningWorkroom> rooms, int people, Times times)
-            throws IOException {
+    private static List<Caller> comeIn(List<RunningWorkroom> rooms, int people, Times times) throws IOException {
         Caller teacher = new Caller(rooms.get(0).port(), times);
         entered(teacher, "Maker 0", TEACHERS);
         List<Caller> callers = new ArrayList<>(List.of(teacher));
         for (int i = 1; i < people; i++) {
             teacher.see("page", "/people");
-            int status = teacher.post("add a person", "/people", "name", "Maker " + i, "passphrase", MAKERS, "part", "maker")
+            int status = teacher.post(
+                            "add a person", "/people", "name", "Maker " + i, "passphrase", MAKERS, "part", "maker")
                     .statusCode();
             Caller maker = new Caller(rooms.get(i % rooms.size()).port(), times);
             if (status != 303) {

@@ -42,8 +42,7 @@ public final class Soak {
         try (RunningWorkroom room =
                 RunningWorkroom.opened("--data", folder.resolve("work.db").toString(), "--new")) {
             held = new Soak(room).held(seconds, rate);
-            System.out.printf(
-                    "  the file: %d kB%n", Files.size(folder.resolve("work.db")) / 1024);
+            System.out.printf("  the file: %d kB%n", Files.size(folder.resolve("work.db")) / 1024);
         }
         System.exit(held ? 0 : 1);
     }
@@ -137,8 +136,7 @@ public final class Soak {
             line();
         }
         for (int i = 0; i < Math.max(1, pieces.size() - MOST_PIECES) && i < pieces.size(); i++) {
-            caller.post(
-                    "piece", "/stash/piece/" + pieces.get(random.nextInt(pieces.size())) + "/use");
+            caller.post("piece", "/stash/piece/" + pieces.get(random.nextInt(pieces.size())) + "/use");
         }
     }
 
@@ -158,7 +156,8 @@ public final class Soak {
     private void backAndForth() throws IOException {
         String page = caller.see("page", "/stash").body();
         String way = random.nextBoolean() ? "undo" : "redo";
-        Matcher label = Pattern.compile("action=\"/stash/" + way + "\".*?name=\"label\" value=\"([^\"]*)\"", Pattern.DOTALL)
+        Matcher label = Pattern.compile(
+                        "action=\"/stash/" + way + "\".*?name=\"label\" value=\"([^\"]*)\"", Pattern.DOTALL)
                 .matcher(page);
         caller.post(way, "/stash/" + way, "label", label.find() ? label.group(1) : "");
     }

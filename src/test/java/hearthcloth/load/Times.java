@@ -38,11 +38,7 @@ final class Times {
             Collections.sort(sorted);
             told.append(String.format(
                     "  %s: %d, median %.0f ms, 95th percentile %.0f ms, longest %.0f ms%n",
-                    kind,
-                    sorted.size(),
-                    at(sorted, 0.5),
-                    at(sorted, 0.95),
-                    sorted.get(sorted.size() - 1)));
+                    kind, sorted.size(), at(sorted, 0.5), at(sorted, 0.95), sorted.get(sorted.size() - 1)));
         });
         return told.append("  answers: ").append(answers).append('\n').toString();
     }

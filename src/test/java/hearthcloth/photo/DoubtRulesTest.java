@@ -29,7 +29,7 @@ class DoubtRulesTest {
     private static final int NAVY = 0x24304e;
     private static Reading.Read read;
     private static FloorScale scale;
-    
+
     @BeforeAll
     static void take_the_scale_of_a_sheet_that_was_read() {
         read = ReadingPipelineTest.table();
@@ -78,7 +78,8 @@ class DoubtRulesTest {
                     new FittedPolygon(corners, List.of(), fits),
                     outline(corners, ownMm),
                     new InteriorColour(Colour.of(RED).lab(), Colour.of(FLOOR).lab(), spread, contrast, halves),
-                    scale, MeasuringParameters.standard());
+                    scale,
+                    MeasuringParameters.standard());
         }
     }
 
@@ -188,7 +189,8 @@ class DoubtRulesTest {
 
     private static List<Doubt.Kind> drawn(List<Point> corners, double ownMm, boolean rough) {
         Map<String, ReadPiece> others = Map.of("A", read.pieces().get(0));
-        return DoubtRules.ofDrawn(outline(corners, ownMm), scale, rough, others, MeasuringParameters.standard()).stream()
+        return DoubtRules.ofDrawn(outline(corners, ownMm), scale, rough, others, MeasuringParameters.standard())
+                .stream()
                 .map(Doubt::kind)
                 .toList();
     }

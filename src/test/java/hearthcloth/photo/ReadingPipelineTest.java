@@ -158,13 +158,28 @@ class ReadingPipelineTest {
 
     private static FittedPolygon traced(List<Point> corners) {
         LensModel lens = LensModel.unknown(TABLE.picture()).with(0, 0.003);
-        return FittedPolygon.of(corners, new SubpixelEdges(TABLE.picture(), 4, true, EdgeParameters.standard().steps()).of(corners), lens, 1.2, 4);
+        return FittedPolygon.of(
+                corners,
+                new SubpixelEdges(
+                                TABLE.picture(),
+                                4,
+                                true,
+                                EdgeParameters.standard().steps())
+                        .of(corners),
+                lens,
+                1.2,
+                4);
     }
 
     @Test
     void lint_and_threads_are_no_pieces_and_the_sheet_is_none_either() {
         LabThumbnail coarse = TABLE.coarse();
-        PieceMeasurement measurement = new PieceMeasurement(coarse, GroundModel.of(coarse, GroundParameters.standard()), scale, ReferenceSheet.A4, ReadingParameters.standard());
+        PieceMeasurement measurement = new PieceMeasurement(
+                coarse,
+                GroundModel.of(coarse, GroundParameters.standard()),
+                scale,
+                ReferenceSheet.A4,
+                ReadingParameters.standard());
         List<List<Point>> shapes = List.of(
                 box(405.2, 415.4, 225, 75),
                 box(750, 450, 12, 12),

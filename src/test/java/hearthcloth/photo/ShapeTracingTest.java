@@ -87,7 +87,8 @@ class ShapeTracingTest {
     @Test
     void a_cloth_of_two_colours_is_found_by_the_colour_that_was_tapped() {
         Painted painted = new Painted(640, 480, FLOOR, 3).soft(PIECE, CLOTH);
-        painted.soft(List.of(new Point(260, 160), new Point(350, 164), new Point(346, 250), new Point(256, 246)), 0xd0c040);
+        painted.soft(
+                List.of(new Point(260, 160), new Point(350, 164), new Point(346, 250), new Point(256, 246)), 0xd0c040);
 
         areNear(
                 new ShapeAtTap(painted.picture(), STANDARD).corners(new Point(300, 205)),
@@ -113,7 +114,8 @@ class ShapeTracingTest {
 
         assertThat(told).hasSize(1);
         assertThat(looked.traced()).hasSize(2);
-        assertThat(looked.uncut().stream().filter(shape -> shape.corners().isEmpty())).hasSize(1);
+        assertThat(looked.uncut().stream().filter(shape -> shape.corners().isEmpty()))
+                .hasSize(1);
         assertThat(ShapeFollowing.straightSides(looked)).hasSize(4);
         FittedPolygon whole = looked.uncut().stream()
                 .filter(shape -> !shape.corners().isEmpty())
@@ -125,7 +127,8 @@ class ShapeTracingTest {
     /** Halves of one size: what is lighter in one is darker in the other, so their mean is the whole's colour. */
     @Test
     void of_two_halves_each_looks_as_it_does_beside_the_whole() {
-        Painted painted = new Painted(400, 300, FLOOR, 2).box(100, 60, 100, 180, 0x20406a).box(200, 60, 100, 180, 0x4a6a94);
+        Painted painted =
+                new Painted(400, 300, FLOOR, 2).box(100, 60, 100, 180, 0x20406a).box(200, 60, 100, 180, 0x4a6a94);
         PieceAppearance blue = new PieceAppearance(
                 new Lab(35, 0, -25), new Lab(25, 0, -25), new Lab(45, 0, -25), PieceAppearance.Pattern.FIGURED, 40);
         ReadPiece whole = piece(blue, 100, 300);
@@ -133,7 +136,8 @@ class ShapeTracingTest {
                 .looks(whole, List.of(piece(blue, 100, 200), piece(blue, 200, 300)), 400);
 
         assertThat(looks).hasSize(2).allMatch(look -> look.pattern() == PieceAppearance.Pattern.PLAIN);
-        assertThat(looks.get(0).colour().lightness()).isLessThan(looks.get(1).colour().lightness() - 10);
+        assertThat(looks.get(0).colour().lightness())
+                .isLessThan(looks.get(1).colour().lightness() - 10);
         assertThat((looks.get(0).colour().lightness() + looks.get(1).colour().lightness()) / 2)
                 .isCloseTo(35, within(0.6));
         assertThat((looks.get(0).colour().b() + looks.get(1).colour().b()) / 2).isCloseTo(-25, within(0.6));

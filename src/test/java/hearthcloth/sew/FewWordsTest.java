@@ -73,7 +73,11 @@ class FewWordsTest {
 
         assertThat(all)
                 .containsSubsequence(
-                        "up. ", "1A", "stick out ¼ in", "Stitch ½ in from the edge on top", "under ¼ in, stitch the fold.");
+                        "up. ",
+                        "1A",
+                        "stick out ¼ in",
+                        "Stitch ½ in from the edge on top",
+                        "under ¼ in, stitch the fold.");
     }
 
     /** Allowances of ¾ in and a band of ⅜ in: first sewn at ¾ − ⅜ = ⅜ in, then ⅜ in from the fold. */

@@ -27,7 +27,8 @@ class HeaderTest {
     @Test
     void a_column_is_named_by_its_word_in_any_case_and_colour_in_both_spellings() {
         assertThat(Arrays.stream(StashColumn.values()).map(StashColumn::word))
-                .containsExactly("fabric", "width", "length", "unit", "count", "colour", "faces", "nap", "washed", "wrong");
+                .containsExactly(
+                        "fabric", "width", "length", "unit", "count", "colour", "faces", "nap", "washed", "wrong");
         for (StashColumn column : StashColumn.values()) {
             assertThat(StashColumn.named(column.word())).contains(column);
             assertThat(StashColumn.named(" " + column.name() + "\t")).contains(column);

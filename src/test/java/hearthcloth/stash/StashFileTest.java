@@ -183,7 +183,8 @@ class StashFileTest {
 
     @Test
     void the_wrong_side_of_a_fabric_has_a_colour_where_it_is_said_and_is_written_again() {
-        String text = "fabric,width,length,colour,faces,wrong side\nTicking,10 in,12 in,#ffffff,right,#334455\nOat,5 in,6 in,,,\n";
+        String text =
+                "fabric,width,length,colour,faces,wrong side\nTicking,10 in,12 in,#ffffff,right,#334455\nOat,5 in,6 in,,,\n";
         Stash stash = ((StashFile.Read) StashFile.read(text, Optional.empty())).stash();
         Fabric ticking = stash.fabric("Ticking").orElseThrow();
         assertThat(ticking.wrongSide()).isEqualTo(Colour.of(0x334455));

@@ -1,11 +1,12 @@
 package hearthcloth.store;
 
-import hearthcloth.store.json.KeptCloth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.measure.Length;
 import hearthcloth.store.archive.ArchiveTest;
+import hearthcloth.store.json.KeptCloth;
+import hearthcloth.store.json.StoreException;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.BenchFact.Cut;
 import hearthcloth.work.BenchFact.Measured;
@@ -14,7 +15,6 @@ import hearthcloth.work.BenchFact.Sewn;
 import hearthcloth.work.BenchFact.Unpicked;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
-import hearthcloth.store.json.StoreException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;

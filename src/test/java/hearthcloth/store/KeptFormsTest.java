@@ -1,15 +1,15 @@
 package hearthcloth.store;
 
-import hearthcloth.store.json.KeptCloth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.journal.DocumentEdit;
-import hearthcloth.work.Project;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.KeptPhoto;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

@@ -1,6 +1,5 @@
 package hearthcloth.store;
 
-import hearthcloth.store.json.KeptCloth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -8,8 +7,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hearthcloth.measure.Length;
 import hearthcloth.stash.Piece;
-import hearthcloth.work.Project;
+import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.work.Project;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

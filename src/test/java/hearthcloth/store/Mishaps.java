@@ -75,7 +75,8 @@ final class Mishaps {
         }
         Piece wrong = room.any(left).piece();
         Size half = new Size(wrong.size().width(), wrong.size().height().dividedBy(4, Rounding.DOWN));
-        boolean untouched = cloth.document().bench().ticked().stream().noneMatch(tick -> tick.startsWith(wrong.id() + ":"));
+        boolean untouched =
+                cloth.document().bench().ticked().stream().noneMatch(tick -> tick.startsWith(wrong.id() + ":"));
         Optional<Size> real = untouched && room.random.nextBoolean() ? Optional.of(half) : Optional.empty();
         if (cloth.document().life().stage() == Stage.RECUT) {
             if (new LateSpoiled(room.bench(cloth), wrong.id(), real).planned(MakersRoom.STEPS)
@@ -118,7 +119,13 @@ final class Mishaps {
         SewingSoFar sewing = room.sewing(cloth);
         int bars = sewing.bars(cloth.document().bench().sewn());
         if (bars > 0) {
-            String last = cloth.document().design().layout().slots().get(bars - 1).place().bar();
+            String last = cloth.document()
+                    .design()
+                    .layout()
+                    .slots()
+                    .get(bars - 1)
+                    .place()
+                    .bar();
             SewnWrongly.Wrong wrong = room.random.nextBoolean() ? SewnWrongly.Wrong.EDGE : SewnWrongly.Wrong.FACE;
             new SewnWrongly(sewing, last, wrong).left().ifPresent(deed -> room.does(cloth, deed));
         }
@@ -130,8 +137,8 @@ final class Mishaps {
     }
 
     void useUp() {
-        anyPiece().ifPresent(piece -> room.store()
-                .stash()
-                .edit(new StashEdit("used up " + piece.id(), List.of(piece), List.of())));
+        anyPiece()
+                .ifPresent(piece ->
+                        room.store().stash().edit(new StashEdit("used up " + piece.id(), List.of(piece), List.of())));
     }
 }

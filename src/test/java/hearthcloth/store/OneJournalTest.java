@@ -86,8 +86,7 @@ class OneJournalTest {
     private void sew(String id, int steps) {
         SavedCloth was = cloth(id);
         Project.Bench bench = was.document().bench();
-        Project.Bench sewn =
-                new Project.Bench(bench.locked(), bench.ticked(), steps, bench.measures(), bench.done());
+        Project.Bench sewn = new Project.Bench(bench.locked(), bench.ticked(), steps, bench.measures(), bench.done());
         store.cloths().save(was, "step " + steps + " sewn", was.document().with(sewn));
     }
 
@@ -250,8 +249,8 @@ class OneJournalTest {
                     .happened(cloth("dawn"), "cut " + i + " of piece 30", new BenchFact.Cut(List.of("30:" + i), true));
         }
         long grown = bytes() - before;
-        System.out.println("20 ticks on a cloth of " + KeptCloth.text(begun).length() + " characters: the file grew by " + grown
-                + " bytes.");
+        System.out.println("20 ticks on a cloth of " + KeptCloth.text(begun).length() + " characters: the file grew by "
+                + grown + " bytes.");
         assertThat(KeptCloth.text(begun).length()).isGreaterThan(4_000);
         assertThat(grown).isLessThanOrEqualTo(60_000);
     }

@@ -73,7 +73,8 @@ final class OneStory {
                     .toList();
             boolean can = pieces.containsAll(counted) && counted.stream().noneMatch(heap::isAside);
             assertThat(heap.canBeCut(cloth.id())).isEqualTo(can);
-            assertThat(can || !heap.warnings(cloth.id(), Language.ENGLISH).isEmpty()).isTrue();
+            assertThat(can || !heap.warnings(cloth.id(), Language.ENGLISH).isEmpty())
+                    .isTrue();
         }
     }
 

@@ -183,7 +183,8 @@ final class RandomMaker {
         SavedCloth now = cloth;
         SewingSoFar sewing = room.sewing(now);
         int step = now.document().bench().sewn();
-        while (step < sewing.steps().size() && SewingSoFar.bar(sewing.steps().get(step)).isEmpty()) {
+        while (step < sewing.steps().size()
+                && SewingSoFar.bar(sewing.steps().get(step)).isEmpty()) {
             now = room.does(now, room.sewing(now).done(step, MakersRoom.NOW).orElseThrow());
             step++;
         }
@@ -197,7 +198,14 @@ final class RandomMaker {
         Size should = sewing.steps().get(step).task().check().orElseThrow().size();
         int bars = sewing.bars(step + 1);
         Length off = Length.inches(room.random.nextInt(5) - 2, 16);
-        boolean upright = cloth.document().design().layout().slots().get(bars - 1).place().side().isUpright();
+        boolean upright = cloth.document()
+                .design()
+                .layout()
+                .slots()
+                .get(bars - 1)
+                .place()
+                .side()
+                .isUpright();
         Size real = upright
                 ? new Size(should.width().plus(off), should.height())
                 : new Size(should.width(), should.height().plus(off));
@@ -214,7 +222,8 @@ final class RandomMaker {
             return;
         }
         List<WorkMeasured.Way> ways = List.copyOf(measured.ways().keySet());
-        Design on = Objects.requireNonNull(measured.ways().get(room.random.nextInt(3) > 0 ? ways.get(0) : room.any(ways)));
+        Design on =
+                Objects.requireNonNull(measured.ways().get(room.random.nextInt(3) > 0 ? ways.get(0) : room.any(ways)));
         if (measured.fit(on, MakersRoom.STEPS) instanceof RemainingPlan.Answer.Made made) {
             Plan now = Seen.plan(room.does(cloth, measured.taken(on, made.resewn(), MakersRoom.NOW)));
             assertThat(running(now).get(bars - 1)).as("what was measured").isEqualTo(real);

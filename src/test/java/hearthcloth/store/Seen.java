@@ -34,8 +34,7 @@ record Seen(Optional<String> fault, StashAtHand heap, int next, List<SavedCloth>
 
     /** What undo and redo, or a kill, must leave as it was. */
     List<Object> everything() {
-        List<Object> all =
-                new ArrayList<>(List.of(heap.stash().pieces(), new TreeSet<>(heap.aside()), next));
+        List<Object> all = new ArrayList<>(List.of(heap.stash().pieces(), new TreeSet<>(heap.aside()), next));
         cloths.forEach(cloth -> all.add(List.of(cloth.id(), cloth.name(), cloth.document())));
         return all;
     }

@@ -43,11 +43,7 @@ class StashBookTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
     private static final Fabric OAT = new Fabric(
-            "Oat",
-            Colour.of(0xd9c7a0),
-            Fabric.Faces.RIGHT,
-            Fabric.Nap.LENGTHWISE,
-            Optional.of(Colour.of(0x6a5a44)));
+            "Oat", Colour.of(0xd9c7a0), Fabric.Faces.RIGHT, Fabric.Nap.LENGTHWISE, Optional.of(Colour.of(0x6a5a44)));
 
     private final Path file;
     private final StashBook book;
@@ -163,8 +159,8 @@ class StashBookTest {
     private List<Piece> cut(Plan plan) {
         Project cloth = Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
         Deed deed = new AllCut(cloth, book.nextPiece()).of("it");
-        book.edit(new StashEdit(
-                deed.label(), deed.pieces().gone(), deed.pieces().come()));
+        book.edit(
+                new StashEdit(deed.label(), deed.pieces().gone(), deed.pieces().come()));
         return deed.pieces().come();
     }
 

@@ -32,10 +32,15 @@ public final class BegunWork {
      * @return the photograph's page
      */
     public static String photographRead(Path file, byte[] photograph) {
-        return laid(READ.computeIfAbsent(ByteBuffer.wrap(photograph), key -> begun(visit -> {
-            visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
-            return visit.untilRead(Visit.onward(visit.send("/stash/photo", "picture", photograph, "sheet", "a4")));
-        })), file);
+        return laid(
+                READ.computeIfAbsent(
+                        ByteBuffer.wrap(photograph),
+                        key -> begun(visit -> {
+                            visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4");
+                            return visit.untilRead(
+                                    Visit.onward(visit.send("/stash/photo", "picture", photograph, "sheet", "a4")));
+                        })),
+                file);
     }
 
     /**
@@ -48,7 +53,8 @@ public final class BegunWork {
         return of(folder, "example", visit -> {
             visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
             visit.post("/example");
-            return CutPageTest.all("href=\"(/cloth/ex[\\w-]+)\"", visit.page("/cloths")).get(0);
+            return CutPageTest.all("href=\"(/cloth/ex[\\w-]+)\"", visit.page("/cloths"))
+                    .get(0);
         });
     }
 

@@ -26,8 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A class on a laptop: students come in from other devices by a code, plan, show, and are put out again. */
 class ClassAtWorkTest {
 
-    private static final String IDEA =
-            """
+    private static final String IDEA = """
             {"format":"hearthcloth-guideline","version":1,"name":"Ring <b>by</b> ring",
              "words":"Begin in the <script>alert(1)</script> middle.","hearth":"25 to 45 %"}""";
 
@@ -97,7 +96,8 @@ class ClassAtWorkTest {
                 all.add(pupil);
             }
             assertThat(visit.page("/class")).contains(">Mia<", ">Mia 2<", ">Mia 3<");
-            String id = CutPageTest.all("/class/out/([0-9a-f]+)\"", visit.page("/class")).get(1);
+            String id = CutPageTest.all("/class/out/([0-9a-f]+)\"", visit.page("/class"))
+                    .get(1);
             visit.post("/class/out/" + id);
             assertThat(visit.page("/class")).doesNotContain(">Mia 2<");
             assertThat(all.get(1).see("/class/mine").statusCode()).isEqualTo(303);
@@ -128,14 +128,13 @@ class ClassAtWorkTest {
             teacher.navigate("/class");
             Browser.assertFit(teacher, "before a class");
             teacher.locator("input[name=file]")
-                    .setInputFiles(new FilePayload(
-                            "idea.json", "application/json", IDEA.getBytes(StandardCharsets.UTF_8)));
+                    .setInputFiles(
+                            new FilePayload("idea.json", "application/json", IDEA.getBytes(StandardCharsets.UTF_8)));
             teacher.locator("form:has(input[name=file]) button").click();
             String code = teacher.locator(".code").textContent();
             List<Page> phones = new ArrayList<>();
             for (int i = 0; i < HEAPS.size(); i++) {
-                Page phone = browser.touched(
-                        Browser.Screen.PHONE, i % 2 == 0 ? ColorScheme.LIGHT : ColorScheme.DARK);
+                Page phone = browser.touched(Browser.Screen.PHONE, i % 2 == 0 ? ColorScheme.LIGHT : ColorScheme.DARK);
                 phone.navigate(browser.visit().nearAddress() + "/class/in?code=" + code);
                 Browser.assertFit(phone, "the way in");
                 phone.fill("input[name=name]", "Phone " + (i + 1));
@@ -218,7 +217,8 @@ class ClassAtWorkTest {
             }
             String wall = visit.page("/class");
             assertThat(CutPageTest.all("(class=\"hung\")", wall)).hasSize(count);
-            assertThat(CutPageTest.all("(>1 of \\d+ seams)|( 1 of \\d+ seams)", wall)).hasSize(count);
+            assertThat(CutPageTest.all("(>1 of \\d+ seams)|( 1 of \\d+ seams)", wall))
+                    .hasSize(count);
             return took;
         } finally {
             devices.shutdownNow();

@@ -56,8 +56,8 @@ class BareSentenceTest {
     private static final Pattern COMMENT = Pattern.compile("(?s:/\\*.*?\\*/)|(?m://.*$)|(?m:^.*Exception\\(.*$)");
 
     /** Classes of pages that still speak English of their own. Take out each that is brought in; none is put in. */
-    private static final List<String> NOT_YET = List.of(
-            "LetterFiles Opening Workroom door/UploadFolder house/ArchivePage photo/ReadingQueue");
+    private static final List<String> NOT_YET =
+            List.of("LetterFiles Opening Workroom door/UploadFolder house/ArchivePage photo/ReadingQueue");
 
     /** Texts that nobody reads: names in the first scene, and what is written so that it can be read back. */
     private static final List<String> UNSAID =
@@ -80,7 +80,8 @@ class BareSentenceTest {
                 List<String> said = pieces(Files.readString(file)).stream()
                         .filter(piece -> !MARKS.matcher(piece).find())
                         .toList();
-                String name = PAGES.relativize(file).toString().replace('\\', '/').replace(".java", "");
+                String name =
+                        PAGES.relativize(file).toString().replace('\\', '/').replace(".java", "");
                 if (!said.isEmpty() && !names(UNSAID).contains(name)) {
                     found.put(name, said);
                 }

@@ -20,7 +20,8 @@ class BareTemplateTest {
     private static Map<String, List<String>> bare() {
         Map<String, List<String>> bare = new TreeMap<>();
         try (Stream<Path> files = Files.walk(TEMPLATES)) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".jte")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".jte")).toList()) {
                 List<String> words = TemplateWords.bare(Files.readString(file));
                 if (!words.isEmpty()) {
                     bare.put(TEMPLATES.relativize(file).toString().replace('\\', '/'), words);
@@ -39,16 +40,14 @@ class BareTemplateTest {
 
     @Test
     void texts_attributes_and_what_expressions_say_are_found() {
-        assertThat(TemplateWords.bare(
-                        """
+        assertThat(TemplateWords.bare("""
                         @param X view
                         @template.frame(view = view.around(@`
                         @if(view.is("a word"))<p class="note trouble">Cut it.</p>@else<b>${view.a() ? "Stop" : "go"}</b>@endif
                         <a href="/x" aria-label="Close it" title="${w.close()}" class="${view.b() ? "pick now" : "pick"}">${w.key("tab")}</a>
                         @template.part.help(view = new Help("What is it?", @`<i>${w.told()}</i> 12 × 4`))
                         `))
-                        """))
-                .containsExactly("Cut it.", "Stop", "go", "Close it", "What is it?");
+                        """)).containsExactly("Cut it.", "Stop", "go", "Close it", "What is it?");
         assertThat(TemplateWords.bare("<p>${w.told()}&nbsp;<kbd>+</kbd> ${view.a().equals(\"x\") ? w.a() : w.b()}</p>"))
                 .isEmpty();
     }

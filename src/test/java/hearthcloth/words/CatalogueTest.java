@@ -97,7 +97,8 @@ class CatalogueTest {
     private static List<Catalogue> all(Language language) {
         return rooms().stream()
                 .filter(RoomsWriter::isVoiced)
-                .map(room -> Catalogue.read(room, language)).toList();
+                .map(room -> Catalogue.read(room, language))
+                .toList();
     }
 
     /** Writes what was made where that is asked for, and holds what is kept to it. */

@@ -36,7 +36,8 @@ final class CatalogueWriter {
 
     /** How a language's words are come by: no other language's class is loaded. */
     private static String inLanguage(Catalogue english) {
-        StringBuilder out = new StringBuilder("\n    /** What is said in one language; the class of no other is loaded. */\n");
+        StringBuilder out =
+                new StringBuilder("\n    /** What is said in one language; the class of no other is loaded. */\n");
         out.append("    static ").append(english.type()).append(" in(Language language) {\n");
         out.append("        return switch (language) {\n");
         for (Language language : Language.values()) {

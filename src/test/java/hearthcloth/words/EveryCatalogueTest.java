@@ -158,25 +158,196 @@ class EveryCatalogueTest {
     private record Room(Class<?> words, Function<Language, Object> door, List<Class<?>> catalogues) {}
 
     private static final List<Room> ROOMS = List.of(
-            new Room(ChoosingWords.class, ChoosingWords::in, List.of(EnglishChoosing.class, KoreanChoosing.class, JapaneseChoosing.class, FrenchChoosing.class, GermanChoosing.class, SpanishChoosing.class)),
-            new Room(DesigningWords.class, DesigningWords::in, List.of(EnglishDesigning.class, KoreanDesigning.class, JapaneseDesigning.class, FrenchDesigning.class, GermanDesigning.class, SpanishDesigning.class)),
-            new Room(EnteringWords.class, EnteringWords::in, List.of(EnglishEntering.class, KoreanEntering.class, JapaneseEntering.class, FrenchEntering.class, GermanEntering.class, SpanishEntering.class)),
-            new Room(FinishingWords.class, FinishingWords::in, List.of(EnglishFinishing.class, KoreanFinishing.class, JapaneseFinishing.class, FrenchFinishing.class, GermanFinishing.class, SpanishFinishing.class)),
-            new Room(FramingWords.class, FramingWords::in, List.of(EnglishFraming.class, KoreanFraming.class, JapaneseFraming.class, FrenchFraming.class, GermanFraming.class, SpanishFraming.class)),
-            new Room(HandingWords.class, HandingWords::in, List.of(EnglishHanding.class, KoreanHanding.class, JapaneseHanding.class, FrenchHanding.class, GermanHanding.class, SpanishHanding.class)),
-            new Room(KeepingWords.class, KeepingWords::in, List.of(EnglishKeeping.class, KoreanKeeping.class, JapaneseKeeping.class, FrenchKeeping.class, GermanKeeping.class, SpanishKeeping.class)),
-            new Room(MakingWords.class, MakingWords::in, List.of(EnglishMaking.class, KoreanMaking.class, JapaneseMaking.class, FrenchMaking.class, GermanMaking.class, SpanishMaking.class)),
-            new Room(MeasuringWords.class, language -> rooms(language).measuring(), List.of(EnglishMeasuring.class, KoreanMeasuring.class, JapaneseMeasuring.class, FrenchMeasuring.class, GermanMeasuring.class, SpanishMeasuring.class)),
-            new Room(PicturingWords.class, PicturingWords::in, List.of(EnglishPicturing.class, KoreanPicturing.class, JapanesePicturing.class, FrenchPicturing.class, GermanPicturing.class, SpanishPicturing.class)),
-            new Room(PlanningWords.class, language -> rooms(language).planning(), List.of(EnglishPlanning.class, KoreanPlanning.class, JapanesePlanning.class, FrenchPlanning.class, GermanPlanning.class, SpanishPlanning.class)),
-            new Room(PrintingWords.class, language -> rooms(language).printing(), List.of(EnglishPrinting.class, KoreanPrinting.class, JapanesePrinting.class, FrenchPrinting.class, GermanPrinting.class, SpanishPrinting.class)),
-            new Room(ReadingWords.class, language -> rooms(language).reading(), List.of(EnglishReading.class, KoreanReading.class, JapaneseReading.class, FrenchReading.class, GermanReading.class, SpanishReading.class)),
-            new Room(ReportingWords.class, language -> rooms(language).reporting(), List.of(EnglishReporting.class, KoreanReporting.class, JapaneseReporting.class, FrenchReporting.class, GermanReporting.class, SpanishReporting.class)),
-            new Room(SewingWords.class, language -> rooms(language).sewing(), List.of(EnglishSewing.class, KoreanSewing.class, JapaneseSewing.class, FrenchSewing.class, GermanSewing.class, SpanishSewing.class)),
-            new Room(StashingWords.class, StashingWords::in, List.of(EnglishStashing.class, KoreanStashing.class, JapaneseStashing.class, FrenchStashing.class, GermanStashing.class, SpanishStashing.class)),
-            new Room(TeachingWords.class, TeachingWords::in, List.of(EnglishTeaching.class, KoreanTeaching.class, JapaneseTeaching.class, FrenchTeaching.class, GermanTeaching.class, SpanishTeaching.class)),
-            new Room(TyingWords.class, language -> rooms(language).tying(), List.of(EnglishTying.class, KoreanTying.class, JapaneseTying.class, FrenchTying.class, GermanTying.class, SpanishTying.class)),
-            new Room(WrappingWords.class, WrappingWords::in, List.of(EnglishWrapping.class, KoreanWrapping.class, JapaneseWrapping.class, FrenchWrapping.class, GermanWrapping.class, SpanishWrapping.class)));
+            new Room(
+                    ChoosingWords.class,
+                    ChoosingWords::in,
+                    List.of(
+                            EnglishChoosing.class,
+                            KoreanChoosing.class,
+                            JapaneseChoosing.class,
+                            FrenchChoosing.class,
+                            GermanChoosing.class,
+                            SpanishChoosing.class)),
+            new Room(
+                    DesigningWords.class,
+                    DesigningWords::in,
+                    List.of(
+                            EnglishDesigning.class,
+                            KoreanDesigning.class,
+                            JapaneseDesigning.class,
+                            FrenchDesigning.class,
+                            GermanDesigning.class,
+                            SpanishDesigning.class)),
+            new Room(
+                    EnteringWords.class,
+                    EnteringWords::in,
+                    List.of(
+                            EnglishEntering.class,
+                            KoreanEntering.class,
+                            JapaneseEntering.class,
+                            FrenchEntering.class,
+                            GermanEntering.class,
+                            SpanishEntering.class)),
+            new Room(
+                    FinishingWords.class,
+                    FinishingWords::in,
+                    List.of(
+                            EnglishFinishing.class,
+                            KoreanFinishing.class,
+                            JapaneseFinishing.class,
+                            FrenchFinishing.class,
+                            GermanFinishing.class,
+                            SpanishFinishing.class)),
+            new Room(
+                    FramingWords.class,
+                    FramingWords::in,
+                    List.of(
+                            EnglishFraming.class,
+                            KoreanFraming.class,
+                            JapaneseFraming.class,
+                            FrenchFraming.class,
+                            GermanFraming.class,
+                            SpanishFraming.class)),
+            new Room(
+                    HandingWords.class,
+                    HandingWords::in,
+                    List.of(
+                            EnglishHanding.class,
+                            KoreanHanding.class,
+                            JapaneseHanding.class,
+                            FrenchHanding.class,
+                            GermanHanding.class,
+                            SpanishHanding.class)),
+            new Room(
+                    KeepingWords.class,
+                    KeepingWords::in,
+                    List.of(
+                            EnglishKeeping.class,
+                            KoreanKeeping.class,
+                            JapaneseKeeping.class,
+                            FrenchKeeping.class,
+                            GermanKeeping.class,
+                            SpanishKeeping.class)),
+            new Room(
+                    MakingWords.class,
+                    MakingWords::in,
+                    List.of(
+                            EnglishMaking.class,
+                            KoreanMaking.class,
+                            JapaneseMaking.class,
+                            FrenchMaking.class,
+                            GermanMaking.class,
+                            SpanishMaking.class)),
+            new Room(
+                    MeasuringWords.class,
+                    language -> rooms(language).measuring(),
+                    List.of(
+                            EnglishMeasuring.class,
+                            KoreanMeasuring.class,
+                            JapaneseMeasuring.class,
+                            FrenchMeasuring.class,
+                            GermanMeasuring.class,
+                            SpanishMeasuring.class)),
+            new Room(
+                    PicturingWords.class,
+                    PicturingWords::in,
+                    List.of(
+                            EnglishPicturing.class,
+                            KoreanPicturing.class,
+                            JapanesePicturing.class,
+                            FrenchPicturing.class,
+                            GermanPicturing.class,
+                            SpanishPicturing.class)),
+            new Room(
+                    PlanningWords.class,
+                    language -> rooms(language).planning(),
+                    List.of(
+                            EnglishPlanning.class,
+                            KoreanPlanning.class,
+                            JapanesePlanning.class,
+                            FrenchPlanning.class,
+                            GermanPlanning.class,
+                            SpanishPlanning.class)),
+            new Room(
+                    PrintingWords.class,
+                    language -> rooms(language).printing(),
+                    List.of(
+                            EnglishPrinting.class,
+                            KoreanPrinting.class,
+                            JapanesePrinting.class,
+                            FrenchPrinting.class,
+                            GermanPrinting.class,
+                            SpanishPrinting.class)),
+            new Room(
+                    ReadingWords.class,
+                    language -> rooms(language).reading(),
+                    List.of(
+                            EnglishReading.class,
+                            KoreanReading.class,
+                            JapaneseReading.class,
+                            FrenchReading.class,
+                            GermanReading.class,
+                            SpanishReading.class)),
+            new Room(
+                    ReportingWords.class,
+                    language -> rooms(language).reporting(),
+                    List.of(
+                            EnglishReporting.class,
+                            KoreanReporting.class,
+                            JapaneseReporting.class,
+                            FrenchReporting.class,
+                            GermanReporting.class,
+                            SpanishReporting.class)),
+            new Room(
+                    SewingWords.class,
+                    language -> rooms(language).sewing(),
+                    List.of(
+                            EnglishSewing.class,
+                            KoreanSewing.class,
+                            JapaneseSewing.class,
+                            FrenchSewing.class,
+                            GermanSewing.class,
+                            SpanishSewing.class)),
+            new Room(
+                    StashingWords.class,
+                    StashingWords::in,
+                    List.of(
+                            EnglishStashing.class,
+                            KoreanStashing.class,
+                            JapaneseStashing.class,
+                            FrenchStashing.class,
+                            GermanStashing.class,
+                            SpanishStashing.class)),
+            new Room(
+                    TeachingWords.class,
+                    TeachingWords::in,
+                    List.of(
+                            EnglishTeaching.class,
+                            KoreanTeaching.class,
+                            JapaneseTeaching.class,
+                            FrenchTeaching.class,
+                            GermanTeaching.class,
+                            SpanishTeaching.class)),
+            new Room(
+                    TyingWords.class,
+                    language -> rooms(language).tying(),
+                    List.of(
+                            EnglishTying.class,
+                            KoreanTying.class,
+                            JapaneseTying.class,
+                            FrenchTying.class,
+                            GermanTying.class,
+                            SpanishTying.class)),
+            new Room(
+                    WrappingWords.class,
+                    WrappingWords::in,
+                    List.of(
+                            EnglishWrapping.class,
+                            KoreanWrapping.class,
+                            JapaneseWrapping.class,
+                            FrenchWrapping.class,
+                            GermanWrapping.class,
+                            SpanishWrapping.class)));
 
     private static final Pattern KOREAN = Pattern.compile("[\\uac00-\\ud7a3]");
     private static final Pattern JAPANESE = Pattern.compile("[\\u3040-\\u30ff\\u4e00-\\u9fff]");
@@ -254,14 +425,15 @@ class EveryCatalogueTest {
     void whole_sentences_are_written_in_the_letters_of_their_language() {
         for (Room room : ROOMS) {
             assertThat(said(room.door().apply(Language.KOREAN)).filter(EveryCatalogueTest::isSentence))
-                    .allSatisfy(text -> assertThat(text).containsPattern(KOREAN).doesNotContainPattern("[\\u3040-\\u30ff]"));
+                    .allSatisfy(text ->
+                            assertThat(text).containsPattern(KOREAN).doesNotContainPattern("[\\u3040-\\u30ff]"));
             assertThat(said(room.door().apply(Language.JAPANESE)).filter(EveryCatalogueTest::isSentence))
-                    .allSatisfy(text -> assertThat(text).containsPattern(JAPANESE).doesNotContainPattern(KOREAN));
+                    .allSatisfy(
+                            text -> assertThat(text).containsPattern(JAPANESE).doesNotContainPattern(KOREAN));
             for (Language latin : List.of(Language.ENGLISH, Language.FRENCH, Language.GERMAN, Language.SPANISH)) {
                 assertThat(said(room.door().apply(latin)))
-                        .allSatisfy(text -> assertThat(text)
-                                .doesNotContainPattern(KOREAN)
-                                .doesNotContainPattern(JAPANESE));
+                        .allSatisfy(text ->
+                                assertThat(text).doesNotContainPattern(KOREAN).doesNotContainPattern(JAPANESE));
             }
         }
     }

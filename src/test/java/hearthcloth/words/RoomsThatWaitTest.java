@@ -28,8 +28,8 @@ class RoomsThatWaitTest {
 
     private static final Pattern COMMENT = Pattern.compile("(?s:/\\*.*?\\*/)|(?<!:)//[^\\n]*");
 
-    private static final Pattern PROGRAMMER =
-            Pattern.compile("(?s)new (?:IllegalArgument|IllegalState|UncheckedIO|Assertion)\\w*\\(.*?\\);|require\\(.*?\\);");
+    private static final Pattern PROGRAMMER = Pattern.compile(
+            "(?s)new (?:IllegalArgument|IllegalState|UncheckedIO|Assertion)\\w*\\(.*?\\);|require\\(.*?\\);");
 
     /** Bare sentences in each room that waits. Pages are held by {@code BareTemplateTest}; catalogues hold words. */
     private static final Map<String, Integer> WAITING = new TreeMap<>(Map.ofEntries(
@@ -79,7 +79,8 @@ class RoomsThatWaitTest {
             Map.entry("wrap/tie", 8)));
 
     static int bare(String source) {
-        String plain = PROGRAMMER.matcher(COMMENT.matcher(source).replaceAll("")).replaceAll("");
+        String plain =
+                PROGRAMMER.matcher(COMMENT.matcher(source).replaceAll("")).replaceAll("");
         return (int) LITERAL.matcher(plain)
                 .results()
                 .filter(found -> SENTENCE.matcher(found.group()).find())
@@ -113,7 +114,9 @@ class RoomsThatWaitTest {
     @Test
     void only_the_rooms_that_wait_have_bare_sentences_and_no_more_than_they_had() throws IOException {
         Map<String, Integer> counted = counted();
-        assertThat(counted.keySet()).as("a room that has none left waits no more").isEqualTo(WAITING.keySet());
+        assertThat(counted.keySet())
+                .as("a room that has none left waits no more")
+                .isEqualTo(WAITING.keySet());
         counted.forEach((room, count) -> assertThat(count).as(room).isLessThanOrEqualTo(WAITING.get(room)));
     }
 

@@ -32,9 +32,10 @@ final class RoomsWriter {
 
     static String rooms(List<Catalogue> english) {
         StringBuilder out = new StringBuilder("package hearthcloth.words.room;\n\n");
-        english.forEach(room ->
-                out.append("import hearthcloth.words.%s.%s;\n".formatted(room.room(), room.type())));
-        out.append("\n/** What is said in one language, a method for each room. ").append(NOTE).append(" */\n");
+        english.forEach(room -> out.append("import hearthcloth.words.%s.%s;\n".formatted(room.room(), room.type())));
+        out.append("\n/** What is said in one language, a method for each room. ")
+                .append(NOTE)
+                .append(" */\n");
         out.append("public interface Rooms {\n");
         english.forEach(room -> out.append("\n    %s %s();\n".formatted(room.type(), room.room())));
         return out.append("}\n").toString();
@@ -48,7 +49,11 @@ final class RoomsWriter {
                 .sorted()
                 .forEach(out::append);
         String name = name(language);
-        out.append("\n/** Every room in ").append(name).append(". ").append(NOTE).append(" */\n");
+        out.append("\n/** Every room in ")
+                .append(name)
+                .append(". ")
+                .append(NOTE)
+                .append(" */\n");
         out.append("public final class ").append(name).append("Rooms implements Rooms {\n");
         for (Catalogue room : rooms) {
             out.append("\n    @Override\n    public %s %s() {\n        return new %s();\n    }\n"
@@ -58,13 +63,15 @@ final class RoomsWriter {
     }
 
     static String folder() {
-        return "/** Every room of what is said, in one language. " + NOTE + " */\n@NullMarked\npackage hearthcloth.words.room;\n\n"
+        return "/** Every room of what is said, in one language. " + NOTE
+                + " */\n@NullMarked\npackage hearthcloth.words.room;\n\n"
                 + "import org.jspecify.annotations.NullMarked;\n";
     }
 
     /** The list of all rooms whose messages are values. */
     static String all(List<Catalogue> english) {
-        String names = english.stream().map(room -> factory(room.room()) + ".ROOM").collect(Collectors.joining(", "));
+        String names =
+                english.stream().map(room -> factory(room.room()) + ".ROOM").collect(Collectors.joining(", "));
         return "package " + SENTENCES + ";\n\nimport java.util.List;\n\n"
                 + "/** The rooms whose messages are kept as sentences. " + NOTE + " */\n"
                 + "final class SentenceRooms {\n\n    static final List<Room> ALL = List.of(OwnWords.ROOM, " + names
@@ -77,14 +84,27 @@ final class RoomsWriter {
         StringBuilder out = new StringBuilder("package " + SENTENCES + ";\n\n");
         out.append("import hearthcloth.words.%s.%s;\n".formatted(english.room(), english.type()));
         out.append("import hearthcloth.words.speech.Voice;\nimport org.jspecify.annotations.Nullable;\n\n");
-        out.append("/** Sentences of the room of ").append(english.room()).append(". ").append(NOTE).append(" */\n");
+        out.append("/** Sentences of the room of ")
+                .append(english.room())
+                .append(". ")
+                .append(NOTE)
+                .append(" */\n");
         out.append("public final class ").append(name).append(" implements Room {\n\n");
-        out.append("    static final Room ROOM = new ").append(name).append("();\n\n    private ").append(name).append("() {}\n");
+        out.append("    static final Room ROOM = new ")
+                .append(name)
+                .append("();\n\n    private ")
+                .append(name)
+                .append("() {}\n");
         english.messages().values().forEach(message -> out.append(factory(message)));
-        out.append("\n    @Override\n    public String name() {\n        return \"").append(english.room()).append("\";\n    }\n");
+        out.append("\n    @Override\n    public String name() {\n        return \"")
+                .append(english.room())
+                .append("\";\n    }\n");
         out.append(kinds(english));
         out.append("\n    @Override\n    public String said(Sentence sentence, Voice voice) {\n        ");
-        out.append(english.type()).append(" words = voice.rooms().").append(english.room()).append("();\n");
+        out.append(english.type())
+                .append(" words = voice.rooms().")
+                .append(english.room())
+                .append("();\n");
         out.append("        return switch (sentence.key()) {\n");
         english.messages().values().forEach(message -> out.append(said(message)));
         out.append("            default -> throw new IllegalStateException(\"no message \" + sentence.key());\n");

@@ -32,8 +32,8 @@ final class TemplateWords {
 
     /** What is said by the template itself, in its order. */
     static List<String> bare(String template) {
-        TemplateWords words = new TemplateWords(template.replaceAll("(?s)<%--.*?--%>|<!--.*?-->", " ")
-                .replaceAll("(?m)^@(?:import|param) .*$", ""));
+        TemplateWords words = new TemplateWords(
+                template.replaceAll("(?s)<%--.*?--%>|<!--.*?-->", " ").replaceAll("(?m)^@(?:import|param) .*$", ""));
         words.content(false);
         words.told();
         return List.copyOf(words.bare);
@@ -124,7 +124,8 @@ final class TemplateWords {
     private void literals(String expression, boolean isShown) {
         Matcher literals = LITERAL.matcher(expression);
         while (literals.find()) {
-            boolean isArgument = expression.substring(0, literals.start()).matches("(?s).*\\bw?\\.?(?:\\w+\\(|equals\\()$");
+            boolean isArgument =
+                    expression.substring(0, literals.start()).matches("(?s).*\\bw?\\.?(?:\\w+\\(|equals\\()$");
             if ((isShown && !isArgument) || SENTENCE.matcher(literals.group(1)).matches()) {
                 keep(literals.group(1));
             }

@@ -57,6 +57,7 @@ class PromisesTest {
 
     @Test
     void a_cloth_that_counts_on_nothing_has_nothing_to_say() {
-        assertThat(promises.warnings("c", new Stash(List.of()), List.of(), WORDS)).isEmpty();
+        assertThat(promises.warnings("c", new Stash(List.of()), List.of(), WORDS))
+                .isEmpty();
     }
 }

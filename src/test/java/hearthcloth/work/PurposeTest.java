@@ -32,7 +32,8 @@ class PurposeTest {
     @Test
     void the_tie_she_named_is_tied_and_else_the_first_that_suits() {
         Gift box = Gift.parse("box 30 x 20 x 8 cm", null);
-        assertThat(new Purpose("box 30 x 20 x 8 cm", "four-corner tie", "").tied()).contains(Tie.FOUR_CORNER);
+        assertThat(new Purpose("box 30 x 20 x 8 cm", "four-corner tie", "").tied())
+                .contains(Tie.FOUR_CORNER);
         assertThat(new Purpose("box 30 x 20 x 8 cm", "", "").tied())
                 .contains(Tie.suiting(box).get(0));
         assertThat(Purpose.NOTHING.tied()).isEmpty();

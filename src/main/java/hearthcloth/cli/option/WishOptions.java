@@ -171,8 +171,9 @@ public final class WishOptions {
     @Option(
             names = "--scheme",
             paramLabel = "COLOURS",
-            description = "How the colours lie: two halves, spiral, turn and turn about, ring by ring, light to dark,"
-                    + " frames, one field, scattered evenly, one bright scrap; stash. Two at once: two halves + one bright scrap.")
+            description =
+                    "How the colours lie: two halves, spiral, turn and turn about, ring by ring, light to dark,"
+                            + " frames, one field, scattered evenly, one bright scrap; stash. Two at once: two halves + one bright scrap.")
     @Nullable
     private String scheme;
 

@@ -60,7 +60,9 @@ public final class GuidelineReport {
     /** The same for programs: what is short and what the first cloth bends. */
     public PlanOutcome.CannotMake outcome(Fitted fitted) {
         List<Sentence> why = new ArrayList<>(fitted.why());
-        fitted.cloths().stream().findFirst().ifPresent(cloth -> bends(cloth).forEach(bend -> why.add(Sentence.itself(bend))));
+        fitted.cloths().stream()
+                .findFirst()
+                .ifPresent(cloth -> bends(cloth).forEach(bend -> why.add(Sentence.itself(bend))));
         return new PlanOutcome.CannotMake(
                 false, why, fitted.cloths().stream().map(Fitted.Nearest::plan).toList());
     }

@@ -30,7 +30,8 @@ public final class KitsReport {
             String where = part.plan().isPresent() ? folder + "/" + ++number : "";
             out.println(ListWords.line(part(part, where)));
             part.shortage()
-                    .ifPresent(shortage -> shortage.why().forEach(why -> out.println("   " + ListWords.line(why.in(voice)))));
+                    .ifPresent(shortage ->
+                            shortage.why().forEach(why -> out.println("   " + ListWords.line(why.in(voice)))));
         }
         out.println();
         fairness(together);
@@ -61,8 +62,7 @@ public final class KitsReport {
 
     private void fairness(Together together) {
         Fairness fairness = together.measure().fairness();
-        String most = words.kitsMost(
-                Integer.toString(together.measure().bound()), Integer.toString(fairness.worst()));
+        String most = words.kitsMost(Integer.toString(together.measure().bound()), Integer.toString(fairness.worst()));
         String turn = together.measure().oneAfterAnother().map(this::inTurn).orElse("");
         out.println(voice.sentences(List.of(most, turn)));
         if (!together.leftovers().isEmpty()) {

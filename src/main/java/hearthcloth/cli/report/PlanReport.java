@@ -78,7 +78,10 @@ public final class PlanReport {
     private void proposal(Plan plan, int number, String folder) {
         PlanFigures figures = plan.figures();
         out.println(number + "  "
-                + words.planHead(folder + "/" + number, finished(plan), plan.story().title().in(voice)));
+                + words.planHead(
+                        folder + "/" + number,
+                        finished(plan),
+                        plan.story().title().in(voice)));
         line(plan.story().goodAt().in(voice));
         line(voice.sentences(List.of(seams(plan, figures), cuts(plan, figures))));
         if (!plan.story().chosen().isEmpty()) {
@@ -151,7 +154,9 @@ public final class PlanReport {
         Size size = plan.cloth().finished();
         String unit = voice.ruler().isMetric() ? " cm" : " in";
         String width = voice.ruler().number(size.width(), Rounding.NEAREST);
-        return size.isSquare() ? width + unit : width + " x " + voice.ruler().number(size.height(), Rounding.NEAREST) + unit;
+        return size.isSquare()
+                ? width + unit
+                : width + " x " + voice.ruler().number(size.height(), Rounding.NEAREST) + unit;
     }
 
     private void line(String sentence) {

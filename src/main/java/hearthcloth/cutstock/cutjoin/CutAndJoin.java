@@ -93,8 +93,11 @@ public final class CutAndJoin {
         /** Places the blocks in several ways and joins the bars a first time. */
         void begin(int generosity) {
             List<StockPiece> pieces = new PieceChoice(job, bars.kinds()).pieces(generosity);
-            int enough = attempts.size() + (job.blocks().isEmpty() ? 1 : parameters.attempts().placings());
-            for (int i = 0; i < parameters.attempts().mostPlacings() && attempts.size() < enough && (i == 0 || !budget.spent()); i++) {
+            int enough = attempts.size()
+                    + (job.blocks().isEmpty() ? 1 : parameters.attempts().placings());
+            for (int i = 0;
+                    i < parameters.attempts().mostPlacings() && attempts.size() < enough && (i == 0 || !budget.spent());
+                    i++) {
                 place(pieces, i == 0 ? 0 : parameters.attempts().variety());
             }
             if (!job.blocks().isEmpty() && !budget.spent()) {
@@ -103,7 +106,8 @@ public final class CutAndJoin {
         }
 
         private void place(List<StockPiece> pieces, double variety) {
-            StockCorners.Placing placing = new StockCorners(job, bars.kinds(), parameters.costs().smallFirst()).place(pieces, variety, chance);
+            StockCorners.Placing placing =
+                    new StockCorners(job, bars.kinds(), parameters.costs().smallFirst()).place(pieces, variety, chance);
             if (placing.left().isPresent()) {
                 leftOut = List.of(CutAttempt.shortage(placing.left().get()));
             } else {
@@ -151,7 +155,9 @@ public final class CutAndJoin {
         private void walk(long steps) {
             for (int i = 0; i < attempts.size(); i++) {
                 CutAttempt attempt = attempts.get(i);
-                long share = best.isPresent() ? steps : Math.max(parameters.attempts().firstWalk(), steps / (i + 1));
+                long share = best.isPresent()
+                        ? steps
+                        : Math.max(parameters.attempts().firstWalk(), steps / (i + 1));
                 if (attempt.hasBars()) {
                     walk.walk(
                             attempt.joinery(),

@@ -26,7 +26,12 @@ final class CutAttempt {
         this.ground = ground;
         this.asked = asked;
         this.lanes = new GuillotineLanes(
-                ground.plots(), asked.kinds(), asked.slots(job.joinLoss()), job.leastOffcut(), wantedArea(job), parameters.costs());
+                ground.plots(),
+                asked.kinds(),
+                asked.slots(job.joinLoss()),
+                job.leastOffcut(),
+                wantedArea(job),
+                parameters.costs());
         this.joinery = new Joinery(asked.wanted(), lanes, asked.rules(), job.joinLoss(), parameters);
     }
 

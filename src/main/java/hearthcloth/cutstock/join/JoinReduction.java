@@ -64,7 +64,8 @@ final class JoinReduction {
         }
         StripChain chain = chain();
         JoinSets sets = sets(chain);
-        boolean won = helps ? sets.help(hole, parameters.divisions(), chance) : sets.win(parameters.divisions(), chance);
+        boolean won =
+                helps ? sets.help(hole, parameters.divisions(), chance) : sets.win(parameters.divisions(), chance);
         if (won) {
             carryOut(sets, chain, kind, chance);
         }

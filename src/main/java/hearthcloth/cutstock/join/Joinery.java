@@ -24,6 +24,7 @@ public final class Joinery implements Reworkable {
 
     /** A missing bar outweighs every other good by this. */
     private static final double MISSING_FIRST = 1e6;
+
     private final StripSource strips;
     private final Piecework now;
     private final Piecework saved;
@@ -36,8 +37,7 @@ public final class Joinery implements Reworkable {
     private int untilEvening;
 
     /** Starts with nothing pieced. */
-    public Joinery(
-            List<WantedBar> bars, StripSource strips, JoinRules rules, long loss, SearchParameters parameters) {
+    public Joinery(List<WantedBar> bars, StripSource strips, JoinRules rules, long loss, SearchParameters parameters) {
         this.parameters = parameters;
         this.untilEvening = parameters.reduction().first();
         this.strips = strips;
@@ -198,7 +198,8 @@ public final class Joinery implements Reworkable {
                 spread += whole * whole - rest * rest;
             }
         }
-        double lacking = Math.max(parameters.costs().lacking(), 1 + 2.0 * now.joins() / Math.max(1, now.bars() - now.missing()));
+        double lacking =
+                Math.max(parameters.costs().lacking(), 1 + 2.0 * now.joins() / Math.max(1, now.bars() - now.missing()));
         return now.joins()
                 + (double) now.mostJoins() * now.missing()
                 + lacking * now.missingLength() / unit

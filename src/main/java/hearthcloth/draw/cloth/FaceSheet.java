@@ -25,7 +25,10 @@ public final class FaceSheet {
         String size = voice.write(plan.cloth().finished(), Rounding.NEAREST);
         column.words(
                 voice.printing()
-                        .faceSheet(drawn.scale().word(voice), size, plan.story().title().in(voice)),
+                        .faceSheet(
+                                drawn.scale().word(voice),
+                                size,
+                                plan.story().title().in(voice)),
                 0,
                 PrintSizes.SMALL,
                 2);

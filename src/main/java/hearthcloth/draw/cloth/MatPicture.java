@@ -183,7 +183,9 @@ public final class MatPicture {
         for (Rect left : cut.tree().left()) {
             if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
                 Label stays = new Label(
-                        CutPicture.room(scale, left, taken), ground, words.wordings(voice.printing().matStays(), left, Rounding.DOWN));
+                        CutPicture.room(scale, left, taken),
+                        ground,
+                        words.wordings(voice.printing().matStays(), left, Rounding.DOWN));
                 if (stays.fits(LEAST)) {
                     labels.add(stays);
                 }

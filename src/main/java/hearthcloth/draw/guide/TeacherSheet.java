@@ -81,7 +81,8 @@ public final class TeacherSheet {
         int joins = plan.figures().joins();
         int patches = plan.cloth().patches().size();
         String joined = plan.cloth().isFree() || joins == 0 ? "" : joins == 1 ? ", 1 join" : ", " + joins + " joins";
-        return plan.story().title().english() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST) + ": " + patches
+        return plan.story().title().english() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST) + ": "
+                + patches
                 + " patches from " + plan.cuts().size() + (plan.cuts().size() == 1 ? " piece" : " pieces") + joined
                 + ".";
     }

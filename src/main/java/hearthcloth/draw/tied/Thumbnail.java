@@ -31,7 +31,8 @@ public final class Thumbnail {
 
     /** The gift tied, from a corner. */
     public static String of(TiedGift gift) {
-        List<Picture> stills = gift.stills(WIDTH, HEIGHT, Voice.english(Ruler.MILLIMETRES).printing());
+        List<Picture> stills =
+                gift.stills(WIDTH, HEIGHT, Voice.english(Ruler.MILLIMETRES).printing());
         return of(stills.get(stills.size() - 1));
     }
 

@@ -140,8 +140,7 @@ public final class TiedGift {
         }
         List<Picture> pictures = new ArrayList<>();
         for (View view : views()) {
-            pictures.add(view.picture(
-                    words.view(view.eye().key()), scale));
+            pictures.add(view.picture(words.view(view.eye().key()), scale));
         }
         return List.copyOf(pictures);
     }

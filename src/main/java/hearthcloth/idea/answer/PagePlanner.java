@@ -91,8 +91,7 @@ public final class PagePlanner {
                 first.accept(svg(drawn(seen.best().get(), idea, voice).face(Face.FRONT)));
             }
         });
-        sheets =
-                fitted.cloths().stream()
+        sheets = fitted.cloths().stream()
                 .map(cloth -> drawn(cloth.plan(), idea, voice))
                 .toList();
         return answer(fitted, voice);
@@ -149,9 +148,7 @@ public final class PagePlanner {
                 .with("chosen", said(plan.story().chosen(), voice))
                 .with("cautions", said(plan.story().cautions(), voice))
                 .with("scraps", JsonValue.of(nearest.isScraps()))
-                .with(
-                        "bends",
-                        texts(nearest.bends().stream().map(Bend::what).toList()))
+                .with("bends", texts(nearest.bends().stream().map(Bend::what).toList()))
                 .with("joins", plan.figures().joins())
                 .with("patches", patches(plan, voice))
                 .with("front", svg(drawn.face(Face.FRONT)))

@@ -39,7 +39,14 @@ final class EdgeBand {
      *
      * @param outwards the sign that {@link Line#off} has outside the piece
      */
-    EdgeBand(PieceColourClassifier telling, Point a, Point b, int outwards, LensModel lens, int reach, EdgeParameters parameters) {
+    EdgeBand(
+            PieceColourClassifier telling,
+            Point a,
+            Point b,
+            int outwards,
+            LensModel lens,
+            int reach,
+            EdgeParameters parameters) {
         this.a = a;
         this.b = b;
         this.lens = lens;
@@ -54,7 +61,8 @@ final class EdgeBand {
 
     private void read(PieceColourClassifier telling) {
         double skip = Math.min(length / 4, Math.max(3, Math.max(reach * 0.5, length * 0.06)));
-        int count = (int) Math.max(parameters.band().leastPlaces(), Math.min(parameters.band().mostPlaces(), length - 2 * skip));
+        int count = (int) Math.max(
+                parameters.band().leastPlaces(), Math.min(parameters.band().mostPlaces(), length - 2 * skip));
         double[] colour = new double[3];
         double[] held = new double[count];
         for (int i = 0; i < count; i++) {
@@ -119,7 +127,8 @@ final class EdgeBand {
         gains = new double[levels.size()][n + 1];
         for (int s = 0; s < gains.length; s++) {
             for (int t = 0; t < n; t++) {
-                double says = Math.max(-parameters.band().clip(), Math.min(parameters.band().clip(), levels.get(s)[t] - solid));
+                double says = Math.max(
+                        -parameters.band().clip(), Math.min(parameters.band().clip(), levels.get(s)[t] - solid));
                 gains[s][t + 1] = gains[s][t] + says;
             }
         }
@@ -212,7 +221,10 @@ final class EdgeBand {
         int clear = 0;
         for (int s = 0; s < levels.size(); s++) {
             int at = reach + (int) Math.round(placed[0] + (placed[1] - placed[0]) * shares[s]);
-            clear += beside(s, at - parameters.band().beside(), at) > 0.5 && beside(s, at + 2, at + 2 + parameters.band().beside()) < 0.5 ? 1 : 0;
+            clear += beside(s, at - parameters.band().beside(), at) > 0.5
+                            && beside(s, at + 2, at + 2 + parameters.band().beside()) < 0.5
+                    ? 1
+                    : 0;
         }
         return clear / Math.max(1.0, levels.size());
     }
@@ -236,7 +248,8 @@ final class EdgeBand {
             last = t;
         }
         double soft = Math.max(0, last - reach - parameters.band().soft());
-        EdgeFringe beyond = new EdgeFringe(reach, levels, colours, shares, parameters.placing().threads());
+        EdgeFringe beyond = new EdgeFringe(
+                reach, levels, colours, shares, parameters.placing().threads());
         double threads = beyond.threads(ends);
         double fringe = soft > threads && beyond.isThreaded(ends, last) ? soft : threads;
         return new EdgeLocaliser.Rim(Line.through(one, two), fringe, Math.max(soft, fringe), this);

@@ -71,8 +71,8 @@ record EdgeCurvature(double sagitta, double answer, double deviation, double wav
         double[] other = parabola.line.offs(side.straight(lens.with(lens.kappa() + TRIAL, 0)));
         double sagitta = parabola.sagitta(off, weight);
         double answer = (parabola.sagitta(other, weight) - sagitta) / TRIAL;
-        double deviation =
-                Math.max(parameters.leastScatter(), scatter(left, weight)) * Math.sqrt(ALIKE / parabola.strength(weight));
+        double deviation = Math.max(parameters.leastScatter(), scatter(left, weight))
+                * Math.sqrt(ALIKE / parabola.strength(weight));
         return sum(weight) < parameters.leastShare() * weight.length
                 ? Optional.empty()
                 : Optional.of(

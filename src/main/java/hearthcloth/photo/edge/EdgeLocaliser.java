@@ -31,8 +31,7 @@ public final class EdgeLocaliser {
      *
      * @param reach how far a side may be from its first place, in pixels
      */
-    public EdgeLocaliser(
-            IlluminationCorrection light, OccupancyMap occupied, int reach, EdgeParameters parameters) {
+    public EdgeLocaliser(IlluminationCorrection light, OccupancyMap occupied, int reach, EdgeParameters parameters) {
         this.light = light;
         this.occupied = occupied;
         this.reach = reach;
@@ -94,7 +93,8 @@ public final class EdgeLocaliser {
      * moved far.
      */
     public Laid of(List<Point> rough, int own, LensModel lens) {
-        PieceColourClassifier telling = PieceColourClassifier.of(light, occupied, rough, own, reach, parameters.colours());
+        PieceColourClassifier telling =
+                PieceColourClassifier.of(light, occupied, rough, own, reach, parameters.colours());
         Laid laid = once(rough, telling, lens);
         for (int round = 0; round < 3 && laid.moved() > 1.5; round++) {
             telling = laid.moved() > parameters.placing().far() * reach
@@ -102,7 +102,8 @@ public final class EdgeLocaliser {
                     : telling;
             laid = once(laid.corners(), telling, lens);
         }
-        List<Point> whole = new BluntCorners(telling, reach, parameters.placing().blunt()).sharpened(laid.corners());
+        List<Point> whole =
+                new BluntCorners(telling, reach, parameters.placing().blunt()).sharpened(laid.corners());
         return whole.size() == laid.corners().size() ? laid : once(whole, telling, lens);
     }
 
@@ -117,7 +118,10 @@ public final class EdgeLocaliser {
             double[] ends = strip.best(parameters.placing().solid());
             moved = Math.max(moved, Math.max(Math.abs(ends[0]), Math.abs(ends[1])));
             Rim rim = strip.rim(ends);
-            rims.add(rim.fringe() < parameters.placing().fringe() ? rim : strip.rim(strip.best(parameters.placing().frayed())));
+            rims.add(
+                    rim.fringe() < parameters.placing().fringe()
+                            ? rim
+                            : strip.rim(strip.best(parameters.placing().frayed())));
         }
         List<Line> lines = rims.stream().map(Rim::line).toList();
         return new Laid(FittedPolygon.crossings(corners, lines, lens, 3 * reach), rims, moved, false);

@@ -19,6 +19,7 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
 
     /** Where a parabola crosses the line that fits it best, as a share of its length: (1 − 1/√3)/2. */
     private static final double BOWED = 0.2113;
+
     public FittedPolygon {
         corners = List.copyOf(corners);
         sides = List.copyOf(sides);
@@ -68,14 +69,24 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
             Point b = lens.straight(corners.get((i + 1) % corners.size()));
             EdgeFit.Fit fit = sides.get(i).isUsable()
                     ? sides.get(i).fit(lens, parameters.near())
-                    : EdgeFit.Fit.unseen(Line.through(a, b), parameters.near(), parameters.unsharp().deviation(), 0);
+                    : EdgeFit.Fit.unseen(
+                            Line.through(a, b),
+                            parameters.near(),
+                            parameters.unsharp().deviation(),
+                            0);
             double off = off(fit.line(), corners.get(i), corners.get((i + 1) % corners.size()), lens);
             EdgeLocaliser.Rim rim = rims.get(i);
             if (fit.share() < parameters.leastShare()
-                    || off > (rim.fringe() >= parameters.unsharp().fringe() ? parameters.frayedOff() : parameters.mostOff())
+                    || off
+                            > (rim.fringe() >= parameters.unsharp().fringe()
+                                    ? parameters.frayedOff()
+                                    : parameters.mostOff())
                     || rim.strip().loss(fit.line(), lens) > parameters.mostLoss()) {
                 fit = EdgeFit.Fit.unseen(
-                        Line.through(a, b), parameters.near(), parameters.unsharp().deviation(), Math.max(fit.share() / 2, parameters.unsharp().byColour() * rim.clear()));
+                        Line.through(a, b),
+                        parameters.near(),
+                        parameters.unsharp().deviation(),
+                        Math.max(fit.share() / 2, parameters.unsharp().byColour() * rim.clear()));
             } else {
                 fit = fit.moved(sides.get(i).shift());
             }

@@ -100,7 +100,8 @@ public final class LensEstimator {
         return sides.stream()
                 .parallel()
                 .flatMap(side -> EdgeCurvature.of(side, lens, near, parameters.side())
-                        .map(bow -> ask(bow, sheet.contains(side), parameters)).stream())
+                        .map(bow -> ask(bow, sheet.contains(side), parameters))
+                        .stream())
                 .toList();
     }
 
@@ -108,6 +109,9 @@ public final class LensEstimator {
         double noise = parameters.side().noise() * bow.deviation();
         return sheet
                 ? new Ask(bow, Math.hypot(noise, bow.length() * parameters.sheetBow()), 0)
-                : new Ask(bow, Math.hypot(noise, parameters.waverBow() * bow.waver()), bow.length() * parameters.clothBow());
+                : new Ask(
+                        bow,
+                        Math.hypot(noise, parameters.waverBow() * bow.waver()),
+                        bow.length() * parameters.clothBow());
     }
 }

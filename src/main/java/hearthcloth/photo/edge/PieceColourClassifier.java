@@ -18,6 +18,7 @@ final class PieceColourClassifier {
     private static final int BINS = 44;
     /** The width of a bin, in steps of 255; they reach to 288, since even light may brighten a colour beyond 255. */
     private static final double BIN = 288.0 / BINS;
+
     private final IlluminationCorrection light;
     private final OccupancyMap occupied;
     private final int own;
@@ -39,7 +40,11 @@ final class PieceColourClassifier {
      *     wide enough
      */
     static PieceColourClassifier of(
-            IlluminationCorrection light, OccupancyMap occupied, List<Point> corners, int own, double near,
+            IlluminationCorrection light,
+            OccupancyMap occupied,
+            List<Point> corners,
+            int own,
+            double near,
             EdgeParameters.Colours parameters) {
         float[] in = new float[BINS * BINS * BINS];
         float[] out = new float[BINS * BINS * BINS];
@@ -60,7 +65,11 @@ final class PieceColourClassifier {
         return new PieceColourClassifier(light, occupied, own, p);
     }
 
-    private static double learnInside(IlluminationCorrection light, List<Point> corners, double inset, float[] to,
+    private static double learnInside(
+            IlluminationCorrection light,
+            List<Point> corners,
+            double inset,
+            float[] to,
             EdgeParameters.Colours parameters) {
         double left = corners.stream().mapToDouble(Point::x).min().orElse(0);
         double right = corners.stream().mapToDouble(Point::x).max().orElse(0);

@@ -144,9 +144,13 @@ public final class GroundLayer {
     private boolean crossed(double texture, PriorityQueue<Offer> offers) {
         boolean any = false;
         for (int t = 0; t < known.length; t++) {
-            if (!known[t] && !closed[t] && tiles.spread[t] < parameters.spreading().restless() * texture + 0.5) {
+            if (!known[t]
+                    && !closed[t]
+                    && tiles.spread[t] < parameters.spreading().restless() * texture + 0.5) {
                 float[] guess = expected(t, parameters.spreading().across());
-                if (guess.length > 0 && tiles.apart(t, guess) < parameters.spreading().like() * reach && settle(t)) {
+                if (guess.length > 0
+                        && tiles.apart(t, guess) < parameters.spreading().like() * reach
+                        && settle(t)) {
                     offer(t, offers);
                     any = true;
                 }

@@ -68,7 +68,10 @@ public final class GroundModel {
     private static GroundLayer first(LabTiles tiles, boolean[] closed, GroundParameters parameters) {
         boolean[] tried = closed.clone();
         GroundLayer first = null;
-        for (int round = 0; round < parameters.layers().seeds() && (first == null || first.share() < parameters.layers().least()); round++) {
+        for (int round = 0;
+                round < parameters.layers().seeds()
+                        && (first == null || first.share() < parameters.layers().least());
+                round++) {
             first = new GroundLayer(tiles, closed, parameters);
             first.grow(tiles.commonest(tried));
             first.addTo(tried);
@@ -84,8 +87,10 @@ public final class GroundModel {
     private static GroundModel both(
             GroundLayer first, GroundLayer second, LabTiles tiles, GroundParameters parameters) {
         GroundLayer both = first.and(second);
-        byte[] edge = SecondGround.which(first, second, tiles, parameters.layers().edge());
-        byte[] softEdge = SecondGround.which(first, second, tiles, parameters.layers().softEdge());
+        byte[] edge =
+                SecondGround.which(first, second, tiles, parameters.layers().edge());
+        byte[] softEdge =
+                SecondGround.which(first, second, tiles, parameters.layers().softEdge());
         Stream.of(first, second, both).forEach(GroundLayer::complete);
         boolean shaded = SecondGround.isShade(first, second, edge, parameters.second());
         return new GroundModel(tiles, shaded ? both : first, List.of(first, second), shaded, shaded ? softEdge : edge);

@@ -30,7 +30,8 @@ final class SecondGround {
                 second.grow(t);
             }
         }
-        return Optional.of(second).filter(s -> rimShare(s.known(), tiles) >= parameters.second().least());
+        return Optional.of(second)
+                .filter(s -> rimShare(s.known(), tiles) >= parameters.second().least());
     }
 
     /** A mat that lies wholly inside the picture with the scraps on it; empty where nothing so large has one colour. */
@@ -53,7 +54,8 @@ final class SecondGround {
     }
 
     private static boolean isAlike(LabTiles tiles, int tile, int seed, GroundParameters parameters) {
-        return Math.abs(tiles.mean[0][tile] - tiles.mean[0][seed]) < parameters.second().lightness()
+        return Math.abs(tiles.mean[0][tile] - tiles.mean[0][seed])
+                        < parameters.second().lightness()
                 && Math.hypot(tiles.mean[1][tile] - tiles.mean[1][seed], tiles.mean[2][tile] - tiles.mean[2][seed])
                         < parameters.second().hue();
     }

@@ -13,8 +13,7 @@ import java.util.List;
  * @param following which of the two holds
  * @param lens how the lens is told from bent cloth
  */
-public record EdgeParameters(
-        Colours colours, Placing placing, Band band, Steps steps, Following following, Lens lens) {
+public record EdgeParameters(Colours colours, Placing placing, Band band, Steps steps, Following following, Lens lens) {
 
     /** The values that the reader works with. */
     public static EdgeParameters standard() {
@@ -107,7 +106,8 @@ public record EdgeParameters(
      * @param mostLoss a sharp edge that is worse by so many pixels of cloth or ground is a figure's; tuned
      * @param unsharp what is taken of sides that are not sharp
      */
-    public record Following(double near, double leastShare, double mostOff, double frayedOff, double mostLoss, Unsharp unsharp) {
+    public record Following(
+            double near, double leastShare, double mostOff, double frayedOff, double mostLoss, Unsharp unsharp) {
         private static Following standard() {
             return new Following(1.2, 0.3, 2.5, 1.2, 1.2, new Unsharp(0.45, 0.7, 2.4, 2.3, 0.8));
         }
@@ -124,13 +124,20 @@ public record EdgeParameters(
      * @param waverBow a side that sways may have a sagitta of so many times its waver; tuned
      * @param side which sides tell anything
      */
-    public record Lens(double priorDeviation, double clothBow, List<Double> spreads, double sheetBow, double waverBow, Side side) {
+    public record Lens(
+            double priorDeviation, double clothBow, List<Double> spreads, double sheetBow, double waverBow, Side side) {
         public Lens {
             spreads = List.copyOf(spreads);
         }
 
         private static Lens standard() {
-            return new Lens(0.08, 1.0 / 2000, List.of(0.25, 0.35, 0.5, 0.7, 1.0, 1.4, 2.0, 2.8, 4.0), 1.0 / 5000, 2, new Side(60, 20, 2.5, 5, 0.04, 0.5, 2));
+            return new Lens(
+                    0.08,
+                    1.0 / 2000,
+                    List.of(0.25, 0.35, 0.5, 0.7, 1.0, 1.4, 2.0, 2.8, 4.0),
+                    1.0 / 5000,
+                    2,
+                    new Side(60, 20, 2.5, 5, 0.04, 0.5, 2));
         }
     }
 
@@ -180,5 +187,12 @@ public record EdgeParameters(
      * @param noise the deviation from the noise of places is multiplied by this, since a soft edge beside shade
      *     bows without noise; tuned
      */
-    public record Side(double shortest, int fewest, double farthest, double cut, double leastScatter, double leastShare, double noise) {}
+    public record Side(
+            double shortest,
+            int fewest,
+            double farthest,
+            double cut,
+            double leastScatter,
+            double leastShare,
+            double noise) {}
 }

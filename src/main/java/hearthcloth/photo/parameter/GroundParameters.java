@@ -9,16 +9,11 @@ package hearthcloth.photo.parameter;
  * @param layers how many kinds there are, and where either may lie
  * @param second what makes a second kind of ground
  */
-public record GroundParameters(
-        Spreading spreading, Reach reach, Layers layers, Second second) {
+public record GroundParameters(Spreading spreading, Reach reach, Layers layers, Second second) {
 
     /** The values that the reader works with. */
     public static GroundParameters standard() {
-        return new GroundParameters(
-                Spreading.standard(),
-                Reach.standard(),
-                Layers.standard(),
-                Second.standard());
+        return new GroundParameters(Spreading.standard(), Reach.standard(), Layers.standard(), Second.standard());
     }
 
     /**

@@ -12,17 +12,12 @@ import java.util.List;
  * @param doubts when a piece is doubted
  * @param vague when its measures are
  */
-public record MeasuringParameters(
-        Tracing tracing, Tapped tapped, Sides sides, Doubts doubts, Vague vague) {
+public record MeasuringParameters(Tracing tracing, Tapped tapped, Sides sides, Doubts doubts, Vague vague) {
 
     /** The values that the reader works with. */
     public static MeasuringParameters standard() {
         return new MeasuringParameters(
-                Tracing.standard(),
-                Tapped.standard(),
-                Sides.standard(),
-                Doubts.standard(),
-                Vague.standard());
+                Tracing.standard(), Tapped.standard(), Sides.standard(), Doubts.standard(), Vague.standard());
     }
 
     /**
@@ -38,7 +33,13 @@ public record MeasuringParameters(
      * @param stray a rim farther from a polygon follows none of its sides, as in the notch of an L, in coarse
      *     pixels; tuned
      */
-    public record Tracing(List<Double> tolerances, double cornerCost, double emptyCorner, double emptyArea, double rounded, double stray) {
+    public record Tracing(
+            List<Double> tolerances,
+            double cornerCost,
+            double emptyCorner,
+            double emptyArea,
+            double rounded,
+            double stray) {
         public Tracing {
             tolerances = List.copyOf(tolerances);
         }
@@ -92,7 +93,13 @@ public record MeasuringParameters(
      * @param twoCloths when its colours are probably two pieces'
      * @param mostCorners an outline with more corners is called uneven; tuned
      */
-    public record Doubts(double faintContrast, double faintShare, double far, double fringeMm, TwoCloths twoCloths, int mostCorners) {
+    public record Doubts(
+            double faintContrast,
+            double faintShare,
+            double far,
+            double fringeMm,
+            TwoCloths twoCloths,
+            int mostCorners) {
         private static Doubts standard() {
             return new Doubts(12, 0.3, 3, 0.8, new TwoCloths(10, 2.2, 0.97), 9);
         }

@@ -36,7 +36,8 @@ public record SegmentParameters(
      * @param apart half the width of what may join neighbours, such as a joint, in coarse pixels; tuned
      * @param shade half the width of a shade between cloths that nearly touch, in coarse pixels; tuned
      */
-    public record Foreground(double deviations, double leastDifference, double noise, int opening, int apart, int shade) {
+    public record Foreground(
+            double deviations, double leastDifference, double noise, int opening, int apart, int shade) {
         private static Foreground standard() {
             return new Foreground(3.3, 4.5, 1.2, 3, 5, 10);
         }
@@ -53,7 +54,8 @@ public record SegmentParameters(
      * @param agreeing lines are joints only where more than this share is of one colour; tuned
      * @param rims joints go on under the pieces and off the picture, so they reach this many of its rims
      */
-    public record Lines(Straight straight, double scatter, double leastShare, double mostShare, double agreeing, int rims) {
+    public record Lines(
+            Straight straight, double scatter, double leastShare, double mostShare, double agreeing, int rims) {
         private static Lines standard() {
             return new Lines(new Straight(5, 80, 9, 30, 2.2), 7, 0.25, 2.2, 2.0 / 3, 2);
         }
@@ -117,7 +119,11 @@ public record SegmentParameters(
      */
     public record Parting(Fragments fragments, Chords chords, double compact, Pale pale) {
         private static Parting standard() {
-            return new Parting(new Fragments(0.08, 0.75, 0.66, 0.9, 12), new Chords(0.2, 0.6, 0.12, 12, 300), 0.93, new Pale(10, 18, 2, 0.004));
+            return new Parting(
+                    new Fragments(0.08, 0.75, 0.66, 0.9, 12),
+                    new Chords(0.2, 0.6, 0.12, 12, 300),
+                    0.93,
+                    new Pale(10, 18, 2, 0.004));
         }
     }
 

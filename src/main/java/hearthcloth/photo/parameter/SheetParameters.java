@@ -39,7 +39,8 @@ public record SheetParameters(
      * @param mostSeenMm the most of the floor that a picture's longer side shows to somebody who stands, in
      *     millimetres
      */
-    public record Proportions(double most, double usual, double pixels, double round, double roundPixels, double mostSeenMm) {
+    public record Proportions(
+            double most, double usual, double pixels, double round, double roundPixels, double mostSeenMm) {
         private static Proportions standard() {
             return new Proportions(0.045, 0.015, 1.5, 0.5, 1, 3000);
         }
@@ -121,7 +122,11 @@ public record SheetParameters(
      */
     public record Faint(Edgel edgels, Rows rows, Round round, Paper paper) {
         private static Faint standard() {
-            return new Faint(new Edgel(1.3, 2.5, 2, 15, 0.12, 5), new Rows(5, 50, 25, 0.45, 40, 160), new Round(25, 50, 70, 0.4, 0.55, 0.4), new Paper(6, 0.5, 1.5, 1.2));
+            return new Faint(
+                    new Edgel(1.3, 2.5, 2, 15, 0.12, 5),
+                    new Rows(5, 50, 25, 0.45, 40, 160),
+                    new Round(25, 50, 70, 0.4, 0.55, 0.4),
+                    new Paper(6, 0.5, 1.5, 1.2));
         }
     }
 
@@ -136,7 +141,8 @@ public record SheetParameters(
      * @param beyond the stretch beyond a corner that is tested, as a share of the side; tuned
      * @param past which begins so far past the corner; tuned
      */
-    public record Edgel(double leastStep, double overNoise, double near, double turnedDegrees, double beyond, double past) {}
+    public record Edgel(
+            double leastStep, double overNoise, double near, double turnedDegrees, double beyond, double past) {}
 
     /**
      * Where the colour steps for a long way; lengths in coarse pixels.
@@ -161,7 +167,13 @@ public record SheetParameters(
      * @param mostBeyond at most this share of the stretch beyond a corner may show one: paper ends there, joints
      *     do not; tuned
      */
-    public record Round(double oppositeDegrees, double neighbouringDegrees, double shortest, double leastSide, double leastRound, double mostBeyond) {}
+    public record Round(
+            double oppositeDegrees,
+            double neighbouringDegrees,
+            double shortest,
+            double leastSide,
+            double leastRound,
+            double mostBeyond) {}
 
     /**
      * Which of these are paper.

@@ -10,6 +10,7 @@ final class EdgelMap {
 
     /** The angle at a place without an edgel. */
     private static final double NONE = -1;
+
     private final int width;
     private final int height;
     private final double[] angles;
@@ -59,7 +60,8 @@ final class EdgelMap {
             double y = at.y() + t * ny;
             if (holds(x, y)) {
                 double angle = angles[at(x, y)];
-                if (angle != NONE && Math.abs(Math.sin(angle - normal)) < Math.sin(Math.toRadians(parameters.turnedDegrees()))) {
+                if (angle != NONE
+                        && Math.abs(Math.sin(angle - normal)) < Math.sin(Math.toRadians(parameters.turnedDegrees()))) {
                     return true;
                 }
             }
@@ -70,6 +72,8 @@ final class EdgelMap {
     /** The share that shows an edge of the side's continuation past {@code to}. */
     double beyond(Point from, Point to) {
         double length = from.to(to);
-        return shown(from.towards(to, 1 + parameters.past() / length), from.towards(to, 1 + Math.max(parameters.beyond(), 3 * parameters.past() / length)));
+        return shown(
+                from.towards(to, 1 + parameters.past() / length),
+                from.towards(to, 1 + Math.max(parameters.beyond(), 3 * parameters.past() / length)));
     }
 }

@@ -62,8 +62,7 @@ final class Edgels {
      * @param coarse the smoothed picture
      * @param free whether a pixel may be an edgel
      */
-    static List<Edgel> in(
-            LabThumbnail coarse, BiPredicate<Integer, Integer> free, SheetParameters.Edgel parameters) {
+    static List<Edgel> in(LabThumbnail coarse, BiPredicate<Integer, Integer> free, SheetParameters.Edgel parameters) {
         Edgels edgels = new Edgels(coarse);
         IntStream.range(FAR, coarse.height - FAR).parallel().forEach(edgels::row);
         edgels.least = Math.max(parameters.leastStep(), parameters.overNoise() * edgels.usual());

@@ -57,7 +57,11 @@ public final class FaintSheetFinder {
         this.smooth = smooth;
         this.lens = lens;
         this.occupied = occupied;
-        List<Edgels.Edgel> edgels = Edgels.in(smooth.smoothed(this.parameters.paper().smoothing()), occupied::isFree, this.parameters.edgels()).stream()
+        List<Edgels.Edgel> edgels = Edgels.in(
+                        smooth.smoothed(this.parameters.paper().smoothing()),
+                        occupied::isFree,
+                        this.parameters.edgels())
+                .stream()
                 .map(this::straightened)
                 .toList();
         map = new EdgelMap(edgels, smooth.width, smooth.height, this.parameters.edgels());
@@ -134,7 +138,9 @@ public final class FaintSheetFinder {
             sum += shown * length;
             all += length;
         }
-        return least < parameters.round().leastSide() || goesOn(corners) ? Stream.empty() : Stream.of(new Round(corners, sum / all));
+        return least < parameters.round().leastSide() || goesOn(corners)
+                ? Stream.empty()
+                : Stream.of(new Round(corners, sum / all));
     }
 
     private boolean isInside(Point at) {
@@ -145,7 +151,8 @@ public final class FaintSheetFinder {
         for (int i = 0; i < 4; i++) {
             Point from = corners.get(i);
             Point to = corners.get((i + 1) % 4);
-            if (map.beyond(from, to) > parameters.round().mostBeyond() || map.beyond(to, from) > parameters.round().mostBeyond()) {
+            if (map.beyond(from, to) > parameters.round().mostBeyond()
+                    || map.beyond(to, from) > parameters.round().mostBeyond()) {
                 return true;
             }
         }
@@ -161,12 +168,18 @@ public final class FaintSheetFinder {
 
     private FittedPolygon followed(List<Point> corners, int reach, double leash) {
         return FittedPolygon.of(
-                corners, new SubpixelEdges(picture, reach, false, steps).of(corners), lens, parameters.paper().near(), leash * smooth.step);
+                corners,
+                new SubpixelEdges(picture, reach, false, steps).of(corners),
+                lens,
+                parameters.paper().near(),
+                leash * smooth.step);
     }
 
     private boolean isSheet(FittedPolygon shape, ReferenceSheet sheet, SheetFinder finder) {
-        return shape.fits().stream().allMatch(fit -> fit.share() > parameters.paper().leastShare())
-                && finder.among(List.of(shape), sheet).stream().anyMatch(found -> found.skew() <= finder.usualSkew(found))
+        return shape.fits().stream()
+                        .allMatch(fit -> fit.share() > parameters.paper().leastShare())
+                && finder.among(List.of(shape), sheet).stream()
+                        .anyMatch(found -> found.skew() <= finder.usualSkew(found))
                 && RimColourProfile.of(shape.corners(), smooth, occupied).isOfOneKind();
     }
 

@@ -22,6 +22,7 @@ final class HoughSegments {
 
     /** How far from a line an edgel may be, in coarse pixels. */
     private static final double NEAR = 2;
+
     private final List<Edgels.Edgel> edgels;
     private final SheetParameters.Rows parameters;
     private final int middle;
@@ -97,7 +98,9 @@ final class HoughSegments {
         List<Integer> near = new ArrayList<>();
         for (int i = 0; i < edgels.size(); i++) {
             Edgels.Edgel e = edgels.get(i);
-            if (!gone.get(i) && e.turned(angle) <= (parameters.sway() + 1) * TURN && Math.abs(line.off(e.spot())) < far) {
+            if (!gone.get(i)
+                    && e.turned(angle) <= (parameters.sway() + 1) * TURN
+                    && Math.abs(line.off(e.spot())) < far) {
                 near.add(i);
             }
         }
@@ -115,7 +118,8 @@ final class HoughSegments {
         List<Integer> best = List.of();
         int from = 0;
         for (int k = 1; k <= sorted.size(); k++) {
-            if (k == sorted.size() || along(line, sorted.get(k)) - along(line, sorted.get(k - 1)) > parameters.longestGap()) {
+            if (k == sorted.size()
+                    || along(line, sorted.get(k)) - along(line, sorted.get(k - 1)) > parameters.longestGap()) {
                 best = k - from > best.size() ? List.copyOf(sorted.subList(from, k)) : best;
                 from = k;
             }

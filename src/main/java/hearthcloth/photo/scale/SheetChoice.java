@@ -137,7 +137,8 @@ public final class SheetChoice {
     }
 
     private boolean isOfOneSize(SheetFinder.Found other, SheetFinder.Found found) {
-        return Math.abs(Math.log(finder.times(found, other.corners()))) < 2 * finder.parameters().whiter().sameSize();
+        return Math.abs(Math.log(finder.times(found, other.corners())))
+                < 2 * finder.parameters().whiter().sameSize();
     }
 
     /** False when a larger shape is as white: then that one is the sheet, but something touches it or it is cut off. */

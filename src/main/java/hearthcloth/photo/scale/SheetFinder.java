@@ -56,7 +56,8 @@ public final class SheetFinder {
                 .toArray();
         this.unusual = focals.clone();
         for (int i = 0; i < focals.length; i++) {
-            double off = Math.abs(Math.log(focals[i] / side / USUAL_FOCAL)) - parameters.score().range();
+            double off = Math.abs(Math.log(focals[i] / side / USUAL_FOCAL))
+                    - parameters.score().range();
             unusual[i] = focalShare.isPresent() ? 0 : parameters.score().unusual() * Math.max(0, off);
         }
     }
@@ -97,7 +98,9 @@ public final class SheetFinder {
             FittedPolygon shape = shapes.get(i);
             if (shape.corners().size() == 4 && convex(shape.corners())) {
                 Found candidate = candidate(i, shape, sheet);
-                if (candidate.skew <= parameters.proportions().most() && candidate.score < parameters.score().most() && isPlausible(candidate, sheet)) {
+                if (candidate.skew <= parameters.proportions().most()
+                        && candidate.score < parameters.score().most()
+                        && isPlausible(candidate, sheet)) {
                     found.add(candidate);
                 }
             }
@@ -163,7 +166,8 @@ public final class SheetFinder {
         double radius = sheet.cornerRadius().in(Unit.MILLIMETRE);
         return radius == 0
                 || (pixels >= parameters.proportions().roundPixels()
-                        && RoundedCorners.roundness(picture, plane(found), found.size, radius) >= parameters.proportions().round());
+                        && RoundedCorners.roundness(picture, plane(found), found.size, radius)
+                                >= parameters.proportions().round());
     }
 
     static boolean convex(List<Point> corners) {
@@ -203,7 +207,8 @@ public final class SheetFinder {
                 .orElse(9);
         Found found = new Found(index, corners, size, Math.min(one, two), 0, shape.worstDeviation());
         double share = found.area() / (lens.unit() * lens.unit());
-        double plain = plainness(corners, sheet.white()) * (sheet.cornerRadius().isPositive() ? parameters.score().printed() : 1);
+        double plain = plainness(corners, sheet.white())
+                * (sheet.cornerRadius().isPositive() ? parameters.score().printed() : 1);
         double score = 2 * found.skew / usualSkew(found) + scatter / 3 + plain;
         score -= (sheet.white() ? 1 : parameters.score().larger()) * (Math.log10(share) + 2);
         return new Found(index, corners, size, found.skew, score, found.deviation);

@@ -34,7 +34,9 @@ public final class ColourRegion {
             }
             mask.data[i] = (byte) (off < like * like ? 1 : 0);
         }
-        GrayU8 solid = ForegroundMask.opened(BinaryMorphology.filled(BinaryMorphology.closed(mask, CLOSING)), parameters.foreground().opening());
+        GrayU8 solid = ForegroundMask.opened(
+                BinaryMorphology.filled(BinaryMorphology.closed(mask, CLOSING)),
+                parameters.foreground().opening());
         return MaskContours.of(solid, smooth, 0, 0).stream()
                 .filter(blob -> !blob.cutOff() && blob.holds(at))
                 .map(Blob::rim)

@@ -88,7 +88,9 @@ public final class ConcavitySplit {
         double root = Math.sqrt(Math.min(one, two));
         double least = parameters.chords().leastArea() * coarse.step * coarse.step;
         double all = Math.abs(Polygons.signedArea(whole));
-        if (Math.min(one, two) < least || cut.length > parameters.chords().longest() * root || Math.abs(one + two - all) > 0.02 * all) {
+        if (Math.min(one, two) < least
+                || cut.length > parameters.chords().longest() * root
+                || Math.abs(one + two - all) > 0.02 * all) {
             return false;
         }
         return cut.length < parameters.chords().bridge() * root || isOfTwoColours(cut);

@@ -43,10 +43,15 @@ final class FloorLineFilter {
     static void clear(GrayU8 mask, LabThumbnail coarse, GroundModel ground, SegmentParameters parameters) {
         FloorLineFilter joints = new FloorLineFilter(coarse, ground, mask, parameters);
         GrayU8 whole = mask.clone();
-        Lines lines = joints.lines(joints.narrow(mask, parameters.lines().straight().half()), parameters.lines().straight().length());
+        Lines lines = joints.lines(
+                joints.narrow(mask, parameters.lines().straight().half()),
+                parameters.lines().straight().length());
         joints.clear(lines);
-        int wide = (int) Math.min(parameters.lines().straight().wide(), Math.round(parameters.lines().straight().wider() * lines.halfWidth()));
-        if (wide > parameters.lines().straight().half() && lines.rims() >= parameters.lines().rims()) {
+        int wide = (int) Math.min(
+                parameters.lines().straight().wide(),
+                Math.round(parameters.lines().straight().wider() * lines.halfWidth()));
+        if (wide > parameters.lines().straight().half()
+                && lines.rims() >= parameters.lines().rims()) {
             joints.colour(lines).ifPresent(grout -> {
                 GrayU8 narrow = joints.narrow(whole, wide);
                 joints.keep(narrow, grout);
@@ -103,10 +108,12 @@ final class FloorLineFilter {
 
     private List<Integer> rims(int x, int y) {
         List<Integer> rims = new ArrayList<>();
-        if (x < parameters.patches().atRim() || x >= mask.width - parameters.patches().atRim()) {
+        if (x < parameters.patches().atRim()
+                || x >= mask.width - parameters.patches().atRim()) {
             rims.add(x < parameters.patches().atRim() ? 0 : 1);
         }
-        if (y < parameters.patches().atRim() || y >= mask.height - parameters.patches().atRim()) {
+        if (y < parameters.patches().atRim()
+                || y >= mask.height - parameters.patches().atRim()) {
             rims.add(y < parameters.patches().atRim() ? 2 : 3);
         }
         return rims;
@@ -148,10 +155,17 @@ final class FloorLineFilter {
         if (isGrid(core, lines)) {
             core = new GrayU8(mask.width, mask.height);
         }
-        GrayU8 cloth = BinaryMorphology.grown(core, parameters.patches().patch() + 2 * parameters.patches().close());
+        GrayU8 cloth = BinaryMorphology.grown(
+                core, parameters.patches().patch() + 2 * parameters.patches().close());
         Set<Integer> figures = mostlyIn(cloth, joints, labels);
         GrayU8 stripes = BinaryMorphology.opened(rest, parameters.patches().thin());
-        figures.addAll(mostlyIn(BinaryMorphology.grown(stripes, parameters.lines().straight().half() + parameters.patches().beside()), joints, labels));
+        figures.addAll(mostlyIn(
+                BinaryMorphology.grown(
+                        stripes,
+                        parameters.lines().straight().half()
+                                + parameters.patches().beside()),
+                joints,
+                labels));
         for (int i = 0; i < labels.length; i++) {
             if (cloth.data[i] != 0) {
                 mask.data[i] |= closed.data[i];
@@ -229,7 +243,9 @@ final class FloorLineFilter {
         for (int c = 0; c < 3; c++) {
             off += (seen[c] - share * grout[c]) * (seen[c] - share * grout[c]);
         }
-        return share > parameters.lines().leastShare() && share < parameters.lines().mostShare() && off < parameters.lines().scatter() * parameters.lines().scatter();
+        return share > parameters.lines().leastShare()
+                && share < parameters.lines().mostShare()
+                && off < parameters.lines().scatter() * parameters.lines().scatter();
     }
 
     private void keep(GrayU8 narrow, float[] grout) {

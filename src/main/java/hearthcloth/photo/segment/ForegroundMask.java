@@ -85,7 +85,8 @@ public final class ForegroundMask {
             }
         }
         for (int i = 0; i < 6; i++) {
-            sums[i] = sums[i] / Math.max(1, count) + (i == 0 || i == 3 || i == 5 ? parameters.foreground().noise() : 0);
+            sums[i] = sums[i] / Math.max(1, count)
+                    + (i == 0 || i == 3 || i == 5 ? parameters.foreground().noise() : 0);
         }
         return sums;
     }
@@ -136,7 +137,12 @@ public final class ForegroundMask {
                 + inverse[3] * a * a
                 + inverse[5] * b * b
                 + 2 * (inverse[1] * l * a + inverse[2] * l * b + inverse[4] * a * b);
-        return odd > parameters.foreground().deviations() * parameters.foreground().deviations() && l * l + a * a + b * b > parameters.foreground().leastDifference() * parameters.foreground().leastDifference();
+        return odd
+                        > parameters.foreground().deviations()
+                                * parameters.foreground().deviations()
+                && l * l + a * a + b * b
+                        > parameters.foreground().leastDifference()
+                                * parameters.foreground().leastDifference();
     }
 
     /** The colour between two that is nearest to a pixel's; the soft edge of a shadow has such colours. */
@@ -166,7 +172,9 @@ public final class ForegroundMask {
         RugFigureFilter.clear(mask, coarse, ground, parameters);
         List<GrayU8> shapes = IntStream.of(1, 3)
                 .parallel()
-                .mapToObj(radius -> BinaryMorphology.filled(opened(BinaryMorphology.closed(mask, radius), parameters.foreground().opening())))
+                .mapToObj(radius -> BinaryMorphology.filled(opened(
+                        BinaryMorphology.closed(mask, radius),
+                        parameters.foreground().opening())))
                 .toList();
         List<List<Blob>> found = shapes.stream()
                 .parallel()
@@ -192,9 +200,11 @@ public final class ForegroundMask {
 
     /** The pieces of one shape. A figure of the ground's colour makes no waist in the mask that is {@code solid}. */
     private List<Blob> parted(Blob whole, GrayU8 solid, FragmentGrouping neighbours) {
-        List<Blob> parts = neighbours.within(whole, cores(whole, mask, parameters.foreground().apart()));
+        List<Blob> parts = neighbours.within(
+                whole, cores(whole, mask, parameters.foreground().apart()));
         if (parts.isEmpty()) {
-            parts = neighbours.ofTwoCloths(whole, cores(whole, solid, parameters.foreground().shade()));
+            parts = neighbours.ofTwoCloths(
+                    whole, cores(whole, solid, parameters.foreground().shade()));
         }
         return parts.isEmpty() ? List.of(whole) : parts;
     }

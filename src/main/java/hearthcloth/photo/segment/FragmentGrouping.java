@@ -47,15 +47,19 @@ final class FragmentGrouping {
                 .filter(p -> p.area() > parameters.fragments().least() * whole.area())
                 .toList();
         double covered = large.stream().mapToDouble(Blob::area).sum();
-        boolean solid = large.stream().allMatch(p -> p.filled() > parameters.fragments().solid());
-        boolean sharp = large.stream().anyMatch(p -> p.filled() > parameters.fragments().convex());
-        boolean whollyApart = large.size() > 1 && covered >= parameters.fragments().covered() * whole.area();
+        boolean solid =
+                large.stream().allMatch(p -> p.filled() > parameters.fragments().solid());
+        boolean sharp =
+                large.stream().anyMatch(p -> p.filled() > parameters.fragments().convex());
+        boolean whollyApart =
+                large.size() > 1 && covered >= parameters.fragments().covered() * whole.area();
         return whollyApart && solid && sharp ? large : List.of();
     }
 
     private boolean areOfTwoColours(List<Blob> parts) {
         List<Lab> colours = parts.stream().map(this::colour).toList();
-        return colours.stream().anyMatch(c -> c.apart(colours.get(0)) > parameters.fragments().twoColours());
+        return colours.stream()
+                .anyMatch(c -> c.apart(colours.get(0)) > parameters.fragments().twoColours());
     }
 
     private Lab colour(Blob blob) {

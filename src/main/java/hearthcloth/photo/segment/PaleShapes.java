@@ -30,7 +30,9 @@ public final class PaleShapes {
                 mask.data[i] = (byte) (white ? 1 : 0);
             }
         });
-        GrayU8 solid = ForegroundMask.opened(BinaryMorphology.filled(BinaryMorphology.closed(mask, pale.print())), parameters.foreground().opening());
+        GrayU8 solid = ForegroundMask.opened(
+                BinaryMorphology.filled(BinaryMorphology.closed(mask, pale.print())),
+                parameters.foreground().opening());
         double least = pale.least() * smooth.width * smooth.height * smooth.step * smooth.step;
         return MaskContours.of(solid, smooth, 0, 0).stream()
                 .filter(shape -> shape.area() > least && isPaleInside(shape, smooth, ground, pale))

@@ -39,7 +39,11 @@ final class RugFigureFilter {
                 .filter(s -> s.area() >= parameters.figures().size().narrow() * s.span() && s.span() <= largest)
                 .toList();
         cut = islands.all().stream()
-                .filter(s -> s.sides() != 0 && s.area() >= parameters.figures().size().narrow() * parameters.figures().size().narrow() && s.span() <= largest)
+                .filter(s -> s.sides() != 0
+                        && s.area()
+                                >= parameters.figures().size().narrow()
+                                        * parameters.figures().size().narrow()
+                        && s.span() <= largest)
                 .toList();
         differences = new ColourHistogram(coarse, ground);
     }
@@ -57,11 +61,18 @@ final class RugFigureFilter {
         return small.size() >= parameters.rug().figures()
                 && cut.size() >= parameters.rug().cut()
                 && Integer.bitCount(sides) >= parameters.rug().sides()
-                && small.stream().mapToInt(this::part).distinct().count() >= parameters.rug().spread() * parameters.rug().parts() * parameters.rug().parts();
+                && small.stream().mapToInt(this::part).distinct().count()
+                        >= parameters.rug().spread()
+                                * parameters.rug().parts()
+                                * parameters.rug().parts();
     }
 
     private int part(ConnectedComponents.Island shape) {
-        return shape.middleX() * parameters.rug().parts() / mask.width + shape.middleY() * parameters.rug().parts() / mask.height * parameters.rug().parts();
+        return shape.middleX() * parameters.rug().parts() / mask.width
+                + shape.middleY()
+                        * parameters.rug().parts()
+                        / mask.height
+                        * parameters.rug().parts();
     }
 
     private void clear() {
@@ -85,11 +96,15 @@ final class RugFigureFilter {
                 .toArray();
         double largest = parameters.figures().size().larger() * spans[spans.length * 9 / 10];
         small.stream()
-                .filter(s -> s.span() <= largest && share(s, coloured) > parameters.figures().most())
+                .filter(s -> s.span() <= largest
+                        && share(s, coloured) > parameters.figures().most())
                 .forEach(s -> clear(islands, s));
         ConnectedComponents patches = new ConnectedComponents(apart(coloured));
         patches.all().stream()
-                .filter(s -> s.span() <= largest && s.area() >= parameters.figures().size().narrow() * parameters.figures().size().narrow())
+                .filter(s -> s.span() <= largest
+                        && s.area()
+                                >= parameters.figures().size().narrow()
+                                        * parameters.figures().size().narrow())
                 .forEach(s -> clear(patches, s));
         cutFromPieces(coloured, areas[areas.length * 9 / 10]);
     }
@@ -110,7 +125,8 @@ final class RugFigureFilter {
                     .filter(i -> core.data[i] != 0)
                     .toArray();
             if (inCore.length > parameters.figures().body().thick() * piece.area()) {
-                boolean[] own = differences.among(inCore, parameters.figures().body().own());
+                boolean[] own =
+                        differences.among(inCore, parameters.figures().body().own());
                 for (int i = piece.from(); i < piece.to(); i++) {
                     int p = pieces.pixel(i);
                     if (core.data[p] == 0 && coloured.data[p] != 0 && !own[differences.bin(p)]) {
@@ -130,7 +146,9 @@ final class RugFigureFilter {
         for (int i = 0; i < odd.data.length; i++) {
             odd.data[i] = (byte) (mask.data[i] & ~coloured.data[i] & 1);
         }
-        GrayU8 body = BinaryMorphology.grown(BinaryMorphology.worn(odd, parameters.figures().body().half()), parameters.figures().body().half() + parameters.figures().body().soft());
+        GrayU8 body = BinaryMorphology.grown(
+                BinaryMorphology.worn(odd, parameters.figures().body().half()),
+                parameters.figures().body().half() + parameters.figures().body().soft());
         for (int i = 0; i < odd.data.length; i++) {
             odd.data[i] = (byte) (coloured.data[i] & ~body.data[i] & 1);
         }
@@ -172,7 +190,10 @@ final class RugFigureFilter {
         boolean[] common = new boolean[ColourHistogram.BINS];
         for (int bin = 0; bin < common.length; bin++) {
             common[bin] = times[bin] >= parameters.figures().common() * small.size()
-                    && Integer.bitCount(parts[bin]) >= parameters.rug().colourSpread() * parameters.rug().parts() * parameters.rug().parts();
+                    && Integer.bitCount(parts[bin])
+                            >= parameters.rug().colourSpread()
+                                    * parameters.rug().parts()
+                                    * parameters.rug().parts();
         }
         return common;
     }

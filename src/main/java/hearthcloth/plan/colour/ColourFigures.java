@@ -134,7 +134,9 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
             said.add(
                     same == 0
                             ? PlanningSentences.colourApart()
-                            : same == 100 ? PlanningSentences.colourField() : PlanningSentences.colourSame(Argument.percent(same)));
+                            : same == 100
+                                    ? PlanningSentences.colourField()
+                                    : PlanningSentences.colourSame(Argument.percent(same)));
         }
         if (mixedBars > 0) {
             said.add(PlanningSentences.colourMixed(mixedBars));
@@ -151,6 +153,8 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
             return Optional.of(PlanningSentences.colourHearthAll());
         }
         return Optional.of(
-                share == 0 ? PlanningSentences.colourHearthNone() : PlanningSentences.colourHearthSome(Argument.percent(share)));
+                share == 0
+                        ? PlanningSentences.colourHearthNone()
+                        : PlanningSentences.colourHearthSome(Argument.percent(share)));
     }
 }

@@ -62,8 +62,7 @@ public final class ColourGoal {
         EdgeMap map = EdgeMap.of(cloth, front);
         double back = front.isTwoFaced() ? EdgeCost.of(contrast).of(map.figures(front.back())) : 0;
         double seen = tied(cloth.finished())
-                .map(visible -> EdgeCost.of(contrast)
-                        .of(map.figures(front, edge -> TiedColours.share(edge, visible))))
+                .map(visible -> EdgeCost.of(contrast).of(map.figures(front, edge -> TiedColours.share(edge, visible))))
                 .orElse(0.0);
         return map.figures(front).amissMm(contrast) + EdgeBill.LESS * (back + seen);
     }

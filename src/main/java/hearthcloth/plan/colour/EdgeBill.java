@@ -70,7 +70,10 @@ final class EdgeBill {
         Length top = length(Math.max(one.y(), other.y()));
         Length right = length(Math.min(one.right(), other.right()));
         Length bottom = length(Math.min(one.bottom(), other.bottom()));
-        return Rect.at(left, top, new Size(right.minus(left).max(Length.ZERO), bottom.minus(top).max(Length.ZERO)));
+        return Rect.at(
+                left,
+                top,
+                new Size(right.minus(left).max(Length.ZERO), bottom.minus(top).max(Length.ZERO)));
     }
 
     private static Length length(double mm) {

@@ -144,7 +144,8 @@ final class EdgeMap {
             Length end = isBeside ? one.right() : one.bottom();
             Length start = isBeside ? other.x() : other.y();
             Length from = isBeside ? one.y().max(other.y()) : one.x().max(other.x());
-            Length to = isBeside ? one.bottom().min(other.bottom()) : one.right().min(other.right());
+            Length to =
+                    isBeside ? one.bottom().min(other.bottom()) : one.right().min(other.right());
             boolean meets = Math.abs(end.nm() - start.nm()) < NEAR && from.isLessThan(to);
             Length along = meets ? to.minus(from) : Length.ZERO;
             return isBeside

@@ -75,7 +75,6 @@ final class FabricDifferences {
         return number(fabric) + (showing == Showing.WRONG && isTwoFaced() ? fabrics.size() : 0);
     }
 
-
     /** CIEDE2000 between two fabrics. */
     double between(int one, int other) {
         return apart[one][other];

@@ -189,8 +189,8 @@ public final class CutJob {
     }
 
     private Sentence sentence(Shortage shortage, boolean proven) {
-        Argument what =
-                Argument.row(Joined.COMMAS, shortage.demands().stream().map(this::label).toList());
+        Argument what = Argument.row(
+                Joined.COMMAS, shortage.demands().stream().map(this::label).toList());
         List<String> names = shortage.fabrics().stream().mapToObj(this::fabric).toList();
         Argument length = Argument.of(mark.times(Math.max(1, shortage.missingLength())), Rounding.UP);
         Argument width = Argument.of(mark.times(shortage.width()), Rounding.UP);

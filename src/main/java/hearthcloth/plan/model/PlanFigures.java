@@ -42,7 +42,8 @@ public record PlanFigures(int joins, int cuts, Areas areas, Length seamLength) {
             joins += step.joinedBar().isPresent() ? 1 : 0;
             seams = seams.plus(step.length());
         }
-        int cuts = plan.cuts().stream().mapToInt(cut -> cut.tree().cuts().size()).sum();
+        int cuts =
+                plan.cuts().stream().mapToInt(cut -> cut.tree().cuts().size()).sum();
         return new PlanFigures(joins, cuts, new WholeAreas(plan).areas(), seams);
     }
 }

@@ -36,10 +36,8 @@ final class WholeAreas {
 
     WholeAreas(Plan plan) {
         this.plan = plan;
-        this.past = plan.cuts().stream()
-                .filter(PieceCut::past)
-                .map(PieceCut::piece)
-                .collect(Collectors.toSet());
+        this.past =
+                plan.cuts().stream().filter(PieceCut::past).map(PieceCut::piece).collect(Collectors.toSet());
         plan.cuts().forEach(cut -> cut.tree().left().forEach(at -> left.add(new Left(cut.piece(), at))));
         for (PieceCut cut : plan.cuts()) {
             Optional<Left> whole = offcutOf(cut.piece());

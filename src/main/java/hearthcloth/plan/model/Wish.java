@@ -39,8 +39,8 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
     /** The same wish with its colours wished otherwise. */
     public Wish coloured(Optional<Scheme.Kind> scheme, Contrast contrast) {
         Preferences was = preferences;
-        Looks looks = new Looks(
-                was.looks.outside, scheme, contrast, was.looks.tied, scheme.flatMap(kind -> was.looks.with));
+        Looks looks =
+                new Looks(was.looks.outside, scheme, contrast, was.looks.tied, scheme.flatMap(kind -> was.looks.with));
         return new Wish(
                 target, shape, making, rules, new Preferences(was.fabrics, was.proposals, was.seed, was.ruler, looks));
     }
@@ -130,8 +130,8 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
 
         /** The same with another plan of colour in the first. Of two that choose a fabric for each bar the accent leads. */
         Looks mixed(Optional<Scheme.Kind> other) {
-            boolean isTurned = other.equals(Optional.of(Scheme.Kind.ACCENT))
-                    && scheme.equals(Optional.of(Scheme.Kind.SCATTERED));
+            boolean isTurned =
+                    other.equals(Optional.of(Scheme.Kind.ACCENT)) && scheme.equals(Optional.of(Scheme.Kind.SCATTERED));
             return isTurned
                     ? new Looks(outside, other, contrast, tied, scheme)
                     : new Looks(outside, scheme, contrast, tied, scheme.flatMap(kind -> other));

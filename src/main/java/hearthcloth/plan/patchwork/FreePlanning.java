@@ -49,10 +49,7 @@ final class FreePlanning {
         Optional<Size> wished = heap.wish().target().size();
         Optional<Size> size = wished.or(this::largest);
         if (size.isEmpty()) {
-            return new PlanOutcome.CannotMake(
-                    false,
-                    List.of(PlanningSentences.scrapsNone()),
-                    List.of());
+            return new PlanOutcome.CannotMake(false, List.of(PlanningSentences.scrapsNone()), List.of());
         }
         List<Plan> plans = arrangements(size.get(), wished.isEmpty());
         return plans.isEmpty() ? lacking(size.get()) : new PlanOutcome.Proposals(plans);

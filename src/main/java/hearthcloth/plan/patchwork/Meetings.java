@@ -27,7 +27,8 @@ final class Meetings {
     static Sentence sentence(Composed composed, MarkedHeap heap) {
         Argument clear = Argument.of(heap.wish().rules().clearance(), Rounding.NEAREST);
         int crossings = composed.crossings().size();
-        Sentence seams = crossings == 0 ? PlanningSentences.seamsClear(clear) : PlanningSentences.seamsNear(clear, crossings);
+        Sentence seams =
+                crossings == 0 ? PlanningSentences.seamsClear(clear) : PlanningSentences.seamsNear(clear, crossings);
         return composed.alike() == 0 ? seams.then(PlanningSentences.seamsApart()) : seams;
     }
 }

@@ -56,7 +56,8 @@ public final class ChosenBars {
     Optional<Design> mixed(Design design, Scheme.Kind with) {
         List<List<Fabric>> allowed = design.scheme().bars();
         return (with == Scheme.Kind.ACCENT ? Accent.within(design.layout(), allowed) : Optional.of(allowed))
-                .flatMap(bars -> ScatteredBars.of(design, supply, design.scheme().kind(), bars, goal))
+                .flatMap(
+                        bars -> ScatteredBars.of(design, supply, design.scheme().kind(), bars, goal))
                 .map(scheme -> new Design(design.order(), design.layout(), scheme, design.making(), design.rules()))
                 .filter(one -> SchemeRule.holds(one.scheme().kind(), one.whole(), one.fabrics())
                         && SchemeRule.holds(with, one.whole(), one.fabrics()));

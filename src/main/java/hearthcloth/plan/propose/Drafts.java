@@ -94,8 +94,8 @@ final class Drafts {
                 if (!kinds.test(scheme.kind()) && !(isChosen && scheme.kind() == Scheme.Kind.ALL)) {
                     continue;
                 }
-                for (Design design : mixed(
-                        new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()))) {
+                for (Design design :
+                        mixed(new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()))) {
                     Draft draft = new Draft(shape, design);
                     judgement.judged(draft).ifPresent(judged -> costs.put(draft, cost(draft, judged)));
                 }

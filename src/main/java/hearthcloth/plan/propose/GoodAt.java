@@ -20,8 +20,8 @@ public final class GoodAt {
         if (!part.isLike(PlanningSentences.good(none, none)) || !(part.with().get(1) instanceof Argument.Row points)) {
             return part;
         }
-        boolean compared =
-                points.parts().stream().anyMatch(one -> one instanceof Sentence point && point.isLike(PlanningSentences.pointThan(none)));
+        boolean compared = points.parts().stream()
+                .anyMatch(one -> one instanceof Sentence point && point.isLike(PlanningSentences.pointThan(none)));
         return compared ? PlanningSentences.goodAlone(part.with().get(0)) : part;
     }
 

@@ -73,7 +73,8 @@ final class HearthSeen {
     private List<Fabric> hearths(DraftTrial trial) {
         List<Fabric> able = named.isEmpty() ? supply.fabrics() : named.subList(0, 1);
         return able.stream()
-                .filter(hearth -> supply.holds(hearth, trial.draft().shape().layout().hearth()))
+                .filter(hearth ->
+                        supply.holds(hearth, trial.draft().shape().layout().hearth()))
                 .filter(hearth -> !seen(hearth).isEmpty())
                 .limit(MOST_HEARTHS)
                 .toList();

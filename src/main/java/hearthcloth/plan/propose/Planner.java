@@ -118,7 +118,9 @@ public final class Planner {
 
     private static Planner held(Stash stash, Wish wish, Idea idea, SearchWork work) {
         List<Fabric> named = wish.preferences().fabrics().stream()
-                .map(name -> stash.fabric(name).orElseThrow(() -> new IllegalArgumentException(noFabric(name, stash).english())))
+                .map(name -> stash.fabric(name)
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                noFabric(name, stash).english())))
                 .toList();
         return new Planner(stash, wish, named, work, idea);
     }
@@ -173,7 +175,8 @@ public final class Planner {
         if (isOfAnySize()) {
             return anySize();
         }
-        List<DraftTrial> trials = search.tryAt(wish.target().size(), work.parameters().tries());
+        List<DraftTrial> trials =
+                search.tryAt(wish.target().size(), work.parameters().tries());
         return trials.isEmpty() ? List.of() : proposals(trials);
     }
 
@@ -193,8 +196,7 @@ public final class Planner {
             return TrialColours.told(
                             ProposalSelection.byEye(trials, wish, search.order(), search.goal()), trials, search.goal())
                     .stream()
-                    .map(plan -> TrialColours.proven(
-                            plan, search.supply(), search.goal()))
+                    .map(plan -> TrialColours.proven(plan, search.supply(), search.goal()))
                     .toList();
         }
         VisibleFabricSchemes seen = search.outwards().get();
@@ -219,7 +221,8 @@ public final class Planner {
         List<DraftTrial> largestFirst = trials.subList(0, 1);
         List<DraftTrial> both = new ArrayList<>();
         if (idea.sides().isEmpty() || !smaller.isLessThan(idea.sides().get().least())) {
-            both.addAll(search.tryAt(Optional.of(Size.square(smaller)), work.parameters().tries() / 2));
+            both.addAll(search.tryAt(
+                    Optional.of(Size.square(smaller)), work.parameters().tries() / 2));
         }
         both.addAll(trials);
         both.sort(search.order());
@@ -248,7 +251,8 @@ public final class Planner {
 
     /** What else can be made as large as {@code made}, which is at least that one, best first. */
     private List<DraftTrial> atLargest(DraftTrial made) {
-        List<DraftTrial> trials = search.tryAt(Optional.of(made.draft().shape().finished()), work.parameters().tries() / 2);
+        List<DraftTrial> trials = search.tryAt(
+                Optional.of(made.draft().shape().finished()), work.parameters().tries() / 2);
         return trials.isEmpty() ? search.improved(List.of(made)) : trials;
     }
 
@@ -272,11 +276,7 @@ public final class Planner {
     private List<Sentence> closest(Optional<Size> size) {
         return search.drafts().of(size, 1).stream()
                 .findFirst()
-                .map(draft -> Remedy.of(
-                        draft,
-                        search.supply(),
-                        work.laterSteps(),
-                        work.once(false)))
+                .map(draft -> Remedy.of(draft, search.supply(), work.laterSteps(), work.once(false)))
                 .orElseGet(() -> List.of(search.drafts().thrift(size)));
     }
 

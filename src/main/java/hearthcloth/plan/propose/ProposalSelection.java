@@ -40,8 +40,7 @@ final class ProposalSelection {
     }
 
     /** The first of these, then those whose colours lie well and whose hearth stands out, if they are enough; else any. */
-    static List<Plan> byEye(
-            List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order, ColourGoal goal) {
+    static List<Plan> byEye(List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order, ColourGoal goal) {
         List<DraftTrial> first = trials.subList(0, 1);
         List<DraftTrial> all = TrialColours.byEye(trials, goal);
         List<Plan> any = of(first, all, wish, order);
@@ -54,7 +53,8 @@ final class ProposalSelection {
         Scheme.Kind kind = trial.draft().scheme().kind();
         Plan.Story story = new Plan.Story(
                 PlanningSentences.title(
-                        PlanningSentences.order(trial.draft().shape().order().name()), PlanningSentences.scheme(kind.name())),
+                        PlanningSentences.order(trial.draft().shape().order().name()),
+                        PlanningSentences.scheme(kind.name())),
                 PlanningSentences.goodAlone(Argument.capital(PlanningSentences.schemeIdea(kind.name()))),
                 trial.draft().shape().chosen(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());

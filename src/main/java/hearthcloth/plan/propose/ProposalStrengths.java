@@ -66,8 +66,8 @@ final class ProposalStrengths {
                     trials.get(i).draft().shape().layout(), plan.cuts().size(), plan.figures()));
         }
         Offer mine = others.remove(number);
-        Sentence idea =
-                PlanningSentences.schemeIdea(trials.get(number).draft().scheme().kind().name());
+        Sentence idea = PlanningSentences.schemeIdea(
+                trials.get(number).draft().scheme().kind().name());
         return PlanningSentences.good(
                 Argument.capital(idea),
                 Argument.row(Joined.COMMAS, new ProposalStrengths(mine, others, number == 0).points()));
@@ -102,17 +102,22 @@ final class ProposalStrengths {
                 .limit(MOST)
                 .map(Good::better)
                 .toList();
-        return better.isEmpty() ? Optional.empty() : Optional.of(PlanningSentences.pointThan(Argument.row(Joined.AND, better)));
+        return better.isEmpty()
+                ? Optional.empty()
+                : Optional.of(PlanningSentences.pointThan(Argument.row(Joined.AND, better)));
     }
 
     private static Sentence fewestJoins(int joins) {
-        return joins == 0 ? PlanningSentences.pointOnlyWithoutJoin() : PlanningSentences.pointFewestJoins(Argument.number(joins));
+        return joins == 0
+                ? PlanningSentences.pointOnlyWithoutJoin()
+                : PlanningSentences.pointFewestJoins(Argument.number(joins));
     }
 
     private List<Good> goods() {
         int cuts = mine.figures().cuts();
-        Sentence fewestCuts =
-                cuts == 0 ? PlanningSentences.pointOnlyWithoutCut() : PlanningSentences.pointFewestCuts(Argument.number(cuts));
+        Sentence fewestCuts = cuts == 0
+                ? PlanningSentences.pointOnlyWithoutCut()
+                : PlanningSentences.pointFewestCuts(Argument.number(cuts));
         Argument bars = Argument.number(mine.bars());
         return List.of(
                 new Good(
@@ -120,10 +125,14 @@ final class ProposalStrengths {
                         fewestJoins(mine.figures().joins()),
                         PlanningSentences.betterJoins()),
                 new Good(
-                        offer -> -offer.layout().finished().areaMm2(), PlanningSentences.pointLargest(), PlanningSentences.betterSize()),
+                        offer -> -offer.layout().finished().areaMm2(),
+                        PlanningSentences.pointLargest(),
+                        PlanningSentences.betterSize()),
                 new Good(offer -> offer.figures().cuts(), fewestCuts, PlanningSentences.betterCuts()),
                 new Good(
-                        offer -> offer.figures().areas().lost(), PlanningSentences.pointLeastLost(), PlanningSentences.betterLost()),
+                        offer -> offer.figures().areas().lost(),
+                        PlanningSentences.pointLeastLost(),
+                        PlanningSentences.betterLost()),
                 new Good(Offer::bars, PlanningSentences.pointFewestBars(bars), PlanningSentences.betterFewerBars()),
                 new Good(
                         offer -> -offer.pieces(),
@@ -137,7 +146,10 @@ final class ProposalStrengths {
                         offer -> -offer.layout().hearth().areaMm2(),
                         PlanningSentences.pointLargestHearth(),
                         PlanningSentences.betterHearth()),
-                new Good(offer -> -offer.bars(), PlanningSentences.pointMostBars(bars), PlanningSentences.betterMoreBars()),
+                new Good(
+                        offer -> -offer.bars(),
+                        PlanningSentences.pointMostBars(bars),
+                        PlanningSentences.betterMoreBars()),
                 new Good(Offer::widest, PlanningSentences.pointNarrowest(), PlanningSentences.betterNarrower()),
                 new Good(offer -> -offer.widest(), PlanningSentences.pointWidest(), PlanningSentences.betterWider()));
     }
@@ -151,6 +163,8 @@ final class ProposalStrengths {
     private Sentence joined() {
         int joins = mine.figures().joins();
         boolean fewest = others.stream().allMatch(other -> other.figures().joins() >= joins);
-        return fewest && !others.isEmpty() ? PlanningSentences.pointJoinsAsFew(joins) : PlanningSentences.pointJoins(joins);
+        return fewest && !others.isEmpty()
+                ? PlanningSentences.pointJoinsAsFew(joins)
+                : PlanningSentences.pointJoins(joins);
     }
 }

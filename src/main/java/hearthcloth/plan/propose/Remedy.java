@@ -80,7 +80,9 @@ public final class Remedy {
                 count == 1
                         ? piece
                         : PlanningSentences.morePieces(
-                                piece.with().get(0), Argument.number(count), piece.with().get(1))));
+                                piece.with().get(0),
+                                Argument.number(count),
+                                piece.with().get(1))));
         return PlanningSentences.moreAdded(Argument.row(Joined.SEMICOLONS, counted));
     }
 

@@ -6,8 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** How hard to search, when to stop, and who receives the progress. */
-record SearchWork(
-        int effort, Budget budget, Consumer<PlanProgress> seen, SearchWork.PlannerParameters parameters) {
+record SearchWork(int effort, Budget budget, Consumer<PlanProgress> seen, SearchWork.PlannerParameters parameters) {
 
     SearchWork(int effort, Budget budget, Consumer<PlanProgress> seen) {
         this(effort, budget, seen, PlannerParameters.standard());

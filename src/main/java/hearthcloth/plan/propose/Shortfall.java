@@ -72,7 +72,9 @@ final class Shortfall {
         for (int rounds = 1; rounds <= 6; rounds++) {
             comesTo(order, rounds).ifPresent(come::add);
         }
-        return come.isEmpty() ? PlanningSentences.shapeNothing() : PlanningSentences.shapeComes(Argument.row(Joined.COMMAS, come));
+        return come.isEmpty()
+                ? PlanningSentences.shapeNothing()
+                : PlanningSentences.shapeComes(Argument.row(Joined.COMMAS, come));
     }
 
     private Optional<Sentence> comesTo(Order order, int rounds) {

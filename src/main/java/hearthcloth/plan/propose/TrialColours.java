@@ -127,7 +127,8 @@ final class TrialColours {
 
     /** The most cuts the first may have where this has the fewest. */
     static double mostCuts(DraftTrial fewest) {
-        return fewest.figures().cuts() + Math.max(2, MORE_CUTS * fewest.figures().cuts());
+        return fewest.figures().cuts()
+                + Math.max(2, MORE_CUTS * fewest.figures().cuts());
     }
 
     private static boolean isAsLarge(DraftTrial trial, DraftTrial best) {

@@ -79,11 +79,19 @@ final class TrialSearch {
      * @param found whether some cloth was found before, so that the budget counts
      */
     Optional<DraftTrial> made(Optional<Size> size, boolean found) {
-        List<Draft> free = drafts.of(size, kind -> kind == Scheme.Kind.ALL && idea.allows(kind), work.parameters().quickTries());
-        List<Draft> promising = free.isEmpty() ? drafts.of(size, idea::allows, work.parameters().quickTries()) : free;
+        List<Draft> free = drafts.of(
+                size,
+                kind -> kind == Scheme.Kind.ALL && idea.allows(kind),
+                work.parameters().quickTries());
+        List<Draft> promising =
+                free.isEmpty() ? drafts.of(size, idea::allows, work.parameters().quickTries()) : free;
         for (int i = 0; i < promising.size() && !work.isOver(found); i++) {
             Optional<DraftTrial> trial = Fitting.fit(
-                    promising.get(i), supply, work.parameters().firstSteps(), wish.preferences().seed(), work.once(found));
+                    promising.get(i),
+                    supply,
+                    work.parameters().firstSteps(),
+                    wish.preferences().seed(),
+                    work.once(found));
             if (trial.isPresent()) {
                 work.seen().accept(new PlanProgress(i + 1, promising.size(), 1, trial.map(ProposalSelection::plan)));
                 return trial;
@@ -104,8 +112,12 @@ final class TrialSearch {
                 break;
             }
             tried++;
-            Optional<DraftTrial> trial =
-                    Fitting.fit(draft, supply, work.parameters().firstSteps(), wish.preferences().seed(), work.once(!found.isEmpty()));
+            Optional<DraftTrial> trial = Fitting.fit(
+                    draft,
+                    supply,
+                    work.parameters().firstSteps(),
+                    wish.preferences().seed(),
+                    work.once(!found.isEmpty()));
             trial.ifPresent(found::add);
             Optional<DraftTrial> told = best;
             Optional<DraftTrial> better = trial.filter(one -> told.isEmpty() || order.compare(one, told.get()) < 0);
@@ -166,7 +178,10 @@ final class TrialSearch {
      */
     private List<DraftTrial> seen(List<DraftTrial> sorted) {
         boolean late = work.budget().spent();
-        Budget share = late ? Budget.steps(4L * work.parameters().hearths() * work.parameters().firstSteps()) : work.budget();
+        Budget share = late
+                ? Budget.steps(
+                        4L * work.parameters().hearths() * work.parameters().firstSteps())
+                : work.budget();
         HearthSeen hearths = new HearthSeen(
                 supply,
                 named,

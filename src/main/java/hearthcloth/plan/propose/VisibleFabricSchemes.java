@@ -75,7 +75,8 @@ final class VisibleFabricSchemes {
 
     /** How much of the fabric is seen, as a sentence for the maker. */
     Sentence sentence(Cloth cloth) {
-        return PlanningSentences.colourOutside(Argument.text(fabric.name()), Argument.percent(Math.round(100 * score(cloth))));
+        return PlanningSentences.colourOutside(
+                Argument.text(fabric.name()), Argument.percent(Math.round(100 * score(cloth))));
     }
 
     /** The draft with the fabric brought to the outside, in one or two ways; none where nothing can be changed. */

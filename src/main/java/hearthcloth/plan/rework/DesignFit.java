@@ -3,8 +3,8 @@ package hearthcloth.plan.rework;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.colour.ColourGoal;
+import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -158,7 +158,8 @@ public final class DesignFit {
         if (wished.scheme.isEmpty()) {
             return trial.draft().design();
         }
-        Scheme found = DesignEdits.settled(plan(trial, Sentence.none()), design.order()).scheme();
+        Scheme found = DesignEdits.settled(plan(trial, Sentence.none()), design.order())
+                .scheme();
         return new Design(design.order(), design.layout(), found, design.making(), design.rules());
     }
 

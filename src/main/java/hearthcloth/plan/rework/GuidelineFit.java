@@ -49,7 +49,8 @@ public record GuidelineFit(Design design) {
                 new DesignFit.Wished(Optional.empty(), Contrast.READS),
                 0,
                 budget);
-        if (other.isPresent() && settling.fit(other.get(), Sentence.itself(title), budget) instanceof DesignFit.Answer.Made made) {
+        if (other.isPresent()
+                && settling.fit(other.get(), Sentence.itself(title), budget) instanceof DesignFit.Answer.Made made) {
             return new Followed(other.get(), made);
         }
         return new Followed(alike, answer);

@@ -65,7 +65,8 @@ public final class HandedPiece {
         List<Asked> asked = was.parts().stream().map(Together.Part::asked).toList();
         HandedPiece handed = new HandedPiece(heap, asked, effort);
         return handed.moved(handed.allotted(was), given, to)
-                .map(now -> new Finishing(now, asked, effort).together(Optional.empty(), was.measure().bound()));
+                .map(now -> new Finishing(now, asked, effort)
+                        .together(Optional.empty(), was.measure().bound()));
     }
 
     /** What is as it was wished; the nearest of the others are offered anew. */
@@ -153,15 +154,19 @@ public final class HandedPiece {
         List<Integer> missing = new ArrayList<>(apart);
         missing.remove(Integer.valueOf(to));
         Allotment best = division.planned(from, missing, Division.Offer.ALL, ShortSearch.Depth.SHORT);
-        for (int tried = 0; tried < MOST_SETTLING && lacks(best, from, missing) && !effort.budget().spent(); tried++) {
+        for (int tried = 0;
+                tried < MOST_SETTLING
+                        && lacks(best, from, missing)
+                        && !effort.budget().spent();
+                tried++) {
             List<Integer> others = new ArrayList<>(from.made().keySet());
             others.remove(Integer.valueOf(to));
             List<Integer> more = new ArrayList<>(missing);
             for (int i = 0; i <= tried / 2 && !others.isEmpty(); i++) {
                 more.add(others.remove(chance.nextInt(others.size())));
             }
-            Allotment next =
-                    division.planned(from.without(new HashSet<>(more)), more, Division.Offer.ALL, ShortSearch.Depth.SHORT);
+            Allotment next = division.planned(
+                    from.without(new HashSet<>(more)), more, Division.Offer.ALL, ShortSearch.Depth.SHORT);
             if (Fairness.of(next, asked.size()).compareTo(Fairness.of(best, asked.size())) < 0) {
                 best = next;
             }

@@ -77,7 +77,10 @@ final class OneCloth {
         }
         Stash stash = new Stash(pieces);
         List<String> names = new ArrayList<>(List.of(fabric));
-        stash.fabrics().stream().map(Fabric::name).filter(name -> !name.equals(fabric)).forEach(names::add);
+        stash.fabrics().stream()
+                .map(Fabric::name)
+                .filter(name -> !name.equals(fabric))
+                .forEach(names::add);
         return ShortSearch.of(stash, wish(one.wish(), names, work.seed()), ShortSearch.Depth.SHORT, work.budget())
                 .map(Made::of);
     }

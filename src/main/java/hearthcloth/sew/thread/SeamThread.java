@@ -56,7 +56,9 @@ public record SeamThread<T>(Step step, T least, T most) {
     /** Whether a patch lies along a line, and not only with a corner. */
     private static boolean lies(Rect patch, Rect line) {
         boolean isUpright = line.width().nm() == 0;
-        long from = isUpright ? patch.y().max(line.y()).nm() : patch.x().max(line.x()).nm();
+        long from = isUpright
+                ? patch.y().max(line.y()).nm()
+                : patch.x().max(line.x()).nm();
         long to = isUpright
                 ? patch.bottom().min(line.bottom()).nm()
                 : patch.right().min(line.right()).nm();

@@ -52,10 +52,7 @@ record KeptStory(
     Plan.Story story() {
         return said == null
                 ? new Plan.Story(
-                        Sentence.itself(title),
-                        Sentence.itself(goodAt),
-                        read(null, chosen),
-                        read(null, cautions))
+                        Sentence.itself(title), Sentence.itself(goodAt), read(null, chosen), read(null, cautions))
                 : new Plan.Story(
                         read(said.title, title),
                         read(said.goodAt, goodAt),

@@ -56,11 +56,7 @@ public final class GuidelineBook {
     public void hand(Person teacher, String name, Design design) {
         require(teacher);
         Project settled = new Project(
-                design,
-                Optional.empty(),
-                List.of(),
-                Project.Bench.CLEAR,
-                Project.Life.begun(Purpose.NOTHING));
+                design, Optional.empty(), List.of(), Project.Bench.CLEAR, Project.Life.begun(Purpose.NOTHING));
         jdbi.useTransaction(
                 handle -> handle.createUpdate("insert into guideline (id, name, teacher, document, handed) values"
                                 + " (:id, :name, :teacher, :document, :now)")

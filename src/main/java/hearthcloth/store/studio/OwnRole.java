@@ -122,8 +122,8 @@ final class OwnRole {
 
     private List<String> tables() throws SQLException {
         List<String> tables = new ArrayList<>();
-        try (PreparedStatement statement =
-                connection.prepareStatement("select tablename from pg_tables where schemaname = ? order by tablename")) {
+        try (PreparedStatement statement = connection.prepareStatement(
+                "select tablename from pg_tables where schemaname = ? order by tablename")) {
             statement.setString(1, schema);
             try (ResultSet rows = statement.executeQuery()) {
                 while (rows.next()) {

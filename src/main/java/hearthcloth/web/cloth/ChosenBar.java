@@ -46,12 +46,15 @@ public record ChosenBar(ClothView view) {
                 .map(fabric -> new Choice(
                         fabric,
                         now.size() == 1 && now.contains(fabric),
-                        FabricAtHand.of(view.stash(), fabric, needed, view.settings().voice()),
+                        FabricAtHand.of(
+                                view.stash(), fabric, needed, view.settings().voice()),
                         new Swatches(List.of(fabric), view.pictures()).swatch(fabric)))
                 .toList();
-        String width = hearth ? "" : view.settings().voice().number(view.rework().barCut(bar), Rounding.UP);
+        String width =
+                hearth ? "" : view.settings().voice().number(view.rework().barCut(bar), Rounding.UP);
         boolean locked = view.document().bench().locked().contains(view.at());
-        return Optional.of(new Chosen(words().barName(hearth ? "hearth" : "bar", view.at()), where(), width, locked, choices));
+        return Optional.of(
+                new Chosen(words().barName(hearth ? "hearth" : "bar", view.at()), where(), width, locked, choices));
     }
 
     private DesigningWords words() {

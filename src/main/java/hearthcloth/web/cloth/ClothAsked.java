@@ -29,7 +29,8 @@ public record ClothAsked(PageContext room) {
         return room.store()
                 .cloths()
                 .find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse(DesigningWords.in(room.language()).wrongNone()));
+                .orElseThrow(() ->
+                        new NotFoundResponse(DesigningWords.in(room.language()).wrongNone()));
     }
 
     /**

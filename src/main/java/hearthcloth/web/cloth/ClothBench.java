@@ -102,9 +102,8 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
     }
 
     private String colours(UnaryOperator<Colour> seen) {
-        List<Fabric> fabrics = cloth.fabrics().stream()
-                .map(fabric -> fabric.seen(seen))
-                .toList();
+        List<Fabric> fabrics =
+                cloth.fabrics().stream().map(fabric -> fabric.seen(seen)).toList();
         return cloth.settings()
                 .voice()
                 .sentences(ColourWords.of(cloth.cloth(), fabrics, Optional.empty()).stream()

@@ -42,8 +42,6 @@ record ClothBeside(PageContext room, SavedCloth now) {
         String id = NewCloth.id(ExampleMark.isOn(now.id()));
         book.keep(id, words.besideName(change.label(), now.name()), hers);
         PageContext.go(
-                context,
-                "/cloths/compare?c=" + now.id() + "&c=" + id,
-                words.besideSaid(change.label(), now.name()));
+                context, "/cloths/compare?c=" + now.id() + "&c=" + id, words.besideSaid(change.label(), now.name()));
     }
 }

@@ -6,12 +6,12 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.Language;
+import hearthcloth.words.keeping.KeepingWords;
 import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project.Life;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
-import hearthcloth.words.Language;
-import hearthcloth.words.keeping.KeepingWords;
 import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,11 +89,7 @@ public record ClothCard(
     }
 
     private static ClothCard of(
-            PageContext room,
-            SavedCloth saved,
-            Map<String, Length> pictures,
-            String photograph,
-            Standing standing) {
+            PageContext room, SavedCloth saved, Map<String, Length> pictures, String photograph, Standing standing) {
         Settings settings = ClothAsked.settings(room, saved);
         ClothView view = new ClothView(saved, new Stash(List.of()), pictures, settings, Purpose.NOTHING, "");
         return new ClothCard(

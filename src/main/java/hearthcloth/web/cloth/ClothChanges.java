@@ -70,7 +70,9 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
             case "fabric" -> fabric(rework);
             case "swap" -> new Change(words().deedSwap(), rework.swapped(named("one"), named("other")));
             case "seam", "hem" ->
-                new Change(words().deedMaking(what), rework.making(making(rework.design().making(), what)));
+                new Change(
+                        words().deedMaking(what),
+                        rework.making(making(rework.design().making(), what)));
             case "fell" ->
                 new Change(
                         words().deedFell(),
@@ -101,8 +103,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
 
     private Fabric named(String name) {
         String given = field.apply(name);
-        return stash.fabric(given)
-                .orElseThrow(() -> new MeasureException(words().wrongFabric(given)));
+        return stash.fabric(given).orElseThrow(() -> new MeasureException(words().wrongFabric(given)));
     }
 
     private Size hearth() {
@@ -130,8 +131,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
     private int whole(String name, int least, int most) {
         String given = field.apply(name);
         if (!given.matches("\\d{1,4}") || Integer.parseInt(given) < least || Integer.parseInt(given) > most) {
-            throw new MeasureException(
-                    words().wrongWhole(String.valueOf(least), String.valueOf(most), given));
+            throw new MeasureException(words().wrongWhole(String.valueOf(least), String.valueOf(most), given));
         }
         return Integer.parseInt(given);
     }
@@ -149,8 +149,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
         }
         String name = field.apply("seam");
         if (!name.isEmpty() && !name.equals(was.seam().name())) {
-            return was.withSeam(SeamKind.named(name)
-                    .orElseThrow(() -> new MeasureException(words().wrongSeam(name))));
+            return was.withSeam(SeamKind.named(name).orElseThrow(() -> new MeasureException(words().wrongSeam(name))));
         }
         List<Length> both = two("allowances");
         if (!both.get(1).isMoreThan(both.get(0))) {

@@ -28,10 +28,13 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Voice voice) {
             PlanFigures figures = made.figures();
             lines.add(
                     cloth.isFree()
-                            ? new Line(words().figurePatches(), String.valueOf(cloth.patches().size()))
+                            ? new Line(
+                                    words().figurePatches(),
+                                    String.valueOf(cloth.patches().size()))
                             : new Line(words().figureJoins(), joins(figures, made.bound(), words())));
             lines.add(new Line(words().figureCuts(), String.valueOf(figures.cuts())));
-            lines.add(new Line(words().figurePieces(), String.valueOf(made.cuts().size())));
+            lines.add(
+                    new Line(words().figurePieces(), String.valueOf(made.cuts().size())));
             lines.add(new Line(words().figureLost(), percent(figures.areas().lostPercent())));
         });
         lines.add(new Line(words().figureThread(), voice.run(thread(), Rounding.UP)));
@@ -59,7 +62,8 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Voice voice) {
         String was = before.map(ClothFigures::size)
                 .filter(size -> !size.equals(size()))
                 .orElse("");
-        figures.add(new Figure(size(), words().shortSize(cloth.finished().isSquare() ? "square" : "finished"), was, true));
+        figures.add(
+                new Figure(size(), words().shortSize(cloth.finished().isSquare() ? "square" : "finished"), was, true));
         plan.ifPresent(made -> {
             Optional<PlanFigures> then = before.flatMap(ClothFigures::plan).map(Plan::figures);
             if (!cloth.isFree()) {
@@ -87,7 +91,10 @@ public record ClothFigures(Cloth cloth, Optional<Plan> plan, Voice voice) {
         String was =
                 then.filter(old -> old.longValue() != now).map(old -> old + "").orElse("");
         return new Figure(
-                written.apply(now), word, was, then.filter(old -> old.longValue() < now).isEmpty());
+                written.apply(now),
+                word,
+                was,
+                then.filter(old -> old.longValue() < now).isEmpty());
     }
 
     private String size() {

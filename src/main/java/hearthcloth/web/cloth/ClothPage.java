@@ -191,8 +191,16 @@ public final class ClothPage {
                         TimeLimit.within(AGAIN_WITHIN_MS))
                 .orElseThrow(() -> new MeasureException(wished.scheme()
                         .map(kind -> words().wrongScheme(
-                                room.settings().voice().rooms().planning().schemeNeeds(kind.name()),
-                                room.settings().voice().rooms().planning().scheme(kind.name())))
+                                        room.settings()
+                                                .voice()
+                                                .rooms()
+                                                .planning()
+                                                .schemeNeeds(kind.name()),
+                                        room.settings()
+                                                .voice()
+                                                .rooms()
+                                                .planning()
+                                                .scheme(kind.name())))
                         .orElseGet(words()::wrongNoOther)));
         SavedCloth after = settle(saved, words().deedAgain(), other, before.stash());
         answer(context, view(context, after).since(before), Optional.of(before));
@@ -207,9 +215,7 @@ public final class ClothPage {
         ticked.removeAll(stale);
         SavedCloth after = new CutPatches(room, saved)
                 .save(words().deedReplan(), planned.with(planned.bench().withTicked(ticked)));
-        String said = after.document().plan().isPresent()
-                ? words().saidPlanned()
-                : words().saidLacking();
+        String said = after.document().plan().isPresent() ? words().saidPlanned() : words().saidLacking();
         answer(context, said + (stale.isEmpty() ? "" : " " + words().saidTicksGone()));
     }
 
@@ -222,7 +228,10 @@ public final class ClothPage {
         if (!on) {
             locked.remove(at);
         }
-        book().save(saved, words().deedLock(on ? "yes" : "no", words().place(at, at)), was.with(was.bench().withLocked(locked)));
+        book().save(
+                        saved,
+                        words().deedLock(on ? "yes" : "no", words().place(at, at)),
+                        was.with(was.bench().withLocked(locked)));
         answer(context, on ? words().saidLocked() : words().saidUnlocked());
     }
 
@@ -247,11 +256,7 @@ public final class ClothPage {
         if (!was.isEmpty() && !was.equals(saved.name())) {
             String cloth = "/cloth/" + saved.id();
             throw new StaleChangeException(
-                    words().staleRenamed(),
-                    words().staleCalled(saved.name()),
-                    cloth,
-                    "was",
-                    saved.name());
+                    words().staleRenamed(), words().staleCalled(saved.name()), cloth, "was", saved.name());
         }
         book().rename(saved.id(), name);
         String to =

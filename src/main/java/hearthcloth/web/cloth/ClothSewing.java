@@ -29,7 +29,8 @@ public record ClothSewing(Design design, Voice voice) {
     /** The allowances of the seam: narrow and wide. */
     public String allowances() {
         SeamKind seam = design().making().seam();
-        return voice().number(seam.narrow(), Rounding.NEAREST) + " + " + voice().ruler().write(seam.wide(), Rounding.NEAREST);
+        return voice().number(seam.narrow(), Rounding.NEAREST) + " + "
+                + voice().ruler().write(seam.wide(), Rounding.NEAREST);
     }
 
     public String hem() {

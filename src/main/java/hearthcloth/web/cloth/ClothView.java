@@ -143,7 +143,8 @@ public record ClothView(
 
     /** The front as eyes see it that lack one kind of cone. */
     String seenBy(ColourVision eyes) {
-        return ClothDrawing.seenBy(cloth(), swatches(), words().altEyes(words().eyes(eyes.name()), saved.name(), size()), eyes);
+        return ClothDrawing.seenBy(
+                cloth(), swatches(), words().altEyes(words().eyes(eyes.name()), saved.name(), size()), eyes);
     }
 
     /** A small picture to choose the large one by. */
@@ -310,7 +311,8 @@ public record ClothView(
             }
             if (was.areas().lostPercent() != now.areas().lostPercent()) {
                 said.add(words().sinceLost(
-                        percent(was.areas().lostPercent()), percent(now.areas().lostPercent())));
+                                percent(was.areas().lostPercent()),
+                                percent(now.areas().lostPercent())));
             }
         } else {
             said.add(words().sinceEnough());

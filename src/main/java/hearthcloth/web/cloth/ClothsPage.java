@@ -98,7 +98,9 @@ public final class ClothsPage {
         PageContext.go(
                 context,
                 "/cloths",
-                done.map(label -> forward ? designing().saidRedone(label) : designing().saidUndone(label))
+                done.map(label -> forward
+                                ? designing().saidRedone(label)
+                                : designing().saidUndone(label))
                         .orElseGet(designing()::saidNothing));
     }
 
@@ -122,7 +124,10 @@ public final class ClothsPage {
     private void remove(Context context) {
         SavedCloth saved = cloth(context);
         StaleChangeException.check(
-                room.language(), context, saved, ClothCard.about(saved.document().life(), room.language()));
+                room.language(),
+                context,
+                saved,
+                ClothCard.about(saved.document().life(), room.language()));
         room.store().cloths().remove(saved.id());
         PageContext.go(context, "/cloths", words().removed(saved.name()));
     }

@@ -31,8 +31,7 @@ public final class DesignPlanning {
         DesignFit.Answer answer =
                 new DesignFit(stash).fit(design, Sentence.itself(saved.name()), TimeLimit.within(ANSWER_WITHIN_MS));
         return answer instanceof DesignFit.Answer.Made made
-                ? new Project(
-                        bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
+                ? new Project(bound(design, made.plan()), Optional.of(made.plan()), List.of(), was.bench(), was.life())
                 : new Project(
                         design, Optional.empty(), ((DesignFit.Answer.Lacking) answer).why(), was.bench(), was.life());
     }

@@ -19,9 +19,9 @@ import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.TimeLimit;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
-import hearthcloth.words.designing.DesigningWords;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
@@ -55,8 +55,7 @@ public final class Example {
             Wished.keep(store, wished);
             cloth(new Stash(pieces), wished);
         }
-        PageContext.go(
-                context, "/stash", words().exampleLaid());
+        PageContext.go(context, "/stash", words().exampleLaid());
     }
 
     private DesigningWords words() {
@@ -72,7 +71,12 @@ public final class Example {
             Project document = Project.of(DesignEdits.settled(plan, WishForm.order(plan)), plan, wished);
             room.store()
                     .cloths()
-                    .keep(NewCloth.id(true), words().exampleName(plan.story().title().in(room.settings().voice())), document);
+                    .keep(
+                            NewCloth.id(true),
+                            words().exampleName(plan.story()
+                                    .title()
+                                    .in(room.settings().voice())),
+                            document);
         }
     }
 

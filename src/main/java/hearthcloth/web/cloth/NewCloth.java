@@ -25,8 +25,7 @@ public final class NewCloth {
         boolean barred = plan.cloth().patches().stream()
                 .allMatch(patch -> patch.place() instanceof Place.Hearth || patch.place() instanceof Place.Bar);
         return barred
-                ? DesignEdits.settled(
-                        plan, ClothFacts.of(plan.cloth()).order().orElse(Order.ROUND))
+                ? DesignEdits.settled(plan, ClothFacts.of(plan.cloth()).order().orElse(Order.ROUND))
                 : Design.undivided(plan);
     }
 }

@@ -55,14 +55,21 @@ public record TiedStage(
     static TiedStage of(ClothView view, ClothBench.Look look, UnaryOperator<@Nullable String> field) {
         TiedAsked asked = TiedAsked.read(field, view.wished());
         boolean grey = "yes".equals(field.apply("grey"));
-        Choices none = new Choices(gifts(asked, view.wished().gift(), grey, view.settings().pages()), List.of());
+        Choices none = new Choices(
+                gifts(asked, view.wished().gift(), grey, view.settings().pages()), List.of());
         if (look != ClothBench.Look.TIED || !view.made()) {
             return new TiedStage(asked, "", false, grey, none, view.settings().pages());
         }
         try {
             Optional<Wrapped> wrapped = asked.wrapped(view.settings());
             if (wrapped.isEmpty()) {
-                return new TiedStage(asked, DesigningWords.in(view.settings().pages()).tiedSay(), false, grey, none, view.settings().pages());
+                return new TiedStage(
+                        asked,
+                        DesigningWords.in(view.settings().pages()).tiedSay(),
+                        false,
+                        grey,
+                        none,
+                        view.settings().pages());
             }
             Wrapped round = wrapped.get();
             TiedAsked now = asked.in(round.tie().words());
@@ -74,7 +81,13 @@ public record TiedStage(
                     new Choices(none.gifts(), ties(view, now, grey)),
                     view.settings().pages());
         } catch (MeasureException e) {
-            return new TiedStage(asked, String.valueOf(e.getMessage()), false, grey, none, view.settings().pages());
+            return new TiedStage(
+                    asked,
+                    String.valueOf(e.getMessage()),
+                    false,
+                    grey,
+                    none,
+                    view.settings().pages());
         }
     }
 
@@ -145,8 +158,18 @@ public record TiedStage(
     public List<Choice> faces() {
         DesigningWords words = DesigningWords.in(language);
         return List.of(
-                new Choice("front", words.face("front"), address(asked.with(Face.FRONT), isGrey), "flat", !asked.isBackOut()),
-                new Choice("back", words.face("back"), address(asked.with(Face.BACK), isGrey), "reverse", asked.isBackOut()));
+                new Choice(
+                        "front",
+                        words.face("front"),
+                        address(asked.with(Face.FRONT), isGrey),
+                        "flat",
+                        !asked.isBackOut()),
+                new Choice(
+                        "back",
+                        words.face("back"),
+                        address(asked.with(Face.BACK), isGrey),
+                        "reverse",
+                        asked.isBackOut()));
     }
 
     /** As the cloth lies under the gift; anticlockwise. */

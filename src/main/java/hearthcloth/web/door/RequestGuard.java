@@ -116,14 +116,14 @@ public final class RequestGuard {
     private void check(Context context) {
         ErrorPages.bare(context, true);
         Where where = where(context)
-                .orElseThrow(() ->
-                        new ForbiddenResponse(words(context).doorOwnAddress()));
+                .orElseThrow(() -> new ForbiddenResponse(words(context).doorOwnAddress()));
         context.attribute(WHERE, where);
         context.attribute(SECURE, where == Where.PROXY && openness.isSecure());
         RequestMeasure.Measured measured = RequestMeasure.of(context.req());
         boolean isIn = isLetIn(context, where);
         if (measured != null) {
-            boolean known = students.isIn(context) || (isIn && who.apply(context).work().isPresent());
+            boolean known =
+                    students.isIn(context) || (isIn && who.apply(context).work().isPresent());
             weigh(context, measured, known);
         }
         if (isIn) {

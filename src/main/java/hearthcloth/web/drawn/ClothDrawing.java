@@ -229,8 +229,7 @@ public final class ClothDrawing {
     void paint() {
         swatches.tiles(svg);
         for (Shown.Field field : shown.fields()) {
-            Colour colour = dyes.colour(
-                    field.patch().fabric(), field.patch().showing());
+            Colour colour = dyes.colour(field.patch().fabric(), field.patch().showing());
             ground(field, colour);
             if (field.patch().showing() == Showing.WRONG) {
                 hatch(field.at(), colour.inkOn().hex());

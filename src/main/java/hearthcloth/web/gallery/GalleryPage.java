@@ -1,8 +1,7 @@
 package hearthcloth.web.gallery;
 
-import hearthcloth.web.kit.Uploads;
-import hearthcloth.draw.RefusedPictureException;
 import hearthcloth.draw.FabricPicture;
+import hearthcloth.draw.RefusedPictureException;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.MeasureException;
@@ -30,11 +29,12 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
+import hearthcloth.web.kit.Uploads;
 import hearthcloth.wish.Usual;
+import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
-import hearthcloth.words.choosing.ChoosingWords;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
@@ -148,7 +148,11 @@ public final class GalleryPage {
                 context,
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
-                        new Wishes(WishView.of(store(), wished, usual, room.settings().voice(), trouble), chips, GiftDrawing.of(wished.gift()),
+                        new Wishes(
+                                WishView.of(
+                                        store(), wished, usual, room.settings().voice(), trouble),
+                                chips,
+                                GiftDrawing.of(wished.gift()),
                                 LovedPalette.of(store()).rows(stash, swatches, room.language())),
                         new Heap(
                                 tiles.toString(),
@@ -166,7 +170,10 @@ public final class GalleryPage {
                 lean.in(WishForm.of(store()), stash, room.settings().ruler().isMetric());
         Stash first = first(stash);
         ProposalOrder order = new ProposalOrder(
-                lean.kind(), lean.mixed(), first.pieces().stream().map(Piece::id).collect(Collectors.toSet()), lean.isQuick());
+                lean.kind(),
+                lean.mixed(),
+                first.pieces().stream().map(Piece::id).collect(Collectors.toSet()),
+                lean.isQuick());
         try {
             searches.begin(
                     store(),
@@ -248,10 +255,7 @@ public final class GalleryPage {
         List<String> names = palette.fabrics(leanings().from(store().atHand().free(also())));
         palette.keep(store());
         WishForm.of(store()).only(names).keep(store());
-        PageContext.go(
-                context,
-                "/cloth",
-                names.isEmpty() ? words().lovedNone() : "");
+        PageContext.go(context, "/cloth", names.isEmpty() ? words().lovedNone() : "");
     }
 
     private void look(Context context) {

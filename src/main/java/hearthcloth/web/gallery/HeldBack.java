@@ -33,6 +33,7 @@ public record HeldBack(String sentence, List<Cloth> cloths) {
         if (aside > 0) {
             left.add(words.leftAside(aside));
         }
-        return new HeldBack(left.stream().reduce(words::leftMore).map(words::leftOut).orElse(""), cloths);
+        return new HeldBack(
+                left.stream().reduce(words::leftMore).map(words::leftOut).orElse(""), cloths);
     }
 }

@@ -18,8 +18,8 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.words.Language;
-import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.choosing.ChoosingWords;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
@@ -130,9 +130,7 @@ public record ProposalCards(PageContext room, Purpose wished) {
 
     private String verdict(PlanOutcome outcome) {
         if (outcome instanceof PlanOutcome.CannotMake cannot) {
-            return cannot.proven()
-                    ? words().foundCannot()
-                    : words().foundNotYet();
+            return cannot.proven() ? words().foundCannot() : words().foundNotYet();
         }
         return "";
     }
@@ -188,6 +186,7 @@ public record ProposalCards(PageContext room, Purpose wished) {
     private String joins(Plan plan) {
         return plan.cloth().isFree() || plan.figures().joins() == 0
                 ? ""
-                : words().foundJoins(ClothFigures.joins(plan.figures(), plan.bound(), DesigningWords.in(room.language())));
+                : words().foundJoins(
+                                ClothFigures.joins(plan.figures(), plan.bound(), DesigningWords.in(room.language())));
     }
 }

@@ -18,8 +18,7 @@ import java.util.stream.Stream;
  *
  * @param first ids of the pieces she wants used first
  */
-record ProposalOrder(
-        Optional<Scheme.Kind> kind, Optional<Scheme.Kind> with, Set<String> first, boolean isQuick) {
+record ProposalOrder(Optional<Scheme.Kind> kind, Optional<Scheme.Kind> with, Set<String> first, boolean isQuick) {
 
     /** With one plan of colour or none. */
     ProposalOrder(Optional<Scheme.Kind> kind, Set<String> first, boolean isQuick) {

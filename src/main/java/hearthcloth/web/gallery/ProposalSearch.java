@@ -85,8 +85,7 @@ final class ProposalSearch {
         Wish wish = question.wish();
         if (question.order().kind().isPresent() && question.patchwork().isEmpty()) {
             Wish coloured = wish.coloured(
-                            question.order().kind(),
-                            wish.preferences().looks().contrast())
+                            question.order().kind(), wish.preferences().looks().contrast())
                     .mixed(question.order().with());
             if (Planner.plan(question.stash(), coloured, EFFORTS.get(0), stopped::get, this::heard)
                     instanceof PlanOutcome.Proposals found) {

@@ -58,14 +58,19 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
         if (!asked.form.show().isEmpty()) {
             String show = asked.form.show();
             chips.add(new Chip(
-                    "show", show, words.chipKind("show"), show, fill(stash, swatches, show), asked.isTied ? "" : words.chipNoGift()));
+                    "show",
+                    show,
+                    words.chipKind("show"),
+                    show,
+                    fill(stash, swatches, show),
+                    asked.isTied ? "" : words.chipNoGift()));
         }
         if (!asked.form.fabrics().isEmpty()) {
             chips.add(new Chip("only", "", words.chipKind("only"), String.join(", ", asked.form.fabrics()), "", ""));
         }
         lean.without()
-                .forEach(name ->
-                        chips.add(new Chip("without", name, words.chipKind("without"), name, fill(asked.all, swatches, name), "")));
+                .forEach(name -> chips.add(new Chip(
+                        "without", name, words.chipKind("without"), name, fill(asked.all, swatches, name), "")));
         if (!asked.first.pieces().isEmpty()) {
             chips.add(new Chip("first", "", words.chipKind("first"), FirstUse.words(asked.first), "", ""));
         }
@@ -103,8 +108,7 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, Optional<String> 
         if (!lean.bars().isEmpty()) {
             Voice voice = asked.voice;
             String cut = voice.local(lean.width(voice.ruler().isMetric())) + " " + voice.unit();
-            chips.add(new Chip(
-                    "bars", lean.bars(), words.chipKind("bars"), words.chipBars(lean.bars(), cut), "", ""));
+            chips.add(new Chip("bars", lean.bars(), words.chipKind("bars"), words.chipBars(lean.bars(), cut), "", ""));
         }
         if (lean.isQuick()) {
             chips.add(new Chip("quick", "yes", "", words.chipQuick(), "", ""));

@@ -49,7 +49,8 @@ public final class GiftPage {
      * @param isAnswer true where it comes alone, so that the drawing above it must be told too
      */
     @PageView.Template("part/ties.jte")
-    public record Ties(Language language, GiftTies ties, Drawing drawing, String token, boolean isAnswer) implements PageView {}
+    public record Ties(Language language, GiftTies ties, Drawing drawing, String token, boolean isAnswer)
+            implements PageView {}
 
     /** What a cloth of hers ties. */
     @PageView.Template("part/holds.jte")

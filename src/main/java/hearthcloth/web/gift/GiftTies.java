@@ -161,8 +161,7 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
                     : "";
             return new Chosen(
                     tie.words(),
-                    words().tiesFinished(
-                            voice.write(tie.smallestSquare(own, tail().usual()), Rounding.UP), name(tie)),
+                    words().tiesFinished(voice.write(tie.smallestSquare(own, tail().usual()), Rounding.UP), name(tie)),
                     range,
                     seen.laid(),
                     "/tie/" + tie.words().replace(' ', '-') + "?gift="

@@ -73,12 +73,13 @@ public record Leanings(String hearth, List<String> without, Colours colours, Str
             case "hearth" -> new Leanings(value, without, colours, bars, isQuick);
             case "without" -> new Leanings(hearth, with(without, value), colours, bars, isQuick);
             case "scheme" -> new Leanings(hearth, without, new Colours(value, colours.contrast), bars, isQuick);
-            case "with" -> new Leanings(
-                    hearth,
-                    without,
-                    new Colours(base() + (value.isEmpty() ? "" : "+" + value), colours.contrast),
-                    bars,
-                    isQuick);
+            case "with" ->
+                new Leanings(
+                        hearth,
+                        without,
+                        new Colours(base() + (value.isEmpty() ? "" : "+" + value), colours.contrast),
+                        bars,
+                        isQuick);
             case "contrast" -> new Leanings(hearth, without, new Colours(colours.scheme, value), bars, isQuick);
             case "bars" -> new Leanings(hearth, without, colours, value, isQuick);
             case "quick" -> new Leanings(hearth, without, colours, bars, !value.isEmpty());

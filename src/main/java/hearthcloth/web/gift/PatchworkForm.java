@@ -26,13 +26,8 @@ public record PatchworkForm(String way) {
     private static final Way HEARTH = new Way("", "hearth");
     private static final Way FREE = new Way("free", "free");
     private static final Way AMONG = new Way("among", "among");
-    private static final List<Way> WAYS = List.of(
-            HEARTH,
-            FREE,
-            new Way("2", "two"),
-            new Way("3", "three"),
-            new Way("4", "four"),
-            AMONG);
+    private static final List<Way> WAYS =
+            List.of(HEARTH, FREE, new Way("2", "two"), new Way("3", "three"), new Way("4", "four"), AMONG);
 
     public static PatchworkForm of(Store store) {
         return read(store.setting(KEPT).orElse(""));

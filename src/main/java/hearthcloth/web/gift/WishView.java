@@ -2,8 +2,8 @@ package hearthcloth.web.gift;
 
 import hearthcloth.measure.Rounding;
 import hearthcloth.store.Store;
-import hearthcloth.words.speech.Voice;
 import hearthcloth.wish.Usual;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 
 /**

@@ -50,12 +50,19 @@ public final class ClosingPage {
     }
 
     private void show(Context context) {
-        room.show(context, new View(room.frame(context, EnteringWords.in(room.language()).closeTitle(), ""), isHere(context), false));
+        room.show(
+                context,
+                new View(
+                        room.frame(context, EnteringWords.in(room.language()).closeTitle(), ""),
+                        isHere(context),
+                        false));
     }
 
     private void close(Context context) {
         boolean here = isHere(context);
-        room.show(context, new View(room.frame(context, EnteringWords.in(room.language()).closeTitle(), ""), here, here));
+        room.show(
+                context,
+                new View(room.frame(context, EnteringWords.in(room.language()).closeTitle(), ""), here, here));
         if (here) {
             closing.run();
         }

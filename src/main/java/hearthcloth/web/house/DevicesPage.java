@@ -118,9 +118,7 @@ public final class DevicesPage {
                 : Signpost.hosts().stream()
                         .map(host -> door(host, context.port()))
                         .map(door -> new Way(
-                                door,
-                                picture(door + "?code=" + code, words()),
-                                picture(straight(door, code), words())))
+                                door, picture(door + "?code=" + code, words()), picture(straight(door, code), words())))
                         .toList();
         room.show(
                 context,
@@ -170,8 +168,7 @@ public final class DevicesPage {
     /** The door: a code typed, or pointed at by a camera; or a device that asked hears what was answered. */
     private void ask(Context context) {
         if (devices.isEmpty()) {
-            throw new NotFoundResponse(
-                    words().devicesNotShared());
+            throw new NotFoundResponse(words().devicesNotShared());
         }
         String code = PageContext.text(context, "code");
         String asked = Optional.ofNullable(context.cookie(ASKED)).orElse("");
@@ -197,8 +194,7 @@ public final class DevicesPage {
         Optional<String> secret = devices.flatMap(
                 all -> all.ask(PageContext.field(context, "name"), context.req().getRemoteAddr()));
         secret.ifPresent(found -> context.cookie(cookie(ASKED, found)));
-        PageContext.go(
-                context, to, secret.isPresent() ? "" : words().devicesTooMany());
+        PageContext.go(context, to, secret.isPresent() ? "" : words().devicesTooMany());
     }
 
     private void answer(Context context) {
@@ -237,16 +233,8 @@ public final class DevicesPage {
                 .orElseThrow(() -> new NotFoundResponse(words().devicesNotShared()));
         switch (answer.said()) {
             case IN -> letIn(context, answer.key());
-            case WRONG ->
-                PageContext.go(
-                        context,
-                        to(context),
-                        words().devicesWrongCode());
-            case WAIT ->
-                PageContext.go(
-                        context,
-                        to(context),
-                        words().devicesWait());
+            case WRONG -> PageContext.go(context, to(context), words().devicesWrongCode());
+            case WAIT -> PageContext.go(context, to(context), words().devicesWait());
         }
     }
 

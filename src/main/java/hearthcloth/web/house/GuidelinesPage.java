@@ -48,8 +48,7 @@ public final class GuidelinesPage {
      * @param own her cloths, to hand out; none where she is no teacher
      */
     @PageView.Template("guidelines.jte")
-    public record View(PageFrame frame, List<Card> cards, boolean isTeacher, List<SavedCloth> own)
-            implements PageView {
+    public record View(PageFrame frame, List<Card> cards, boolean isTeacher, List<SavedCloth> own) implements PageView {
 
         /** What is said on it. */
         public HandingWords words() {
@@ -83,7 +82,10 @@ public final class GuidelinesPage {
 
     /** Who came in; the desk shows this page to nobody else. */
     private Person here() {
-        return room.visitor().person().orElseThrow(() -> new StoreException(FramingWords.in(room.language()).troubleComeIn()));
+        return room.visitor()
+                .person()
+                .orElseThrow(() ->
+                        new StoreException(FramingWords.in(room.language()).troubleComeIn()));
     }
 
     private void show(Context context) {
@@ -126,8 +128,8 @@ public final class GuidelinesPage {
     }
 
     private void follow(Context context) {
-        GuidelineBook.Handed handed = book().find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse(words().classWithdrawn()));
+        GuidelineBook.Handed handed =
+                book().find(context.pathParam("id")).orElseThrow(() -> new NotFoundResponse(words().classWithdrawn()));
         Stash stash = room.store().atHand().free(Set.of());
         if (stash.pieces().isEmpty()) {
             throw new StoreException(words().empty());
@@ -139,9 +141,7 @@ public final class GuidelinesPage {
         PageContext.go(
                 context,
                 "/cloth/" + id,
-                followed.answer() instanceof DesignFit.Answer.Made
-                        ? words().classFits()
-                        : words().classLacks());
+                followed.answer() instanceof DesignFit.Answer.Made ? words().classFits() : words().classLacks());
     }
 
     private static Project document(GuidelineFit.Followed followed) {

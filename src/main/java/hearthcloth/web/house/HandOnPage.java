@@ -151,13 +151,15 @@ public final class HandOnPage {
     }
 
     private void file(Context context) {
-        sent(context, "application/json", "idea.json").result(GuidelineFile.write(SaidIdea.of(room, context, cloth(context))));
+        sent(context, "application/json", "idea.json")
+                .result(GuidelineFile.write(SaidIdea.of(room, context, cloth(context))));
     }
 
     private void page(Context context) {
         SavedCloth cloth = cloth(context);
-        Stash pieces = new Stash(
-                SaidIdea.plan(room, cloth).cuts().stream().<Piece>map(cut -> cut.piece()).toList());
+        Stash pieces = new Stash(SaidIdea.plan(room, cloth).cuts().stream()
+                .<Piece>map(cut -> cut.piece())
+                .toList());
         try {
             // as a file to keep: its planner needs a content policy that the workroom's own pages never have
             sent(context, "application/octet-stream", "idea.html")
@@ -187,8 +189,7 @@ public final class HandOnPage {
         Fitted fitted = GuidelinePlanner.fit(guideline, stash, new Ask(favourite, 1, 1), 1, limit(), seen -> {});
         Fitted.Nearest nearest = fitted.cloths().stream()
                 .findFirst()
-                .orElseThrow(() -> new StoreException(
-                        words().noneFits(said(fitted))));
+                .orElseThrow(() -> new StoreException(words().noneFits(said(fitted))));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
         Design design = NewCloth.design(plan);

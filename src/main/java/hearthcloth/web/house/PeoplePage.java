@@ -57,7 +57,10 @@ public final class PeoplePage {
 
     /** Who came in; the desk shows this page to nobody else. */
     private Person here() {
-        return room.visitor().person().orElseThrow(() -> new StoreException(FramingWords.in(room.language()).troubleComeIn()));
+        return room.visitor()
+                .person()
+                .orElseThrow(() ->
+                        new StoreException(FramingWords.in(room.language()).troubleComeIn()));
     }
 
     private void show(Context context) {
@@ -79,10 +82,7 @@ public final class PeoplePage {
         Person.Part part =
                 PageContext.field(context, "part").equals("teacher") ? Person.Part.TEACHER : Person.Part.MAKER;
         Person person = people().add(PageContext.field(context, "name"), secret(context, "passphrase"), part);
-        PageContext.go(
-                context,
-                "/people",
-                words().peopleCanCome(person.name()));
+        PageContext.go(context, "/people", words().peopleCanCome(person.name()));
     }
 
     private void own(Context context) {
@@ -104,7 +104,6 @@ public final class PeoplePage {
         if (person.id() == here().id()) {
             desk.begin(context, person);
         }
-        PageContext.go(
-                context, "/people", words().peopleHasNew(person.name()));
+        PageContext.go(context, "/people", words().peopleHasNew(person.name()));
     }
 }

@@ -62,7 +62,8 @@ public final class SafetyPage {
     }
 
     private Line line(SafetyCopy copy) {
-        return new Line(copy.name(), time(copy), words().copiesReason(copy.reason().name()), size(copy.bytes()));
+        return new Line(
+                copy.name(), time(copy), words().copiesReason(copy.reason().name()), size(copy.bytes()));
     }
 
     /** When it was made, as far as that is known. */
@@ -83,9 +84,7 @@ public final class SafetyPage {
     }
 
     private SafetyCopies copies() {
-        return room.store()
-                .copies()
-                .orElseThrow(() -> new StoreException(words().copiesKeeper()));
+        return room.store().copies().orElseThrow(() -> new StoreException(words().copiesKeeper()));
     }
 
     private void make(Context context) {
@@ -101,9 +100,6 @@ public final class SafetyPage {
 
     private void back(Context context) {
         SafetyCopy copy = copies().restore(PageContext.field(context, "copy"));
-        PageContext.go(
-                context,
-                "/copies",
-                words().copiesIsBack(time(copy)));
+        PageContext.go(context, "/copies", words().copiesIsBack(time(copy)));
     }
 }

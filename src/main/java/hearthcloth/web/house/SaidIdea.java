@@ -80,7 +80,8 @@ public final class SaidIdea {
             throw refused(room, faulty.sentences());
         }
         SentCloth cloth = ((PlanReader.Reading.Read) reading).cloth();
-        Guideline.Told told = new Guideline.Told(cloth.title(), "", "", Optional.empty(), room.settings().ruler());
+        Guideline.Told told = new Guideline.Told(
+                cloth.title(), "", "", Optional.empty(), room.settings().ruler());
         Taken taken = new Taken(cloth, told);
         return new Guideline(
                 told,

@@ -74,10 +74,7 @@ public final class SettingsPage {
         boolean own = PageContext.field(context, "use").equals("own");
         Optional<Length> eats = own ? OwnHand.of(room.store(), was).hand().map(SewingHand::eats) : Optional.empty();
         new Settings(was.ruler(), was.paper(), eats, was.language(), was.asked()).keep(room.store());
-        PageContext.go(
-                context,
-                "/settings",
-                eats.isPresent() ? words.handIsOwn() : words.handIsUsual());
+        PageContext.go(context, "/settings", eats.isPresent() ? words.handIsOwn() : words.handIsUsual());
     }
 
     private void threads(Context context) {

@@ -63,7 +63,10 @@ public final class ErrorPages {
         } else if (StoreException.isAway(e)) {
             away(context, e, StoreException.behind(e).orElse(""));
         } else {
-            say(context, 500, StoreException.behind(e).orElseGet(() -> words(context).troubleInside()));
+            say(
+                    context,
+                    500,
+                    StoreException.behind(e).orElseGet(() -> words(context).troubleInside()));
         }
     }
 
@@ -89,12 +92,7 @@ public final class ErrorPages {
      * @param gone whether the file can be written anew
      */
     @PageView.Template("away.jte")
-    public record Away(
-            String words,
-            String path,
-            List<ConflictPage.Sent> again,
-            PageFrame.Asker asker,
-            boolean gone)
+    public record Away(String words, String path, List<ConflictPage.Sent> again, PageFrame.Asker asker, boolean gone)
             implements PageView {
 
         public String token() {

@@ -20,8 +20,8 @@ public final class FormFields {
             return Colour.parse(written);
         } catch (ColourException e) {
             return Colour.named(written)
-                    .orElseThrow(() -> new MeasureException(
-                            FramingWords.in(language).troubleColour(written)));
+                    .orElseThrow(
+                            () -> new MeasureException(FramingWords.in(language).troubleColour(written)));
         }
     }
 

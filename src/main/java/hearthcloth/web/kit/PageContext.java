@@ -34,7 +34,9 @@ public final class PageContext {
 
     /** The work of whoever the request comes from. */
     public Store store() {
-        return visitor.work().orElseThrow(() -> new StoreException(FramingWords.in(language()).troubleComeIn()));
+        return visitor.work()
+                .orElseThrow(
+                        () -> new StoreException(FramingWords.in(language()).troubleComeIn()));
     }
 
     /** Proves that a form came from one of our own pages. */

@@ -62,8 +62,9 @@ public record Settings(Ruler ruler, Paper paper, Optional<Length> eats, Language
         Optional<Length> eats = Optional.ofNullable(kept.get(EATS))
                 .filter(text -> text.matches("\\d{1,12}"))
                 .map(text -> new Length(Long.parseLong(text)));
-        Language language =
-                Optional.ofNullable(kept.get(LANGUAGE)).flatMap(Language::tagged).orElse(usual.language());
+        Language language = Optional.ofNullable(kept.get(LANGUAGE))
+                .flatMap(Language::tagged)
+                .orElse(usual.language());
         return new Settings(ruler.orElse(usual.ruler()), paper, eats, language, ruler.isPresent());
     }
 

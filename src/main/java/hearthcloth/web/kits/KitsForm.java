@@ -50,15 +50,16 @@ public record KitsForm(String students, String size, String lines) {
     private int count() {
         int count = students.matches("\\d{1,3}") ? Integer.parseInt(students) : 0;
         if (count < 1 || count > WishList.MOST) {
-            throw new BadInputException("\"" + students + "\" students will not do; write a number from 1 to "
-                    + WishList.MOST + ".");
+            throw new BadInputException(
+                    "\"" + students + "\" students will not do; write a number from 1 to " + WishList.MOST + ".");
         }
         return count;
     }
 
     /** Whether its first line names the columns. */
     private boolean isNamed() {
-        List<String> first = List.of(lines.split("\n", 2)[0].toLowerCase(Locale.ROOT).strip().split("\\s*,\\s*", -1));
+        List<String> first =
+                List.of(lines.split("\n", 2)[0].toLowerCase(Locale.ROOT).strip().split("\\s*,\\s*", -1));
         return first.contains("name") && (first.contains("size") || first.contains("gift"));
     }
 
@@ -69,10 +70,11 @@ public record KitsForm(String students, String size, String lines) {
             String[] parts = line.split(",", 2);
             String rest = parts.length < 2 ? "" : parts[1].strip();
             boolean gift = isGift(rest, unit);
-            list.append(line.isBlank()
-                    ? "\n"
-                    : quoted(parts[0].strip()) + "," + (gift ? "" : quoted(rest)) + "," + (gift ? quoted(rest) : "")
-                            + "\n");
+            list.append(
+                    line.isBlank()
+                            ? "\n"
+                            : quoted(parts[0].strip()) + "," + (gift ? "" : quoted(rest)) + ","
+                                    + (gift ? quoted(rest) : "") + "\n");
         }
         return list.toString();
     }
@@ -83,7 +85,8 @@ public record KitsForm(String students, String size, String lines) {
             return true;
         } catch (MeasureException e) {
             // A gift with a wrong number is told as a gift; a bare size has no word in it.
-            return text.replaceAll("(?i)\\b(in|inch|inches|cm|mm|m|x|by)\\b", "").matches(".*\\p{L}{3,}.*");
+            return text.replaceAll("(?i)\\b(in|inch|inches|cm|mm|m|x|by)\\b", "")
+                    .matches(".*\\p{L}{3,}.*");
         }
     }
 

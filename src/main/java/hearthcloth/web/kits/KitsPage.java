@@ -171,12 +171,15 @@ public final class KitsPage {
 
     private List<String> fair(Together.Measure measure) {
         List<String> said = new ArrayList<>();
-        said.add(words().kitsFair(String.valueOf(measure.bound()), String.valueOf(measure.fairness().worst())));
+        said.add(words().kitsFair(
+                        String.valueOf(measure.bound()),
+                        String.valueOf(measure.fairness().worst())));
         measure.oneAfterAnother()
                 .filter(turn -> turn.compareTo(measure.fairness()) > 0)
-                .filter(turn -> turn.lacking() > 0 || turn.worst() > measure.fairness().worst())
-                .ifPresent(turn -> said.add(
-                        words().kitsInTurn(words().kitsJoins(turn.worst()), String.valueOf(turn.lacking()))));
+                .filter(turn ->
+                        turn.lacking() > 0 || turn.worst() > measure.fairness().worst())
+                .ifPresent(turn ->
+                        said.add(words().kitsInTurn(words().kitsJoins(turn.worst()), String.valueOf(turn.lacking()))));
         return said;
     }
 
@@ -208,8 +211,7 @@ public final class KitsPage {
     }
 
     private KitsSearch found() {
-        return search()
-                .filter(one -> one.together().isPresent())
+        return search().filter(one -> one.together().isPresent())
                 .orElseThrow(() -> new NotFoundResponse(words().kitsAnew()));
     }
 
@@ -233,8 +235,7 @@ public final class KitsPage {
         boolean there = found().question().heap().pieces().stream()
                 .anyMatch(one -> one.id().equals(piece));
         boolean moved = there && found().move(piece, Integer.parseInt(to));
-        PageContext.go(
-                context, "/kits", moved ? words().kitsMoved(name, piece) : words().kitsNotMoved(name, piece));
+        PageContext.go(context, "/kits", moved ? words().kitsMoved(name, piece) : words().kitsNotMoved(name, piece));
     }
 
     /** All that were planned, as one change; each piece is one cloth's alone, and the stash still has it. */
@@ -246,7 +247,11 @@ public final class KitsPage {
             int count = 0;
             for (Together.Part part : all.parts()) {
                 if (part.plan().isPresent()) {
-                    store.cloths().keep(NewCloth.id(false), part.asked().name(), document(part.plan().get()));
+                    store.cloths()
+                            .keep(
+                                    NewCloth.id(false),
+                                    part.asked().name(),
+                                    document(part.plan().get()));
                     count++;
                 }
             }
@@ -292,7 +297,10 @@ public final class KitsPage {
 
     private void guide(Context context) {
         Plan plan = plan(context);
-        var gift = found().question().lines().get(Integer.parseInt(context.pathParam("n"))).gift();
+        var gift = found().question()
+                .lines()
+                .get(Integer.parseInt(context.pathParam("n")))
+                .gift();
         PlanFolder drawn = new PlanFolder(
                 plan,
                 room.settings().stepVoice(),

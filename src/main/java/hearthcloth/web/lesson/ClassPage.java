@@ -16,9 +16,9 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
-import hearthcloth.words.designing.DesigningWords;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.nio.charset.StandardCharsets;
@@ -91,8 +91,8 @@ public final class ClassPage {
         PageFrame frame = room.frame(context, words().classTitle(), "Made");
         if (classroom.idea().isEmpty()) {
             List<Own> own = room.store().cloths().all().stream()
-                    .filter(cloth ->
-                            cloth.document().plan().isPresent() && !cloth.document().isFree())
+                    .filter(cloth -> cloth.document().plan().isPresent()
+                            && !cloth.document().isFree())
                     .map(cloth -> new Own(cloth.id(), cloth.name()))
                     .toList();
             room.show(context, new View(frame, words(), own, isReached()));
@@ -116,8 +116,7 @@ public final class ClassPage {
         return addresses.stream()
                 .map(address -> new Way(
                         address,
-                        Signpost.picture(
-                                address + "?code=" + classroom.door().code(), words().classQr())))
+                        Signpost.picture(address + "?code=" + classroom.door().code(), words().classQr())))
                 .toList();
     }
 
@@ -135,7 +134,8 @@ public final class ClassPage {
     }
 
     private Card shown(ClassDoor.Student student, Workplace place, Plan plan, Ruler ruler) {
-        String size = Voice.of(room.settings().pages(), ruler).write(plan.cloth().finished(), Rounding.NEAREST);
+        String size =
+                Voice.of(room.settings().pages(), ruler).write(plan.cloth().finished(), Rounding.NEAREST);
         int sewn = place.growing().sewn();
         String all = String.valueOf(plan.cloth().steps().size());
         return new Card(
@@ -151,8 +151,7 @@ public final class ClassPage {
         String id = PageContext.field(context, "cloth");
         Guideline idea = id.isEmpty()
                 ? SaidIdea.read(
-                        room,
-                        new String(Uploads.upload(room, context, "file", MOST_BYTES), StandardCharsets.UTF_8))
+                        room, new String(Uploads.upload(room, context, "file", MOST_BYTES), StandardCharsets.UTF_8))
                 : SaidIdea.of(room, context, cloth(id));
         classroom.begin(idea);
         PageContext.go(context, "/class", "");
@@ -162,7 +161,8 @@ public final class ClassPage {
         return room.store()
                 .cloths()
                 .find(id)
-                .orElseThrow(() -> new NotFoundResponse(DesigningWords.in(room.language()).wrongNone()));
+                .orElseThrow(() ->
+                        new NotFoundResponse(DesigningWords.in(room.language()).wrongNone()));
     }
 
     private void end(Context context) {

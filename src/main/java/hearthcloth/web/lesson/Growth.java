@@ -36,7 +36,8 @@ final class Growth {
         List<Step> done = steps.subList(0, Math.min(seams, steps.size()));
         for (Step step : done.isEmpty() ? steps : done) {
             step.patches(step.added()).forEach(patch -> ids.add(patch.place().id()));
-            step.patches(step.added().other()).forEach(patch -> ids.add(patch.place().id()));
+            step.patches(step.added().other())
+                    .forEach(patch -> ids.add(patch.place().id()));
         }
         return ids;
     }

@@ -151,11 +151,14 @@ public final class StudentPage {
             return;
         }
         context.status(answer.said() == ClassDoor.Said.WAIT ? 429 : 403);
-        door(context, code, switch (answer.said()) {
-            case WRONG -> words().comeWrong();
-            case WAIT -> words().comeWait();
-            case FULL, IN -> words().comeFull();
-        });
+        door(
+                context,
+                code,
+                switch (answer.said()) {
+                    case WRONG -> words().comeWrong();
+                    case WAIT -> words().comeWait();
+                    case FULL, IN -> words().comeFull();
+                });
     }
 
     private static Cookie cookie(Context context, String key) {
@@ -193,7 +196,10 @@ public final class StudentPage {
                         new Idea(
                                 told.name(),
                                 told.by(),
-                                told.words().lines().filter(line -> !line.isBlank()).toList(),
+                                told.words()
+                                        .lines()
+                                        .filter(line -> !line.isBlank())
+                                        .toList(),
                                 GuidelineWords.of(idea.get())),
                         new Form(
                                 place.written().heap(),
@@ -276,8 +282,7 @@ public final class StudentPage {
     }
 
     private PlanFolder drawn(Context context) {
-        ClassDoor.Student student =
-                student(context).orElseThrow(() -> new NotFoundResponse(words().comeNone()));
+        ClassDoor.Student student = student(context).orElseThrow(() -> new NotFoundResponse(words().comeNone()));
         Workplace place = place(student);
         Plan plan = place.plan().orElseThrow(() -> new NotFoundResponse(words().mineNone()));
         return new PlanFolder(

@@ -89,7 +89,9 @@ public final class MadePage {
                                 context, ClothAsked.settings(room, saved).bare(), words()),
                         SlipForm.note(context, "word", words()));
         room.store().asOneChange(words().labelSlipOf(saved.name()), () -> {
-            room.store().cloths().save(saved, words().labelSlip(), saved.document().with(now));
+            room.store()
+                    .cloths()
+                    .save(saved, words().labelSlip(), saved.document().with(now));
             if (!name.isEmpty()) {
                 room.store().cloths().rename(saved.id(), name);
             }
@@ -108,10 +110,7 @@ public final class MadePage {
         Project was = saved.document();
         Life now = was.life().usedAgain(use);
         room.store().cloths().save(saved, words().labelAgain(), was.with(now));
-        PageContext.go(
-                context,
-                "/made/" + saved.id(),
-                words().againUsed(saved.name(), now.uses()));
+        PageContext.go(context, "/made/" + saved.id(), words().againUsed(saved.name(), now.uses()));
     }
 
     /** What is left over is wished to be used first, and the next gift is asked for. */
@@ -146,10 +145,7 @@ public final class MadePage {
         } catch (RefusedPictureException e) {
             throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
         }
-        PageContext.go(
-                context,
-                "/made/" + saved.id(),
-                words().photoKept());
+        PageContext.go(context, "/made/" + saved.id(), words().photoKept());
     }
 
     private void putAway(Context context) {

@@ -121,9 +121,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Voice voice) {
 
     private String written(LocalDate day) {
         return words().date(
-                        String.valueOf(day.getDayOfMonth()),
-                        "m" + day.getMonthValue(),
-                        String.valueOf(day.getYear()));
+                        String.valueOf(day.getDayOfMonth()), "m" + day.getMonthValue(), String.valueOf(day.getYear()));
     }
 
     private java.util.stream.Stream<LocalDate> days() {

@@ -27,8 +27,7 @@ public record AskedBack(
         meant = Map.copyOf(meant);
     }
 
-    static AskedBack about(
-            String place, Context context, List<String> fields, RuntimeException e, MakingWords said) {
+    static AskedBack about(String place, Context context, List<String> fields, RuntimeException e, MakingWords said) {
         Map<String, String> written = new LinkedHashMap<>();
         fields.forEach(name -> written.put(name, PageContext.field(context, name)));
         Map<String, String> meant = new LinkedHashMap<>();

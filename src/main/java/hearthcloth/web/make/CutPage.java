@@ -141,7 +141,8 @@ public final class CutPage {
         String number = PageContext.field(context, "number");
         Set<String> ticked = ticks.after(task, number);
         save(cloth, ticked);
-        if (!ticked.equals(cloth.document().bench().ticked()) && new CutTicks(ticks.tasks(), ticked, words()).isAllCut()) {
+        if (!ticked.equals(cloth.document().bench().ticked())
+                && new CutTicks(ticks.tasks(), ticked, words()).isAllCut()) {
             allCut(context, asked.cloth(context));
             return;
         }
@@ -163,7 +164,9 @@ public final class CutPage {
 
     /** Records what was ticked, or had its tick taken away; where the other device was quicker, nothing. */
     private void save(SavedCloth cloth, Set<String> ticked) {
-        new CutsMade(cloth.document(), ticked).told().ifPresent(deed -> room.store().book(cloth, deed));
+        new CutsMade(cloth.document(), ticked)
+                .told()
+                .ifPresent(deed -> room.store().book(cloth, deed));
     }
 
     private void onward(Context context, int piece) {
@@ -240,22 +243,18 @@ public final class CutPage {
         Deed cut = new AllCut(cloth.document(), room.store().stash().nextPiece()).of(cloth.name());
         room.store().book(cloth, cut);
         int offcuts = cut.pieces().come().size();
-        PageContext.go(
-                context,
-                "/sew/" + cloth.id(),
-                words().cutIsCut(offcuts));
+        PageContext.go(context, "/sew/" + cloth.id(), words().cutIsCut(offcuts));
     }
 
     /** Back from the first step of sewing: the last press was one too many, and the pieces come back as they were. */
     private void notAll(Context context) {
         SavedCloth cloth = asked.cloth(context);
         ClothBook book = room.store().cloths();
-        boolean isLast = book.undoable(cloth.id()).filter(AllCut.label(cloth.name())::equals).isPresent();
+        boolean isLast = book.undoable(cloth.id())
+                .filter(AllCut.label(cloth.name())::equals)
+                .isPresent();
         if (!isLast) {
-            PageContext.go(
-                    context,
-                    "/sew/" + cloth.id(),
-                    words().cutChanged());
+            PageContext.go(context, "/sew/" + cloth.id(), words().cutChanged());
             return;
         }
         book.undo(cloth.id());

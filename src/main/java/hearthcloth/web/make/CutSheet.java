@@ -121,8 +121,7 @@ public record CutSheet(SavedCloth cloth, Place place, Piece piece, List<Mini> ro
 
         /** How far cutting has come; a piece that is used as it is counts as done, to be shown and spoken. */
         public String progress() {
-            return words()
-                    .matProgress(
+            return words().matProgress(
                             String.valueOf(sheet.of()),
                             String.valueOf(sheet.place().done()),
                             String.valueOf(sheet.at() + 1));

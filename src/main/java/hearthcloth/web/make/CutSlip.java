@@ -71,7 +71,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 .planned(cloth.name(), TimeLimit.within(ANSWER_WITHIN_MS));
         SavedCloth now = room.store().book(cloth, outcome.deed());
         if (outcome.plan().isPresent()) {
-            PageContext.go(context, "/cut/" + cloth.id(), told(outcome, outcome.plan().get()));
+            PageContext.go(
+                    context, "/cut/" + cloth.id(), told(outcome, outcome.plan().get()));
         } else {
             String why = now.document().lacking().stream()
                     .findFirst()
@@ -80,9 +81,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
             PageContext.go(
                     context,
                     "/cloth/" + cloth.id(),
-                    settings()
-                            .voice()
-                            .sentences(List.of(words().waysLacking(), why, words().wrongChange())));
+                    settings().voice().sentences(List.of(words().waysLacking(), why, words().wrongChange())));
         }
     }
 
@@ -107,10 +106,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 ways.stream()
                         .filter(one -> one.kind().name().equals(asked))
                         .findFirst()
-                        .orElseThrow(
-                                () -> new MeasureException(settings()
-                                        .voice()
-                                        .sentences(List.of(slip.told(), words().smallNoWay())))));
+                        .orElseThrow(() -> new MeasureException(
+                                settings().voice().sentences(List.of(slip.told(), words().smallNoWay())))));
     }
 
     private void choose(Context context, Piece piece, String told, List<WayOn> ways) {
@@ -122,14 +119,14 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                     String size = voice.write(after.finished(), Rounding.NEAREST);
                     String picture = ClothDrawing.still(
                             after, Face.FRONT, new Swatches(way.plan().fabrics(), pictures), words().waysPicture(size));
-                    return new CutPage.Way(way.kind().name(), words().waysAfterCut(way.kind().name()), size, way.told(), picture);
+                    return new CutPage.Way(
+                            way.kind().name(), words().waysAfterCut(way.kind().name()), size, way.told(), picture);
                 })
                 .toList();
         CutPage.Gone gone =
                 new CutPage.Gone(piece.id(), PageContext.field(context, "width"), PageContext.field(context, "length"));
         room.show(
-                context,
-                new CutPage.WaysOn(room.frame(context, words().smallPage(), "Cut"), cloth, told, gone, drawn));
+                context, new CutPage.WaysOn(room.frame(context, words().smallPage(), "Cut"), cloth, told, gone, drawn));
     }
 
     private void take(Context context, PatchTooSmall slip, WayOn way) {
@@ -156,8 +153,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
     private String told(PieceSpoiled.Outcome outcome, Plan now) {
         int cut = outcome.cut();
         int used = outcome.used();
-        String kept =
-                cut == 0 ? "" : used == cut ? words().wrongAllUsed() : words().wrongSomeUsed(cut, used);
+        String kept = cut == 0 ? "" : used == cut ? words().wrongAllUsed() : words().wrongSomeUsed(cut, used);
         return settings().voice().sentences(List.of(words().wrongPlanned(), kept, joins(now)));
     }
 

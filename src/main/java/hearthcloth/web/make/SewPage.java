@@ -103,7 +103,9 @@ public final class SewPage {
             room.show(
                     context,
                     new SewSheet.View(
-                            room.frame(context, words().sewTitle(sheet.cloth().name()), "Sew"), sheet, AskedBack.NOTHING));
+                            room.frame(context, words().sewTitle(sheet.cloth().name()), "Sew"),
+                            sheet,
+                            AskedBack.NOTHING));
         }
     }
 
@@ -144,7 +146,8 @@ public final class SewPage {
         return step.kind() == AtTheMachine.Kind.LAY
                 ? threads.sentence(ClothAsked.plan(cloth), settings(cloth).voice())
                 : step.seam()
-                        .map(seam -> threads.sentence(ClothAsked.plan(cloth), seam, settings(cloth).voice()))
+                        .map(seam -> threads.sentence(
+                                ClothAsked.plan(cloth), seam, settings(cloth).voice()))
                         .orElse("");
     }
 
@@ -235,10 +238,7 @@ public final class SewPage {
         String to = isOfBar(context)
                 ? new SewBar(room, cloth, steps(cloth), context).choose(way)
                 : new SewMeasure(room, cloth, steps(cloth), context).choose(way);
-        PageContext.go(
-                context,
-                to,
-                to.startsWith("/cut/") ? words().sewPlannedCut() : words().sewPlanned());
+        PageContext.go(context, to, to.startsWith("/cut/") ? words().sewPlannedCut() : words().sewPlanned());
     }
 
     private static boolean isOfBar(Context context) {
@@ -255,14 +255,12 @@ public final class SewPage {
         wrong(context, cloth)
                 .ifPresentOrElse(
                         side -> room.show(context, new OtherSide(room.frame(context, words().sidePage(), "Sew"), side)),
-                        () -> PageContext.go(
-                                context, "/sew/" + cloth.id(), words().sideAlike()));
+                        () -> PageContext.go(context, "/sew/" + cloth.id(), words().sideAlike()));
     }
 
     private void live(Context context) {
         SavedCloth cloth = cut(context);
-        SewSide side =
-                wrong(context, cloth).orElseThrow(() -> new MeasureException(words().sideAlike()));
+        SewSide side = wrong(context, cloth).orElseThrow(() -> new MeasureException(words().sideAlike()));
         Deed left = side.left().orElseThrow(() -> new MeasureException(words().sideNoFit()));
         room.store().book(cloth, left);
         PageContext.go(context, "/sew/" + cloth.id(), words().sideLeft());

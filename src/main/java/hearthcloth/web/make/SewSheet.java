@@ -100,8 +100,7 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
      * @param asked what is asked back about a measure
      */
     @PageView.Template("part/needle.jte")
-    public record Needle(SewSheet sheet, PageFrame.Asker asker, boolean isAnswer, AskedBack asked)
-            implements PageView {
+    public record Needle(SewSheet sheet, PageFrame.Asker asker, boolean isAnswer, AskedBack asked) implements PageView {
 
         public String token() {
             return asker.token();
@@ -114,11 +113,8 @@ public record SewSheet(SavedCloth cloth, Place place, AtTheMachine step, Picture
 
         /** To be shown and spoken. */
         public String progress() {
-            return words()
-                    .sewProgress(
-                            String.valueOf(sheet.of()),
-                            sheet.isDone() ? "yes" : "no",
-                            String.valueOf(sheet.at() + 1));
+            return words().sewProgress(
+                            String.valueOf(sheet.of()), sheet.isDone() ? "yes" : "no", String.valueOf(sheet.at() + 1));
         }
     }
 

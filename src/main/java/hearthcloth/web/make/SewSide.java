@@ -34,13 +34,11 @@ public record SewSide(SavedCloth cloth, Bar which, List<String> unpicked, String
     public record Bar(int step, String name, Wrong wrong) {}
 
     /** Whether it makes a difference: empty where both sides of the bar look alike. */
-    static Optional<SewSide> of(
-            SavedCloth cloth, List<AtTheMachine> steps, int step, Wrong wrong, MakingWords words) {
+    static Optional<SewSide> of(SavedCloth cloth, List<AtTheMachine> steps, int step, Wrong wrong, MakingWords words) {
         if (step >= steps.size() || step >= cloth.document().bench().sewn()) {
             throw new MeasureException(words.sideNotSewn());
         }
-        String bar = SewingSoFar.bar(steps.get(step))
-                .orElseThrow(() -> new MeasureException(words.sideNoBar()));
+        String bar = SewingSoFar.bar(steps.get(step)).orElseThrow(() -> new MeasureException(words.sideNoBar()));
         SewnWrongly sewn = new SewnWrongly(new SewingSoFar(cloth.document(), steps), bar, wrong);
         if (sewn.isAlike()) {
             return Optional.empty();

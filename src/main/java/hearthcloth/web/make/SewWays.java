@@ -103,12 +103,14 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
 
         /** Whether it ties what it is for; where it is for nothing, what it ties at most. */
         List<String> ties(Size size) {
-            String fits = Wished.of(room.store(), cloth).fits(size, ClothAsked.settings(room, cloth).voice());
+            String fits = Wished.of(room.store(), cloth)
+                    .fits(size, ClothAsked.settings(room, cloth).voice());
             if (!fits.isEmpty()) {
                 return List.of(fits);
             }
             return Capacity.of(size, Purpose.tail(ruler()).usual()).stream()
-                    .map(capacity -> HeldGift.of(capacity, ClothAsked.settings(room, cloth).voice()))
+                    .map(capacity -> HeldGift.of(
+                            capacity, ClothAsked.settings(room, cloth).voice()))
                     .filter(HeldGift::fits)
                     .limit(MOST_TIES)
                     .map(holds -> words().waysTies(holds.largest(), holds.tie()))
@@ -126,7 +128,7 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
                     .sorted()
                     .toList();
             return words().waysToCut(
-                    String.join(", ", bars), bars.size(), resewn.cuts().size());
+                            String.join(", ", bars), bars.size(), resewn.cuts().size());
         }
 
         /** Books a way; where to look next: at what is to be cut now, or at the next step. */

@@ -12,8 +12,7 @@ final class PhotoAddress {
     private PhotoAddress() {}
 
     static SavedPhoto asked(Context context, PhotoBook book, PicturingWords words) {
-        return book.find(context.pathParam("id"))
-                .orElseThrow(() -> new NotFoundResponse(words.gone()));
+        return book.find(context.pathParam("id")).orElseThrow(() -> new NotFoundResponse(words.gone()));
     }
 
     static String address(String id) {

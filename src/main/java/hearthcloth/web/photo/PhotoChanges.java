@@ -86,17 +86,19 @@ final class PhotoChanges {
         String at = PageContext.field(context, "at");
         return switch (PageContext.field(context, "what")) {
             case "corner" ->
-                new Change(words().labelCorner(key), hand.corner(was, key, whole(context), spot(context, "x", "y")), key);
+                new Change(
+                        words().labelCorner(key), hand.corner(was, key, whole(context), spot(context, "x", "y")), key);
             case "more" -> new Change(words().labelMore(key), hand.cornerMore(was, key, whole(context)), key);
             case "less" -> new Change(words().labelLess(key), hand.cornerLess(was, key, whole(context)), key);
             case "draw" -> drawn(context, photo, was);
             case "split" -> split(context, photo, was, key);
             case "grain" ->
                 new Change(
-                        words().labelGrain(key), hand.grain(was, key, spot(context, "x", "y"), spot(context, "x2", "y2")), key);
+                        words().labelGrain(key),
+                        hand.grain(was, key, spot(context, "x", "y"), spot(context, "x2", "y2")),
+                        key);
             case "nograin" -> new Change(words().labelNoGrain(key), hand.noGrain(was, key), key);
-            case "check-all" ->
-                new Change(words().labelAllRight(), was.allChecked(book().taken(photo.id())), at);
+            case "check-all" -> new Change(words().labelAllRight(), was.allChecked(book().taken(photo.id())), at);
             case "drop-rim" -> new Change(words().labelRim(), was.withoutRim(book().taken(photo.id())), at);
             case "drop" -> new Change(words().labelDrop(key), was.dropped(key, true), at);
             case "back" -> new Change(words().labelBring(key), was.dropped(key, false), at);
@@ -191,7 +193,8 @@ final class PhotoChanges {
                         .orElse(group.nap()),
                 FormFields.choice(hearthcloth.stash.Piece.Washed.class, PageContext.field(context, "washed"))
                         .orElse(group.washed()));
-        String label = told.name().equals(group.name()) ? words().labelFabric(told.name()) : words().labelName(told.name());
+        String label =
+                told.name().equals(group.name()) ? words().labelFabric(told.name()) : words().labelName(told.name());
         return new Change(label, was.told(told), PageContext.field(context, "at"));
     }
 

@@ -71,8 +71,7 @@ public record PhotoChosen(
     }
 
     private static String written(MeasuredLength length, Voice voice) {
-        return voice.number(length.length(), Rounding.NEAREST) + " ± "
-                + voice.write(length.giveOrTake(), Rounding.UP);
+        return voice.number(length.length(), Rounding.NEAREST) + " ± " + voice.write(length.giveOrTake(), Rounding.UP);
     }
 
     /** Diagonals and squareness in a sentence. */

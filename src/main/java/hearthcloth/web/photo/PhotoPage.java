@@ -87,7 +87,9 @@ public final class PhotoPage {
         room.show(
                 context,
                 new PhotoScreens.Ask(
-                        new BegunPhoto.Form(room.frame(context, words().another(), "Stash"), BegunPhoto.all(book(), room.language())),
+                        new BegunPhoto.Form(
+                                room.frame(context, words().another(), "Stash"),
+                                BegunPhoto.all(book(), room.language())),
                         wrong));
     }
 
@@ -168,7 +170,9 @@ public final class PhotoPage {
                 room.show(context, new PhotoScreens.View(room.frame(context, words().sortTitle(), "Stash"), sorting));
             }
         } else if (photo.refused().isEmpty()) {
-            room.show(context, new PhotoScreens.Waiting(room.frame(context, words().goingTitle(), "Stash"), going(photo)));
+            room.show(
+                    context,
+                    new PhotoScreens.Waiting(room.frame(context, words().goingTitle(), "Stash"), going(photo)));
         } else {
             room.show(
                     context,
@@ -183,7 +187,8 @@ public final class PhotoPage {
     private PhotoScreens.Going going(SavedPhoto photo) {
         ReadingQueue.Job job = readings.of(room.store(), photo);
         int before = job.isBegun() ? 0 : readings.before(job);
-        return new PhotoScreens.Going(photo.id(), (int) (100 * job.share()), words().goingDoing(job.what()), before, room.asker());
+        return new PhotoScreens.Going(
+                photo.id(), (int) (100 * job.share()), words().goingDoing(job.what()), before, room.asker());
     }
 
     private void progress(Context context) {
@@ -214,8 +219,7 @@ public final class PhotoPage {
         SortedPiece piece = read.sorting()
                 .find(context.pathParam("piece"))
                 .orElseThrow(() -> new NotFoundResponse(words().noPiece()));
-        byte[] screen =
-                book().screen(photo.id()).orElseThrow(() -> new NotFoundResponse(words().notRead()));
+        byte[] screen = book().screen(photo.id()).orElseThrow(() -> new NotFoundResponse(words().notRead()));
         context.contentType("image/jpeg")
                 .header("Cache-Control", "private, no-cache")
                 .result(StraightPicture.jpeg(

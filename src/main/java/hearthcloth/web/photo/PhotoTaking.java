@@ -90,7 +90,10 @@ final class PhotoTaking {
         Map<String, Swatch> swatches = swatches(store, photo, coming);
         String said = store.atOnce(() -> taken(store, photo, coming, swatches, ruler));
         String left = left(photo, store, ruler);
-        PageContext.go(context, left.isEmpty() ? "/stash" : PhotoAddress.address(photo.id()), room.settings().voice().sentences(List.of(said, left)));
+        PageContext.go(
+                context,
+                left.isEmpty() ? "/stash" : PhotoAddress.address(photo.id()),
+                room.settings().voice().sentences(List.of(said, left)));
     }
 
     private static List<Coming> coming(SavedPhoto photo, Store store, Ruler ruler) {
@@ -178,8 +181,7 @@ final class PhotoTaking {
                         pictured,
                         Optional.of(new StashEdit.FromPhoto(photo.id(), keys, true))));
         List<String> said = new ArrayList<>();
-        said.add(words().added(
-                        come.get(0).id(), come.get(come.size() - 1).id(), come.size()));
+        said.add(words().added(come.get(0).id(), come.get(come.size() - 1).id(), come.size()));
         said.addAll(arrivals.notes());
         return room.settings().voice().sentences(said);
     }

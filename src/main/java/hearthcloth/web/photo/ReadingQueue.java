@@ -159,7 +159,9 @@ final class ReadingQueue {
             return;
         }
         Reading reading = PhotoReader.read(
-                file.get(), ShownSheet.parse(photo.get().sheet()), (share, what) -> job.heard(0.9 * share, DOING.getOrDefault(what, "sheet")));
+                file.get(),
+                ShownSheet.parse(photo.get().sheet()),
+                (share, what) -> job.heard(0.9 * share, DOING.getOrDefault(what, "sheet")));
         if (reading instanceof Reading.Refused refused) {
             store.photographs().refuse(job.photo, refused.reason());
             return;

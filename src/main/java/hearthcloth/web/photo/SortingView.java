@@ -21,7 +21,6 @@ public record SortingView(PhotoView photo, PageFrame.Asker asker) {
         return PicturingWords.in(asker.language());
     }
 
-
     /** The photograph after a change. */
     @PageView.Template("part/photo-changed.jte")
     public record Changed(SortingView sorting, String said) implements PageView {}

@@ -3,10 +3,10 @@ package hearthcloth.web.stash;
 import hearthcloth.store.PhotoBook;
 import hearthcloth.store.SavedPhoto;
 import hearthcloth.web.kit.PageFrame;
-import hearthcloth.words.picturing.PicturingWords;
-import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.words.Language;
+import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.words.stashing.StashingWords;
+import hearthcloth.work.photo.PhotoSorting;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -39,14 +39,16 @@ public record BegunPhoto(String href, String words) {
 
     /** Those whose pieces are not all in the stash or left out. */
     public static List<BegunPhoto> all(PhotoBook book, Language language) {
-        DateTimeFormatter format = DateTimeFormatter.ofPattern(StashingWords.in(language).photoDay(), Locale.UK);
+        DateTimeFormatter format =
+                DateTimeFormatter.ofPattern(StashingWords.in(language).photoDay(), Locale.UK);
         return book.all().stream()
                 .flatMap(photo -> {
                     String day = format.format(Instant.parse(photo.kept()).atZone(ZoneId.systemDefault()));
                     Optional<Integer> open = photo.read().map(read -> open(read, book.taken(photo.id())));
                     return open.filter(count -> count == 0).isPresent()
                             ? Stream.empty()
-                            : Stream.of(new BegunPhoto("/stash/photo/" + photo.id(), state(photo, open, day, StashingWords.in(language))));
+                            : Stream.of(new BegunPhoto(
+                                    "/stash/photo/" + photo.id(), state(photo, open, day, StashingWords.in(language))));
                 })
                 .toList();
     }

@@ -23,9 +23,9 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
-import hearthcloth.work.StashAtHand;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
+import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.net.URLEncoder;
@@ -94,8 +94,7 @@ public final class FabricPage {
     }
 
     private Fabric asked(Stash stash, String name) {
-        return stash.fabric(name)
-                .orElseThrow(() -> new NotFoundResponse(words().fabricNone()));
+        return stash.fabric(name).orElseThrow(() -> new NotFoundResponse(words().fabricNone()));
     }
 
     private void show(Context context) {
@@ -112,7 +111,9 @@ public final class FabricPage {
                 FabricSaid.about(fabric, voice.language()),
                 PieceDrawing.of(Size.square(SHOWN), fabric, 1, PieceDrawing.scale(SHOWN, PIXELS), across, "cloth"),
                 across.containsKey(fabric.name()),
-                room.settings().ruler().write(across.getOrDefault(fabric.name(), hand(voice.ruler())), Rounding.NEAREST),
+                room.settings()
+                        .ruler()
+                        .write(across.getOrDefault(fabric.name(), hand(voice.ruler())), Rounding.NEAREST),
                 (int) pieces.stream()
                         .filter(piece -> aside.contains(piece.id()))
                         .count(),
@@ -163,12 +164,10 @@ public final class FabricPage {
                 .map(Piece::id)
                 .toList();
         if (!pieces.isEmpty()) {
-            book().edit(StashEdit.aside(on ? words().deedAside(fabric.name()) : words().deedBack(fabric.name()), pieces, on));
+            book().edit(StashEdit.aside(
+                    on ? words().deedAside(fabric.name()) : words().deedBack(fabric.name()), pieces, on));
         }
-        PageContext.go(
-                context,
-                address(fabric.name()),
-                on ? words().fabricIsAside() : words().fabricIsBack());
+        PageContext.go(context, address(fabric.name()), on ? words().fabricIsAside() : words().fabricIsBack());
     }
 
     /** The fabric as it was when the page was shown. */
@@ -178,10 +177,10 @@ public final class FabricPage {
                 .orElseThrow(() -> new StaleChangeException(
                         words().staleFabric(),
                         now.map(found -> words().staleFabricNow(
-                                        FabricSaid.about(found, room.language()),
-                                        found.colour().hex(),
-                                        found.name(),
-                                        words().pieces(stash.of(found).size())))
+                                                FabricSaid.about(found, room.language()),
+                                                found.colour().hex(),
+                                                found.name(),
+                                                words().pieces(stash.of(found).size())))
                                 .orElseGet(words()::fabricNone),
                         now.map(found -> address(found.name())).orElse("/stash"),
                         "seen",

@@ -21,10 +21,10 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
-import hearthcloth.work.StashAtHand;
 import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
+import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
@@ -112,9 +112,7 @@ public final class PiecePage {
         Voice voice = room.settings().voice();
         Stash stash = book().whole();
         StashAtHand heap = room.store().atHand();
-        Lot lot = lot(context, stash)
-                .orElseThrow(
-                        () -> new NotFoundResponse(words().goneNoPiece()));
+        Lot lot = lot(context, stash).orElseThrow(() -> new NotFoundResponse(words().goneNoPiece()));
         Piece piece = lot.first();
         Size size = lot.size();
         Alike alike = new Alike(
@@ -142,7 +140,9 @@ public final class PiecePage {
                         .sorted(String.CASE_INSENSITIVE_ORDER)
                         .toList(),
                 back(PageContext.text(context, "back")));
-        room.show(context, new View(room.frame(context, words().pieceTitle(alike.fabric(), alike.size()), "Stash"), alike));
+        room.show(
+                context,
+                new View(room.frame(context, words().pieceTitle(alike.fabric(), alike.size()), "Stash"), alike));
     }
 
     /** As it is edited: on the ruler's marks where it lies on one, else exactly. */

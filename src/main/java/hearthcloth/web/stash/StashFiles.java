@@ -53,7 +53,8 @@ final class StashFiles {
         StashFile.Reading reading =
                 StashFile.read(text, Optional.of(room.settings().bare()));
         if (reading instanceof StashFile.Faulty faulty) {
-            StashScreen.Draft draft = new StashScreen.Draft("", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS));
+            StashScreen.Draft draft =
+                    new StashScreen.Draft("", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS));
             new StashScreen(room)
                     .show(
                             context.status(422),

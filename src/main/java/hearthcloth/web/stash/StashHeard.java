@@ -23,8 +23,7 @@ import java.util.Optional;
  * @param trouble true where she pressed Enter and it cannot be taken
  */
 @PageView.Template("part/stash-heard.jte")
-public record StashHeard(
-        Language language, Optional<PieceDrawing> drawn, String count, Told told, boolean trouble)
+public record StashHeard(Language language, Optional<PieceDrawing> drawn, String count, Told told, boolean trouble)
         implements PageView {
 
     private static final double PIXELS = 96;

@@ -26,8 +26,7 @@ final class StashIntake {
     String keep(String label, Arrivals arrivals) {
         book.edit(new StashEdit(label, List.of(), arrivals.pieces()));
         List<Piece> come = arrivals.pieces();
-        String said = words.added(
-                come.get(0).id(), come.get(come.size() - 1).id(), come.size());
+        String said = words.added(come.get(0).id(), come.get(come.size() - 1).id(), come.size());
         StringBuilder out = new StringBuilder(said);
         arrivals.known().forEach(fabric -> out.append(' ').append(words.addedKnown(fabric)));
         return out.toString();

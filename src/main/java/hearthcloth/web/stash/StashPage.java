@@ -45,7 +45,8 @@ public final class StashPage {
                 .get(
                         "/stash/ways",
                         (page, context) -> page.room.show(
-                                context, new Ways(page.room.frame(context, page.words().titleWays(), "Stash"))))
+                                context,
+                                new Ways(page.room.frame(context, page.words().titleWays(), "Stash"))))
                 .get("/stash/heard", StashPage::hear)
                 .post("/stash/line", StashPage::line)
                 .post("/stash/fields", StashPage::fields)
@@ -104,7 +105,8 @@ public final class StashPage {
                 heard.add(pieces);
             } else if (said instanceof SpokenLine.Unclear unclear) {
                 left.add(line);
-                wrong.add(words().lineUnclear(line.strip(), unclear.said().in(room.settings().voice())));
+                wrong.add(words().lineUnclear(
+                                line.strip(), unclear.said().in(room.settings().voice())));
             }
         }
         String said = heard.isEmpty() ? "" : kept(label(heard), heard);
@@ -121,8 +123,7 @@ public final class StashPage {
     private String label(List<SpokenPieces> heard) {
         int come = heard.stream().mapToInt(SpokenPieces::count).sum();
         StashingWords words = words();
-        return words.deedAdd(
-                heard.size() == 1 ? words.piecesOf(heard.get(0).name(), come) : words.pieces(come));
+        return words.deedAdd(heard.size() == 1 ? words.piecesOf(heard.get(0).name(), come) : words.pieces(come));
     }
 
     private void unclear(Context context, StashScreen.Draft draft, String said) {

@@ -99,7 +99,8 @@ public record TieView(
                         fit.largest()
                                 .flatMap(largest -> largest.onMarks(ruler))
                                 .map(largest -> largest.describe(voice))
-                                .orElseGet(() -> WrappingWords.in(voice.language()).tieNothing()),
+                                .orElseGet(
+                                        () -> WrappingWords.in(voice.language()).tieNothing()),
                         fit.enough()))
                 .toList();
         Length usual = tie.smallestSquare(gift, tail.usual());

@@ -152,7 +152,9 @@ public final class TiedPage {
         PageContext.go(
                 context,
                 "/tied/" + saved.id(),
-                words().tiedIsFor(saved.name(), purpose.words(ClothAsked.settings(room, saved).voice())));
+                words().tiedIsFor(
+                                saved.name(),
+                                purpose.words(ClothAsked.settings(room, saved).voice())));
     }
 
     /** The model to turn, as JSON. */

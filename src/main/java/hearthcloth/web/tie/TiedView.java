@@ -201,17 +201,20 @@ public record TiedView(
         }
         return new Shows(
                 sentences,
-                shows.fabrics().stream().map(row -> row(row, colours, seen, voice)).toList(),
-                shows.patches().stream().map(row -> row(row, colours, seen, voice)).toList());
+                shows.fabrics().stream()
+                        .map(row -> row(row, colours, seen, voice))
+                        .toList(),
+                shows.patches().stream()
+                        .map(row -> row(row, colours, seen, voice))
+                        .toList());
     }
 
     private static Row row(WhatShows.Seen seen, Map<String, String> colours, double all, Voice voice) {
         Visible.Shares shares = seen.shares();
         double whole = shares.total();
         WrappingWords words = WrappingWords.in(voice.language());
-        String from = seen.from().stream()
-                .map(view -> words.showsView(view.name()))
-                .collect(Collectors.joining(", "));
+        String from =
+                seen.from().stream().map(view -> words.showsView(view.name())).collect(Collectors.joining(", "));
         return new Row(
                 seen.name(),
                 seen.fabric(),

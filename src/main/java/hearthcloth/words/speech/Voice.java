@@ -143,7 +143,9 @@ public record Voice(Ruler ruler, Language language, Rooms rooms) {
     public String sentences(List<String> all) {
         String before = "";
         for (String sentence : all) {
-            before = before.isEmpty() ? sentence : sentence.isEmpty() ? before : measuring().sentences(before, sentence);
+            before = before.isEmpty()
+                    ? sentence
+                    : sentence.isEmpty() ? before : measuring().sentences(before, sentence);
         }
         return before;
     }

@@ -24,7 +24,10 @@ public record AllCut(Project cloth, int next) {
      * @param name of the cloth
      */
     public Deed of(String name) {
-        return Deed.of(label(name), cloth.with(cloth.life().at(Stage.CUT)), pieces(cloth.plan().orElseThrow()));
+        return Deed.of(
+                label(name),
+                cloth.with(cloth.life().at(Stage.CUT)),
+                pieces(cloth.plan().orElseThrow()));
     }
 
     /** How this is called in the journal. */

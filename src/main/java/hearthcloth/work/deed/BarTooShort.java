@@ -60,8 +60,8 @@ public final class BarTooShort {
         Optional<BenchFact> opened =
                 from == done ? Optional.empty() : Optional.of(new BenchFact.Unpicked(from, done, List.of(bar), false));
         String words = way.kind().words();
-        String label = "bar " + bar + " too short: " + words.substring(0, 1).toLowerCase(Locale.ROOT)
-                + words.substring(1);
+        String label =
+                "bar " + bar + " too short: " + words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
         return new SewnOn(way.design(), way.resewn()).of(label, bench.cloth(), opened, Deed.Pieces.NONE);
     }
 

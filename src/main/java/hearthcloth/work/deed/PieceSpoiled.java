@@ -27,8 +27,7 @@ public final class PieceSpoiled {
     public PieceSpoiled(Workbench bench, String wrong, Optional<Size> real) {
         this.bench = bench;
         this.wrong = wrong;
-        this.slip = MiscutRecovery.of(
-                bench.plan(), bench.cloth().bench().ticked(), wrong, real, bench.next());
+        this.slip = MiscutRecovery.of(bench.plan(), bench.cloth().bench().ticked(), wrong, real, bench.next());
     }
 
     /**
@@ -48,8 +47,8 @@ public final class PieceSpoiled {
      */
     public Outcome planned(String name, Budget budget) {
         Project was = bench.cloth();
-        DesignFit.Answer answer = slip.fit(
-                bench.plan(), was.design(), slip.stash(bench.stash()), bench.ruler(), name, budget);
+        DesignFit.Answer answer =
+                slip.fit(bench.plan(), was.design(), slip.stash(bench.stash()), bench.ruler(), name, budget);
         Optional<Plan> plan =
                 answer instanceof DesignFit.Answer.Made made ? Optional.of(made.plan()) : Optional.empty();
         List<Piece> come = plan.map(slip::come).orElse(slip.come());

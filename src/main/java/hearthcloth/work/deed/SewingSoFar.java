@@ -61,7 +61,8 @@ public record SewingSoFar(Project cloth, List<AtTheMachine> steps) {
     /** What a step sews. */
     BenchFact.Seam seam(int step) {
         AtTheMachine one = steps.get(step);
-        String up = bar(one).flatMap(bar -> one.seam()).map(SewingSoFar::showing).orElse("");
+        String up =
+                bar(one).flatMap(bar -> one.seam()).map(SewingSoFar::showing).orElse("");
         return new BenchFact.Seam(one.kind().name().toLowerCase(Locale.ROOT), bar(one).orElse(""), up);
     }
 
@@ -80,8 +81,7 @@ public record SewingSoFar(Project cloth, List<AtTheMachine> steps) {
             return Optional.empty();
         }
         String label = bar(steps.get(step)).map(bar -> "sewed " + bar + " on").orElse("step " + (step + 1) + " sewn");
-        return Optional.of(Deed.of(
-                label, new BenchFact.Sewn(step, seam(step), now.toString(), null, isLast(step))));
+        return Optional.of(Deed.of(label, new BenchFact.Sewn(step, seam(step), now.toString(), null, isLast(step))));
     }
 
     /** This step and those after it are to do again; empty where it is not done. */

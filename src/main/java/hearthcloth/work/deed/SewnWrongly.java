@@ -65,7 +65,7 @@ public record SewnWrongly(SewingSoFar sewing, String bar, Wrong wrong) {
         return was.isFree()
                 ? Optional.empty()
                 : OtherEdge.of(was.design(), plan(), bar, sewing.bars())
-                        .map(other -> Deed.of(
-                                label, Deed.planned(was, other.design(), other.plan()), Deed.Pieces.NONE));
+                        .map(other ->
+                                Deed.of(label, Deed.planned(was, other.design(), other.plan()), Deed.Pieces.NONE));
     }
 }

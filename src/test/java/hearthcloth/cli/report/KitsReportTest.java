@@ -50,7 +50,8 @@ class KitsReportTest {
 
     private static String said(Together together) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        new KitsReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), Voice.english(Ruler.EIGHTHS)).say(together, "out");
+        new KitsReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), Voice.english(Ruler.EIGHTHS))
+                .say(together, "out");
         return bytes.toString(StandardCharsets.UTF_8);
     }
 

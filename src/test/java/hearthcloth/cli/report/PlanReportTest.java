@@ -157,7 +157,11 @@ class PlanReportTest {
     @Test
     void for_programs_each_proposal_has_its_folder_and_its_figures() throws IOException {
         JsonNode planned = json(PlanJson.planned(
-                Stashes.yardage(), Optional.empty(), Voice.english(Ruler.EIGHTHS), List.of(plan(0, 5), plan(1, 7)), "out"));
+                Stashes.yardage(),
+                Optional.empty(),
+                Voice.english(Ruler.EIGHTHS),
+                List.of(plan(0, 5), plan(1, 7)),
+                "out"));
         assertThat(planned.get("outcome").asText()).isEqualTo("planned");
         assertThat(planned.get("units").asText()).isEqualTo("nm");
         assertThat(planned.has("gift")).isFalse();
@@ -238,7 +242,9 @@ class PlanReportTest {
         assertThat(bent(new Fitted(List.of(), List.of()))).containsExactly("No cloth can be made from this stash.");
 
         PlanOutcome.CannotMake outcome = new GuidelineReport(
-                        new Shell(InputStream.nullInputStream(), System.out, System.err), idea(), Voice.english(Ruler.EIGHTHS))
+                        new Shell(InputStream.nullInputStream(), System.out, System.err),
+                        idea(),
+                        Voice.english(Ruler.EIGHTHS))
                 .outcome(fitted);
         assertThat(outcome.proven()).isFalse();
         assertThat(outcome.why()).map(Sentence::english).containsExactly("Too little Oat.", "the bars are wider.");

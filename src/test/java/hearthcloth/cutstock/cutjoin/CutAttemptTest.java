@@ -33,7 +33,8 @@ class CutAttemptTest {
     }
 
     private static CutAttempt built(CutJoinJob job, long seed) {
-        CutAttempt attempt = new CutAttempt(job, FreePlots.bare(job.stock()), AskedBars.all(job), SearchParameters.standard());
+        CutAttempt attempt =
+                new CutAttempt(job, FreePlots.bare(job.stock()), AskedBars.all(job), SearchParameters.standard());
         attempt.joinery().build(new SplittableRandom(seed));
         return attempt;
     }
@@ -107,7 +108,8 @@ class CutAttemptTest {
     @Test
     void the_best_look_is_remembered() {
         CutJoinJob job = job(new StockPiece(0, 100, 100, 0, true), List.of(), bars(2, 20, 60, BarTurn.ALONG), 30);
-        CutAttempt attempt = new CutAttempt(job, FreePlots.bare(job.stock()), AskedBars.bars(job), SearchParameters.standard());
+        CutAttempt attempt =
+                new CutAttempt(job, FreePlots.bare(job.stock()), AskedBars.bars(job), SearchParameters.standard());
         assertThat(attempt.hasBars()).isTrue();
         assertThat(attempt.pieces()).isEqualTo(1);
         double nothing = attempt.look();

@@ -28,7 +28,13 @@ class GuillotineLanesTest {
     private static final int ACROSS = 1;
 
     private static GuillotineLanes lanes(int slots, StockPiece... pieces) {
-        return new GuillotineLanes(FreePlots.bare(List.of(pieces)).plots(), KINDS, slots, 50, 20_000, SearchParameters.standard().costs());
+        return new GuillotineLanes(
+                FreePlots.bare(List.of(pieces)).plots(),
+                KINDS,
+                slots,
+                50,
+                20_000,
+                SearchParameters.standard().costs());
     }
 
     private static StockPiece piece(long width, long length) {

@@ -68,8 +68,9 @@ final class SearchAblation {
         SearchParameters standard = SearchParameters.standard();
         ablation.all(standard); // Java learns the search, so that the first row's time is like the others'.
         List<Result> known = ablation.all(standard);
-        System.out.println("| search | made | joins | cuts | lost, per cent of what is used | fewest joins proved | better than as it"
-                + " is | worse | processor seconds |");
+        System.out.println(
+                "| search | made | joins | cuts | lost, per cent of what is used | fewest joins proved | better than as it"
+                        + " is | worse | processor seconds |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         ablation.row("as it is", standard, known);
         if (args.length > 4) {
@@ -79,7 +80,8 @@ final class SearchAblation {
         }
         for (Map.Entry<String, String[]> stage : STAGES.entrySet()) {
             if (System.nanoTime() > end) {
-                System.out.println("The time is over; the stages from \"" + stage.getKey() + "\" on were not searched.");
+                System.out.println(
+                        "The time is over; the stages from \"" + stage.getKey() + "\" on were not searched.");
                 break;
             }
             ablation.row(stage.getKey(), Changed.with(standard, stage.getValue()), known);

@@ -38,7 +38,11 @@ class StockCornersTest {
     }
 
     private static StockCorners.Placing place(List<StockPiece> stock, double variety, long seed, JobBlock... blocks) {
-        return new StockCorners(job(stock, blocks), List.of(LANE), SearchParameters.standard().costs().smallFirst()).place(stock, variety, new SplittableRandom(seed));
+        return new StockCorners(
+                        job(stock, blocks),
+                        List.of(LANE),
+                        SearchParameters.standard().costs().smallFirst())
+                .place(stock, variety, new SplittableRandom(seed));
     }
 
     /** Says what is wrong with blocks cut from a stock; empty if nothing is. */

@@ -34,8 +34,21 @@ class JoineryTest {
             this.strips = strips;
             this.work = new Piecework(bars, strips.slots(), loss);
             StripCandidates offers = new StripCandidates();
-            this.piecing = new BarPiecing(work, strips, JoinRules.NONE, offers, loss, 50, SearchParameters.standard().piecing());
-            this.reduction = new JoinReduction(work, strips, JoinRules.NONE, offers, loss, SearchParameters.standard().reduction());
+            this.piecing = new BarPiecing(
+                    work,
+                    strips,
+                    JoinRules.NONE,
+                    offers,
+                    loss,
+                    50,
+                    SearchParameters.standard().piecing());
+            this.reduction = new JoinReduction(
+                    work,
+                    strips,
+                    JoinRules.NONE,
+                    offers,
+                    loss,
+                    SearchParameters.standard().reduction());
         }
 
         void place(int bar, long[][] sourceAndCut) {
@@ -152,7 +165,8 @@ class JoineryTest {
 
     private static Joinery searched(Bars job, int fewest, FixedStrips strips, SplittableRandom chance) {
         long[] lengths = job.bars().stream().mapToLong(Long::longValue).toArray();
-        Joinery joinery = new Joinery(bars(job.leastPart(), 99, lengths), strips, JoinRules.NONE, job.loss(), SearchParameters.standard());
+        Joinery joinery = new Joinery(
+                bars(job.leastPart(), 99, lengths), strips, JoinRules.NONE, job.loss(), SearchParameters.standard());
         joinery.build(chance);
         new RuinAndRecreate(0.4, 0.01)
                 .walk(
@@ -230,7 +244,8 @@ class JoineryTest {
     @Test
     void a_bar_only_begun_costs_more_than_any_joins_and_more_the_more_is_lacking() {
         // of 100 there are 70: 30 and one loss are lacking; six parts are the most, and four joins a mean bar's length
-        Joinery joinery = new Joinery(bars(20, 5, 100), FixedStrips.of(70), JoinRules.NONE, 10, SearchParameters.standard());
+        Joinery joinery =
+                new Joinery(bars(20, 5, 100), FixedStrips.of(70), JoinRules.NONE, 10, SearchParameters.standard());
 
         joinery.build(new SplittableRandom(1));
 

@@ -5,18 +5,18 @@ import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cloth.face.Layers;
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Palette;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
-import hearthcloth.draw.picture.Bounds;
 import hearthcloth.geometry.Polygons;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.words.speech.Voice;
-import hearthcloth.measure.Ruler;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -36,7 +36,9 @@ class FlowedCardsTest {
 
     private static String words(Flow flow) {
         StringBuilder all = new StringBuilder();
-        flow.pages().forEach(page -> page.words().forEach(word -> all.append(word.text()).append(' ')));
+        flow.pages()
+                .forEach(page ->
+                        page.words().forEach(word -> all.append(word.text()).append(' ')));
         return all.toString();
     }
 
@@ -44,8 +46,7 @@ class FlowedCardsTest {
     void cards_and_the_room_between_them_fill_the_width() {
         Flow flow = flow();
         for (int columns = 1; columns <= 4; columns++) {
-            assertThat(columns * Cards.width(flow, columns) + 6 * (columns - 1))
-                    .isCloseTo(flow.width(), within(1e-9));
+            assertThat(columns * Cards.width(flow, columns) + 6 * (columns - 1)).isCloseTo(flow.width(), within(1e-9));
         }
     }
 
@@ -78,12 +79,14 @@ class FlowedCardsTest {
         assertThat(words(none)).contains("Anna's cloth lacks a bar.", "no way was found");
 
         Flow ways = flow();
-        new ShoppingPage(ways).flow(
-                List.of("Anna's cloth lacks a bar."),
-                List.of(
-                        new ShoppingPage.Way("By the yard", List.of("½ yd of Oat")),
-                        new ShoppingPage.Way("Fat quarters", List.of("1 of Oat"))));
-        assertThat(words(ways)).containsSubsequence("Any one of these ways", "By the yard", "of Oat", "Fat quarters", "of Oat");
+        new ShoppingPage(ways)
+                .flow(
+                        List.of("Anna's cloth lacks a bar."),
+                        List.of(
+                                new ShoppingPage.Way("By the yard", List.of("½ yd of Oat")),
+                                new ShoppingPage.Way("Fat quarters", List.of("1 of Oat"))));
+        assertThat(words(ways))
+                .containsSubsequence("Any one of these ways", "By the yard", "of Oat", "Fat quarters", "of Oat");
     }
 
     @Test
@@ -99,7 +102,10 @@ class FlowedCardsTest {
         assertThat(covered).isCloseTo(small.width() * small.height(), within(1e-6));
 
         List<Layers.Spot> thickest = SmallCloth.thickest(plan);
-        assertThat(thickest).isNotEmpty().extracting(Layers.Spot::plies).containsOnly(thickest.get(0).plies());
+        assertThat(thickest)
+                .isNotEmpty()
+                .extracting(Layers.Spot::plies)
+                .containsOnly(thickest.get(0).plies());
         long discs = SmallCloth.withThickest(plan, 60).marks().stream()
                 .filter(Mark.Disc.class::isInstance)
                 .count();

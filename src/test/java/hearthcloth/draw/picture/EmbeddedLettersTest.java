@@ -32,7 +32,8 @@ class EmbeddedLettersTest {
     @Test
     void each_script_has_a_face_of_its_own() {
         assertThat(faces("bar 보자기 ふろしき"))
-                .contains("font-family:'hearthcloth';", "font-family:'hearthcloth ko';", "font-family:'hearthcloth ja';");
+                .contains(
+                        "font-family:'hearthcloth';", "font-family:'hearthcloth ko';", "font-family:'hearthcloth ja';");
         assertThat(faces("bar")).doesNotContain("hearthcloth ko");
     }
 }

@@ -36,7 +36,8 @@ class EdgeLocaliserTest {
 
     private static IlluminationCorrection light(Painted painted) {
         LabThumbnail coarse = painted.coarse();
-        return new IlluminationCorrection(painted.picture(), coarse, GroundModel.of(coarse, GroundParameters.standard()));
+        return new IlluminationCorrection(
+                painted.picture(), coarse, GroundModel.of(coarse, GroundParameters.standard()));
     }
 
     private static OccupancyMap occupied(Painted painted, Blob... others) {
@@ -46,7 +47,13 @@ class EdgeLocaliserTest {
     }
 
     private static PieceColourClassifier classifier(Painted painted, Blob... others) {
-        return PieceColourClassifier.of(light(painted), occupied(painted, others), PIECE, 0, REACH, EdgeParameters.standard().colours());
+        return PieceColourClassifier.of(
+                light(painted),
+                occupied(painted, others),
+                PIECE,
+                0,
+                REACH,
+                EdgeParameters.standard().colours());
     }
 
     @Test
@@ -90,7 +97,13 @@ class EdgeLocaliserTest {
         double nx = -(b.y() - a.y()) / length;
         double ny = (b.x() - a.x()) / length;
         return new EdgeBand(
-                classifier(painted), a.plus(inA * nx, inA * ny), b.plus(inB * nx, inB * ny), -1, STRAIGHT, REACH, EdgeParameters.standard());
+                classifier(painted),
+                a.plus(inA * nx, inA * ny),
+                b.plus(inB * nx, inB * ny),
+                -1,
+                STRAIGHT,
+                REACH,
+                EdgeParameters.standard());
     }
 
     @Test
@@ -154,17 +167,27 @@ class EdgeLocaliserTest {
         blunt.set(1, corner.towards(PIECE.get(0), 8 / corner.to(PIECE.get(0))));
         blunt.add(2, corner.towards(PIECE.get(2), 8 / corner.to(PIECE.get(2))));
 
-        List<Point> sharp = new BluntCorners(classifier(whole), REACH, EdgeParameters.standard().placing().blunt()).sharpened(blunt);
+        List<Point> sharp = new BluntCorners(
+                        classifier(whole),
+                        REACH,
+                        EdgeParameters.standard().placing().blunt())
+                .sharpened(blunt);
         assertThat(sharp).hasSize(4).anyMatch(one -> one.to(corner) < 1.5);
 
         Painted cut = new Painted(320, 240, FLOOR, 3).soft(blunt, CLOTH);
-        assertThat(new BluntCorners(classifier(cut), REACH, EdgeParameters.standard().placing().blunt()).sharpened(blunt)).hasSize(5);
+        assertThat(new BluntCorners(
+                                classifier(cut),
+                                REACH,
+                                EdgeParameters.standard().placing().blunt())
+                        .sharpened(blunt))
+                .hasSize(5);
     }
 
     @Test
     void every_corner_is_found_from_a_rough_outline() {
         Painted painted = painted();
-        EdgeLocaliser localiser = new EdgeLocaliser(light(painted), occupied(painted), REACH, EdgeParameters.standard());
+        EdgeLocaliser localiser =
+                new EdgeLocaliser(light(painted), occupied(painted), REACH, EdgeParameters.standard());
         Random chance = new Random(6);
         for (int round = 0; round < 3; round++) {
             List<Point> rough = PIECE.stream()

@@ -48,7 +48,8 @@ class FittedPolygonTest {
         FittedPolygon traced =
                 rectangle(200, 100, new double[] {0.1, 0.4, 0.1, 0.1}, new double[] {0.9, 0.9, 0.7, 0.95});
 
-        List<Double> insets = traced.insets(0.9, EdgeParameters.standard().following().unsharp());
+        List<Double> insets =
+                traced.insets(0.9, EdgeParameters.standard().following().unsharp());
 
         assertThat(insets.get(0)).isPositive().isCloseTo(insets.get(3), within(1e-9));
         assertThat(insets.get(1)).isCloseTo(4 * insets.get(0), within(1e-9));
@@ -62,7 +63,8 @@ class FittedPolygonTest {
     void a_thin_strip_stays_the_right_way_round() {
         FittedPolygon traced = rectangle(200, 5, new double[] {1.5, 1.5, 1.5, 1.5}, new double[] {0.2, 0.2, 0.2, 0.2});
 
-        assertThat(Polygons.signedArea(traced.inset(traced.insets(0.9, EdgeParameters.standard().following().unsharp()), STRAIGHT)))
+        assertThat(Polygons.signedArea(traced.inset(
+                        traced.insets(0.9, EdgeParameters.standard().following().unsharp()), STRAIGHT)))
                 .isPositive();
     }
 

@@ -37,7 +37,9 @@ class LensEstimatorTest {
     void the_sagitta_of_a_bowed_side_is_measured_and_that_of_a_straight_one_is_nothing() {
         for (double sagitta : new double[] {-3, 0, 1.5}) {
             EdgeFit side = side(WIDE, new Point(300, 400), new Point(900, 700), sagitta, 0.2, 1);
-            EdgeCurvature bow = EdgeCurvature.of(side, WIDE, 4, EdgeParameters.standard().lens().side()).orElseThrow();
+            EdgeCurvature bow = EdgeCurvature.of(
+                            side, WIDE, 4, EdgeParameters.standard().lens().side())
+                    .orElseThrow();
 
             assertThat(Math.abs(bow.sagitta())).isCloseTo(Math.abs(sagitta), within(0.12));
             assertThat(bow.length()).isCloseTo(Math.hypot(600, 300), within(3.0));
@@ -45,9 +47,17 @@ class LensEstimatorTest {
             assertThat(bow.deviation()).isBetween(0.06, 0.16);
             assertThat(bow.waver()).isLessThan(0.15);
         }
-        EdgeCurvature left = EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(900, 700), 2, 0, 1), WIDE, 4, EdgeParameters.standard().lens().side())
+        EdgeCurvature left = EdgeCurvature.of(
+                        side(WIDE, new Point(300, 400), new Point(900, 700), 2, 0, 1),
+                        WIDE,
+                        4,
+                        EdgeParameters.standard().lens().side())
                 .orElseThrow();
-        EdgeCurvature right = EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(900, 700), -2, 0, 1), WIDE, 4, EdgeParameters.standard().lens().side())
+        EdgeCurvature right = EdgeCurvature.of(
+                        side(WIDE, new Point(300, 400), new Point(900, 700), -2, 0, 1),
+                        WIDE,
+                        4,
+                        EdgeParameters.standard().lens().side())
                 .orElseThrow();
         assertThat(left.sagitta()).isCloseTo(-right.sagitta(), within(0.05));
     }
@@ -57,10 +67,17 @@ class LensEstimatorTest {
         EdgeFit side = side(WIDE, new Point(300, 400), new Point(900, 400), 1, 0.1, 2);
         EdgeFit mixed = shifted(side, i -> i % 5 == 2 ? 30 : 0);
 
-        assertThat(Math.abs(EdgeCurvature.of(mixed, WIDE, 4, EdgeParameters.standard().lens().side()).orElseThrow().sagitta()))
+        assertThat(Math.abs(EdgeCurvature.of(
+                                mixed, WIDE, 4, EdgeParameters.standard().lens().side())
+                        .orElseThrow()
+                        .sagitta()))
                 .isCloseTo(1, within(0.1));
         Random chance = new Random(3);
-        assertThat(EdgeCurvature.of(shifted(side, i -> 60 * chance.nextGaussian()), WIDE, 4, EdgeParameters.standard().lens().side())
+        assertThat(EdgeCurvature.of(
+                                shifted(side, i -> 60 * chance.nextGaussian()),
+                                WIDE,
+                                4,
+                                EdgeParameters.standard().lens().side())
                         .map(EdgeCurvature::deviation)
                         .orElse(99.0))
                 .isGreaterThan(10);
@@ -78,20 +95,36 @@ class LensEstimatorTest {
         EdgeFit side = side(WIDE, new Point(300, 400), new Point(900, 400), 1, 0.1, 2);
         EdgeFit few = new EdgeFit(side.places().subList(0, 19), side.weights().subList(0, 19), 0, 1);
 
-        assertThat(EdgeCurvature.of(few, WIDE, 4, EdgeParameters.standard().lens().side())).isEmpty();
+        assertThat(EdgeCurvature.of(
+                        few, WIDE, 4, EdgeParameters.standard().lens().side()))
+                .isEmpty();
         EdgeFit enough =
                 new EdgeFit(side.places().subList(0, 20), side.weights().subList(0, 20), 0, 1);
-        assertThat(EdgeCurvature.of(enough, WIDE, 4, EdgeParameters.standard().lens().side())).isPresent();
-        assertThat(EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(359, 400), 0, 0, 2), WIDE, 4, EdgeParameters.standard().lens().side()))
+        assertThat(EdgeCurvature.of(
+                        enough, WIDE, 4, EdgeParameters.standard().lens().side()))
+                .isPresent();
+        assertThat(EdgeCurvature.of(
+                        side(WIDE, new Point(300, 400), new Point(359, 400), 0, 0, 2),
+                        WIDE,
+                        4,
+                        EdgeParameters.standard().lens().side()))
                 .isEmpty();
-        assertThat(EdgeCurvature.of(side(WIDE, new Point(300, 400), new Point(361, 400), 0, 0, 2), WIDE, 4, EdgeParameters.standard().lens().side()))
+        assertThat(EdgeCurvature.of(
+                        side(WIDE, new Point(300, 400), new Point(361, 400), 0, 0, 2),
+                        WIDE,
+                        4,
+                        EdgeParameters.standard().lens().side()))
                 .isPresent();
     }
 
     @Test
     void a_side_answers_a_change_of_the_lens_as_that_lens_would_bend_it() {
         LensModel barrel = WIDE.with(0.02, 0);
-        EdgeCurvature bow = EdgeCurvature.of(side(barrel, new Point(200, 120), new Point(1_800, 160), 0, 0, 1), WIDE, 4, EdgeParameters.standard().lens().side())
+        EdgeCurvature bow = EdgeCurvature.of(
+                        side(barrel, new Point(200, 120), new Point(1_800, 160), 0, 0, 1),
+                        WIDE,
+                        4,
+                        EdgeParameters.standard().lens().side())
                 .orElseThrow();
 
         // straightened by 0.02 it would be straight
@@ -115,7 +148,12 @@ class LensEstimatorTest {
     @Test
     void the_lens_that_makes_cut_edges_straight_is_found() {
         for (double kappa : new double[] {-0.04, 0.03, 0.07}) {
-            LensModel found = LensEstimator.estimated(WIDE, sides(WIDE.with(kappa, 0), 0.1), List.of(), 2, EdgeParameters.standard().lens());
+            LensModel found = LensEstimator.estimated(
+                    WIDE,
+                    sides(WIDE.with(kappa, 0), 0.1),
+                    List.of(),
+                    2,
+                    EdgeParameters.standard().lens());
 
             assertThat(found.kappa()).isCloseTo(kappa, within(0.004));
             assertThat(found.deviation()).isLessThan(0.004);
@@ -131,12 +169,24 @@ class LensEstimatorTest {
             sides.add(side(barrel, new Point(150, 100 + 20 * i), new Point(750, 120 + 20 * i), 6, 0.15, i));
         }
 
-        assertThat(LensEstimator.estimated(WIDE, sides, List.of(), 4, EdgeParameters.standard().lens()).kappa()).isCloseTo(0.03, within(0.006));
+        assertThat(LensEstimator.estimated(
+                                WIDE,
+                                sides,
+                                List.of(),
+                                4,
+                                EdgeParameters.standard().lens())
+                        .kappa())
+                .isCloseTo(0.03, within(0.006));
     }
 
     @Test
     void without_edges_nothing_is_known_but_that_lenses_distort_little() {
-        LensModel found = LensEstimator.estimated(WIDE.with(0.03, 0.01), List.of(), List.of(), 2, EdgeParameters.standard().lens());
+        LensModel found = LensEstimator.estimated(
+                WIDE.with(0.03, 0.01),
+                List.of(),
+                List.of(),
+                2,
+                EdgeParameters.standard().lens());
 
         assertThat(found.kappa()).isCloseTo(0, within(1e-9));
         assertThat(found.deviation()).isCloseTo(0.08, within(1e-9));
@@ -151,8 +201,10 @@ class LensEstimatorTest {
 
         List<EdgeFit> all = new ArrayList<>(sides(barrel, 2));
         all.addAll(paper);
-        LensModel asPaper = LensEstimator.estimated(WIDE, all, paper, 8, EdgeParameters.standard().lens());
-        LensModel asCloth = LensEstimator.estimated(WIDE, all, List.of(), 8, EdgeParameters.standard().lens());
+        LensModel asPaper = LensEstimator.estimated(
+                WIDE, all, paper, 8, EdgeParameters.standard().lens());
+        LensModel asCloth = LensEstimator.estimated(
+                WIDE, all, List.of(), 8, EdgeParameters.standard().lens());
 
         // cloth that was cut with a bow of two pixels
         assertThat(asPaper.kappa()).isCloseTo(0.05, within(0.002));

@@ -24,7 +24,12 @@ class SubpixelEdgesTest {
     @ParameterizedTest(name = "cloth of {0} light on a floor of {1}")
     @CsvSource({"0.8, 0.03", "0.03, 0.8", "0.5, 0.1", "0.1, 0.6"})
     void pale_cloth_is_no_larger_and_dark_cloth_no_smaller_than_its_light(double cloth, double floor) {
-        List<EdgeFit> sides = new SubpixelEdges(blurred(cloth, floor), 6, true, EdgeParameters.standard().steps()).of(CORNERS);
+        List<EdgeFit> sides = new SubpixelEdges(
+                        blurred(cloth, floor),
+                        6,
+                        true,
+                        EdgeParameters.standard().steps())
+                .of(CORNERS);
 
         for (int i = 0; i < 4; i++) {
             Point middle = CORNERS.get(i).towards(CORNERS.get((i + 1) % 4), 0.5);

@@ -79,7 +79,12 @@ class TappedRimsTest {
             colours.add(colour);
             shares[s] = s / (PLACES - 1.0);
         }
-        return new EdgeFringe(REACH, levels, colours, shares, EdgeParameters.standard().placing().threads());
+        return new EdgeFringe(
+                REACH,
+                levels,
+                colours,
+                shares,
+                EdgeParameters.standard().placing().threads());
     }
 
     @Test

@@ -105,7 +105,8 @@ class GroundLayerTest {
     void another_ground_along_the_rim_is_found_and_where_which_lies() {
         LabTiles tiles = new LabTiles(TWO.coarse());
         GroundLayer first = grown(tiles, 15 * ACROSS + 3);
-        GroundLayer second = SecondGround.beside(first, tiles, GroundParameters.standard()).orElseThrow();
+        GroundLayer second =
+                SecondGround.beside(first, tiles, GroundParameters.standard()).orElseThrow();
 
         byte[] which = SecondGround.which(first, second, tiles, 1);
         for (int t = 0; t < which.length; t++) {
@@ -113,7 +114,9 @@ class GroundLayerTest {
             // the edge lies between tiles 24 and 25; a tile beside it may be either
             assertThat(which[t]).as("tile %s", x).isEqualTo((byte) (x < 24 ? 1 : x > 25 ? 2 : 3));
         }
-        assertThat(SecondGround.isShade(first, second, which, GroundParameters.standard().second())).isFalse();
+        assertThat(SecondGround.isShade(
+                        first, second, which, GroundParameters.standard().second()))
+                .isFalse();
         GroundLayer both = first.and(second);
         assertThat(both.share()).isCloseTo(1, within(0.01));
         assertThat(both.colour(1, 15 * ACROSS + 30))
@@ -128,10 +131,15 @@ class GroundLayerTest {
             Painted shadow = new Painted(WIDTH, HEIGHT, 0xb0a890, 2).lit((x, y) -> x < 200 ? 1 : left);
             LabTiles tiles = new LabTiles(shadow.coarse());
             GroundLayer first = grown(tiles, 15 * ACROSS + 3);
-            GroundLayer second = SecondGround.beside(first, tiles, GroundParameters.standard()).orElseThrow();
+            GroundLayer second = SecondGround.beside(first, tiles, GroundParameters.standard())
+                    .orElseThrow();
 
             // values to the power of 2.2: 0.6 leaves a third of the light, 0.35 a tenth
-            assertThat(SecondGround.isShade(first, second, SecondGround.which(first, second, tiles, 1), GroundParameters.standard().second()))
+            assertThat(SecondGround.isShade(
+                            first,
+                            second,
+                            SecondGround.which(first, second, tiles, 1),
+                            GroundParameters.standard().second()))
                     .isEqualTo(left == 0.6);
         }
     }
@@ -141,7 +149,8 @@ class GroundLayerTest {
         LabTiles tiles = new LabTiles(
                 new Painted(WIDTH, HEIGHT, GREY, 2).box(240, 80, 80, 60, RED).coarse());
 
-        assertThat(SecondGround.beside(grown(tiles, 0), tiles, GroundParameters.standard())).isEmpty();
+        assertThat(SecondGround.beside(grown(tiles, 0), tiles, GroundParameters.standard()))
+                .isEmpty();
     }
 
     @Test
@@ -153,7 +162,8 @@ class GroundLayerTest {
         assertThat(mat.orElseThrow().share()).isCloseTo(24.0 * 18 / (40 * 30), within(0.01));
         LabTiles small = new LabTiles(
                 new Painted(WIDTH, HEIGHT, GREY, 2).box(64, 48, 120, 80, GREEN).coarse());
-        assertThat(SecondGround.within(grown(small, 0), small, GroundParameters.standard())).isEmpty();
+        assertThat(SecondGround.within(grown(small, 0), small, GroundParameters.standard()))
+                .isEmpty();
     }
 
     private static float[][] planes(int across, int down, DoubleBinaryOperator value) {
@@ -208,7 +218,8 @@ class GroundLayerTest {
                 .box(220, 60, 60, 60, 0x8a5a30)
                 .lit((x, y) -> 1 - 0.5 * x / WIDTH);
         LabThumbnail coarse = lit.coarse();
-        IlluminationCorrection even = new IlluminationCorrection(lit.picture(), coarse, GroundModel.of(coarse, GroundParameters.standard()));
+        IlluminationCorrection even =
+                new IlluminationCorrection(lit.picture(), coarse, GroundModel.of(coarse, GroundParameters.standard()));
         double[] left = new double[3];
         double[] right = new double[3];
 

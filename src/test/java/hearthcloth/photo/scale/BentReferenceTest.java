@@ -42,7 +42,8 @@ final class BentReferenceTest {
     private static Count held(ReferenceSheet sheet, double mostLiftMm, int pictures, long seed) {
         Random chance = new Random(seed);
         LensModel lens = LensModel.unknown(PICTURE).with(0, 0.003);
-        SheetFinder finder = new SheetFinder(PICTURE, LabThumbnail.of(PICTURE), lens, Optional.empty(), SheetParameters.standard());
+        SheetFinder finder =
+                new SheetFinder(PICTURE, LabThumbnail.of(PICTURE), lens, Optional.empty(), SheetParameters.standard());
         int held = 0;
         int all = 0;
         for (int i = 0; i < pictures; i++) {

@@ -19,7 +19,10 @@ class EdgelsTest {
     private static final int PALER = 0xececec;
 
     private static List<Edgels.Edgel> in(Painted painted) {
-        return Edgels.in(painted.coarse().smoothed(1), (x, y) -> true, SheetParameters.standard().faint().edgels());
+        return Edgels.in(
+                painted.coarse().smoothed(1),
+                (x, y) -> true,
+                SheetParameters.standard().faint().edgels());
     }
 
     @Test
@@ -58,7 +61,10 @@ class EdgelsTest {
     void only_free_pixels_are_looked_at() {
         Painted painted = new Painted(200, 150, PALE, 0).box(100, 0, 100, 150, PALER);
 
-        List<Edgels.Edgel> edgels = Edgels.in(painted.coarse().smoothed(1), (x, y) -> y < 75, SheetParameters.standard().faint().edgels());
+        List<Edgels.Edgel> edgels = Edgels.in(
+                painted.coarse().smoothed(1),
+                (x, y) -> y < 75,
+                SheetParameters.standard().faint().edgels());
 
         assertThat(edgels).hasSize(75 - 6).allMatch(edgel -> edgel.y() < 75);
     }
@@ -88,7 +94,11 @@ class EdgelsTest {
 
     @Test
     void the_share_of_a_line_that_shows_is_told() {
-        EdgelMap map = new EdgelMap(along(new Point(50, 80), new Point(150, 80)), 200, 150, SheetParameters.standard().faint().edgels());
+        EdgelMap map = new EdgelMap(
+                along(new Point(50, 80), new Point(150, 80)),
+                200,
+                150,
+                SheetParameters.standard().faint().edgels());
 
         assertThat(map.shown(new Point(50, 80), new Point(150, 80))).isCloseTo(1, within(0.01));
         assertThat(map.shown(new Point(50, 81.5), new Point(150, 81.5))).isCloseTo(1, within(0.01));
@@ -101,7 +111,11 @@ class EdgelsTest {
 
     @Test
     void what_goes_on_past_a_corner_is_told_apart_from_what_ends_there() {
-        EdgelMap map = new EdgelMap(along(new Point(20, 80), new Point(150, 80)), 200, 150, SheetParameters.standard().faint().edgels());
+        EdgelMap map = new EdgelMap(
+                along(new Point(20, 80), new Point(150, 80)),
+                200,
+                150,
+                SheetParameters.standard().faint().edgels());
 
         assertThat(map.beyond(new Point(50, 80), new Point(150, 80))).isLessThan(0.1);
         assertThat(map.beyond(new Point(20, 80), new Point(110, 80))).isCloseTo(1, within(0.1));
@@ -125,7 +139,8 @@ class EdgelsTest {
             edgels.addAll(along(row[0], row[1]));
         }
 
-        List<Line> lines = HoughSegments.of(edgels, SheetParameters.standard().faint().rows());
+        List<Line> lines =
+                HoughSegments.of(edgels, SheetParameters.standard().faint().rows());
 
         assertThat(lines).hasSize(2);
         assertThat(isOn(lines.subList(0, 1), rows[0][0], rows[0][1])).isTrue();
@@ -137,17 +152,21 @@ class EdgelsTest {
     void a_long_gap_ends_a_row_and_scattered_places_are_none() {
         List<Edgels.Edgel> parted = along(new Point(20, 50), new Point(60, 50));
         parted.addAll(along(new Point(90, 50), new Point(130, 50)));
-        assertThat(HoughSegments.of(parted, SheetParameters.standard().faint().rows())).isEmpty();
+        assertThat(HoughSegments.of(parted, SheetParameters.standard().faint().rows()))
+                .isEmpty();
         List<Edgels.Edgel> near = along(new Point(20, 50), new Point(60, 50));
         near.addAll(along(new Point(80, 50), new Point(120, 50)));
-        assertThat(HoughSegments.of(near, SheetParameters.standard().faint().rows())).hasSize(1);
+        assertThat(HoughSegments.of(near, SheetParameters.standard().faint().rows()))
+                .hasSize(1);
         Random chance = new Random(8);
         List<Edgels.Edgel> scattered = new ArrayList<>();
         for (int i = 0; i < 300; i++) {
             scattered.add(new Edgels.Edgel(
                     200 * chance.nextDouble(), 150 * chance.nextDouble(), Math.PI * chance.nextDouble()));
         }
-        assertThat(HoughSegments.of(scattered, SheetParameters.standard().faint().rows())).isEmpty();
+        assertThat(HoughSegments.of(
+                        scattered, SheetParameters.standard().faint().rows()))
+                .isEmpty();
     }
 
     @Test
@@ -156,6 +175,7 @@ class EdgelsTest {
                 .map(edgel -> new Edgels.Edgel(edgel.x(), edgel.y(), 0.4))
                 .toList();
 
-        assertThat(HoughSegments.of(edgels, SheetParameters.standard().faint().rows())).isEmpty();
+        assertThat(HoughSegments.of(edgels, SheetParameters.standard().faint().rows()))
+                .isEmpty();
     }
 }

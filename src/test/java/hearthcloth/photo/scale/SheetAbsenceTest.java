@@ -107,7 +107,11 @@ class SheetAbsenceTest {
     @Test
     void of_white_with_a_corner_gone_it_is_said_that_its_rim_is_not_four_sides() {
         List<Point> five = List.of(
-                new Point(250, 180), new Point(480, 180), new Point(480, 340), new Point(330, 340), new Point(250, 290));
+                new Point(250, 180),
+                new Point(480, 180),
+                new Point(480, 340),
+                new Point(330, 340),
+                new Point(250, 290));
         Table table = new Table(FLOOR).with(five, PAPER);
 
         assertThat(table.absence(ReferenceSheet.A4, table.traced()))
@@ -162,7 +166,8 @@ class SheetAbsenceTest {
 
     @Test
     void a_sheet_that_was_tapped_is_taken_where_its_proportions_fit() {
-        assertThat(new Table(FLOOR).with(A4, PAPER).tapped(ReferenceSheet.A4).doubts()).isEmpty();
+        assertThat(new Table(FLOOR).with(A4, PAPER).tapped(ReferenceSheet.A4).doubts())
+                .isEmpty();
     }
 
     @Test

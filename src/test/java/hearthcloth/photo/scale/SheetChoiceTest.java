@@ -57,7 +57,8 @@ class SheetChoiceTest {
         }
 
         List<FittedPolygon> traced() {
-            SubpixelEdges edges = new SubpixelEdges(painted.picture(), 5, false, EdgeParameters.standard().steps());
+            SubpixelEdges edges = new SubpixelEdges(
+                    painted.picture(), 5, false, EdgeParameters.standard().steps());
             return shapes.stream()
                     .map(shape -> FittedPolygon.of(shape, edges.of(shape), lens(), 1.2, 4))
                     .toList();
@@ -65,7 +66,8 @@ class SheetChoiceTest {
 
         SheetChoice choice(ReferenceSheet sheet) {
             LabThumbnail coarse = painted.coarse();
-            SheetFinder finder = new SheetFinder(painted.picture(), coarse, lens(), Optional.of(0.74), SheetParameters.standard());
+            SheetFinder finder =
+                    new SheetFinder(painted.picture(), coarse, lens(), Optional.of(0.74), SheetParameters.standard());
             return new SheetChoice(finder, sheet, coarse, GroundModel.of(coarse, GroundParameters.standard()));
         }
 

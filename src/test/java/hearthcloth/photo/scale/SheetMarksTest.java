@@ -142,8 +142,14 @@ class SheetMarksTest {
     private static List<List<Point>> faint(Painted painted) {
         LensModel lens = LensModel.unknown(painted.picture()).with(0, 0.003);
         LabThumbnail smooth = painted.coarse().smoothed(1.2);
-        SheetFinder finder = new SheetFinder(painted.picture(), painted.coarse(), lens, Optional.of(0.74), SheetParameters.standard());
-        return new FaintSheetFinder(painted.picture(), smooth, lens, new OccupancyMap(smooth, List.of()), ReadingParameters.standard())
+        SheetFinder finder = new SheetFinder(
+                painted.picture(), painted.coarse(), lens, Optional.of(0.74), SheetParameters.standard());
+        return new FaintSheetFinder(
+                        painted.picture(),
+                        smooth,
+                        lens,
+                        new OccupancyMap(smooth, List.of()),
+                        ReadingParameters.standard())
                 .like(ReferenceSheet.A4, finder);
     }
 

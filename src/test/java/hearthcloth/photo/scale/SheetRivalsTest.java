@@ -137,7 +137,8 @@ final class SheetRivalsTest {
             layRival();
             light();
             LensModel lens = LensModel.unknown(painted.picture()).with(0, 0.003);
-            SubpixelEdges edges = new SubpixelEdges(painted.picture(), 5, false, EdgeParameters.standard().steps());
+            SubpixelEdges edges = new SubpixelEdges(
+                    painted.picture(), 5, false, EdgeParameters.standard().steps());
             List<FittedPolygon> traced = shapes.stream()
                     .map(shape -> FittedPolygon.of(shape, edges.of(shape), lens, 1.2, 4))
                     .toList();
@@ -146,9 +147,13 @@ final class SheetRivalsTest {
                 uncut.set(0, new FittedPolygon(List.of(), List.of(), List.of()));
             }
             LabThumbnail coarse = painted.coarse();
-            SheetFinder finder = new SheetFinder(painted.picture(), coarse, lens, Optional.of(0.74), SheetParameters.standard());
-            SheetChoice choice =
-                    new SheetChoice(finder, ReferenceSheet.A4, coarse, GroundModel.of(coarse.smoothed(1.2), GroundParameters.standard()));
+            SheetFinder finder =
+                    new SheetFinder(painted.picture(), coarse, lens, Optional.of(0.74), SheetParameters.standard());
+            SheetChoice choice = new SheetChoice(
+                    finder,
+                    ReferenceSheet.A4,
+                    coarse,
+                    GroundModel.of(coarse.smoothed(1.2), GroundParameters.standard()));
             try {
                 SheetChoice.Chosen chosen = choice.sure(traced, uncut);
                 boolean right = chosen.found().index() == 0;

@@ -85,7 +85,8 @@ final class BentSheet {
             along[SPAN - i] = along[SPAN - i + 1] - Math.hypot(STEP, height[SPAN - i] - height[SPAN - i + 1]);
         }
         double high = Arrays.stream(height).max().orElse(0) + Math.abs(bend.creaseMm);
-        // Seen from no lower than 20° over the floor, what stands so high hides the floor up to three times as far behind.
+        // Seen from no lower than 20° over the floor, what stands so high hides the floor up to three times as far
+        // behind.
         reach = Math.hypot(print.getWidth(), print.getHeight()) / pixelsPerMm / 2 + 3 * high + 1;
     }
 

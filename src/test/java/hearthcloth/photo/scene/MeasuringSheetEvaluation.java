@@ -59,7 +59,11 @@ final class MeasuringSheetEvaluation {
                     new PrintedScenes.Wish(lying, tilt, Double.parseDouble(args[2]), lift, 0));
             PixelImage picture = pixels(scene.ofSheets(60));
             long start = System.nanoTime();
-            List<MarkedSheet> found = MeasuringSheetFinder.in(picture, LabThumbnail.of(picture), true, EdgeParameters.standard().steps());
+            List<MarkedSheet> found = MeasuringSheetFinder.in(
+                    picture,
+                    LabThumbnail.of(picture),
+                    true,
+                    EdgeParameters.standard().steps());
             ms += (System.nanoTime() - start) / 1e6 / count;
             if (found.isEmpty()) {
                 missed++;

@@ -48,9 +48,9 @@ final class PhotoAblation {
         all.put("no cut at hollows", new String[] {"segment.parting.chords.longest=0"});
         all.put("shade not learnt", new String[] {"edge.colours.shades=", "edge.colours.inShade=0"});
         all.put("sides by colour alone", new String[] {"edge.following.leastShare=2"});
-        all.put(
-                "sides by sharp step alone",
-                new String[] {"edge.following.mostOff=1e9", "edge.following.frayedOff=1e9", "edge.following.mostLoss=1e9"});
+        all.put("sides by sharp step alone", new String[] {
+            "edge.following.mostOff=1e9", "edge.following.frayedOff=1e9", "edge.following.mostLoss=1e9"
+        });
         all.put("threads not told", new String[] {"edge.placing.fringe=1e9"});
         all.put("blunt corners stay", new String[] {"edge.placing.blunt.shortest=0"});
         all.put("step of colour, not light", new String[] {"edge.steps.toned=0"});
@@ -83,8 +83,9 @@ final class PhotoAblation {
         PhotoAblation ablation = new PhotoAblation(Long.parseLong(args[0]), Integer.parseInt(args[1]));
         long end = System.nanoTime() + Long.parseLong(args[2]) * 1_000_000_000;
         ReadingParameters standard = ReadingParameters.standard();
-        System.out.println("| reader | found | false | side error, p95 of what is allowed | sides lost | doubted | too large"
-                + " without doubt | refused | processor seconds a picture |");
+        System.out.println(
+                "| reader | found | false | side error, p95 of what is allowed | sides lost | doubted | too large"
+                        + " without doubt | refused | processor seconds a picture |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         ablation.read(standard); // The first reading of a process is slow, and no part of the table.
         ablation.row("as it is", standard);

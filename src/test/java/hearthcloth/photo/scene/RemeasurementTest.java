@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.colour.Colour;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;

@@ -27,7 +27,10 @@ class ConcavitySplitTest {
 
     private static ConcavitySplit split(Painted painted) {
         LabThumbnail coarse = painted.coarse();
-        return new ConcavitySplit(coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard().parting());
+        return new ConcavitySplit(
+                coarse,
+                GroundModel.of(coarse, GroundParameters.standard()),
+                SegmentParameters.standard().parting());
     }
 
     /** Two squares of 80 of which one lies lower: they share so much of an edge. */
@@ -153,7 +156,10 @@ class ConcavitySplitTest {
 
     private static FragmentGrouping grouping(Painted painted) {
         LabThumbnail coarse = painted.coarse();
-        return new FragmentGrouping(coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard().parting());
+        return new FragmentGrouping(
+                coarse,
+                GroundModel.of(coarse, GroundParameters.standard()),
+                SegmentParameters.standard().parting());
     }
 
     private static final Blob WHOLE = blob(100, 100, 150, 60);

@@ -44,12 +44,14 @@ class FloorLineFilterTest {
 
     private void clearLines() {
         LabThumbnail coarse = painted.coarse();
-        FloorLineFilter.clear(mask, coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard());
+        FloorLineFilter.clear(
+                mask, coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard());
     }
 
     private void clearFigures() {
         LabThumbnail coarse = painted.coarse();
-        RugFigureFilter.clear(mask, coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard());
+        RugFigureFilter.clear(
+                mask, coarse, GroundModel.of(coarse, GroundParameters.standard()), SegmentParameters.standard());
     }
 
     @Test

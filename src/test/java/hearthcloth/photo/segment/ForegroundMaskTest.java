@@ -78,7 +78,8 @@ class ForegroundMaskTest {
         fill(40, 40, 1100, 820, MAT);
         fill(500, 300, 210, 297, PAPER);
 
-        List<Blob> pieces = on(GroundModel.withMat(smooth(), GroundParameters.standard()).orElseThrow());
+        List<Blob> pieces =
+                on(GroundModel.withMat(smooth(), GroundParameters.standard()).orElseThrow());
 
         assertThat(pieces)
                 .filteredOn(piece -> piece.area() > 1000)

@@ -65,8 +65,10 @@ class MaskContoursTest {
 
     @Test
     void what_is_of_one_colour_round_a_place_is_its_shape() {
-        LabThumbnail smooth =
-                new Painted(300, 200, FLOOR, 3).box(80, 60, 120, 70, RED).coarse().smoothed(1.2);
+        LabThumbnail smooth = new Painted(300, 200, FLOOR, 3)
+                .box(80, 60, 120, 70, RED)
+                .coarse()
+                .smoothed(1.2);
 
         List<Point> rim = ColourRegion.rim(new Point(140, 95), 12, smooth, STANDARD);
 
@@ -75,8 +77,10 @@ class MaskContoursTest {
 
     @Test
     void the_floor_runs_off_the_picture_and_has_no_shape() {
-        LabThumbnail smooth =
-                new Painted(300, 200, FLOOR, 3).box(80, 60, 120, 70, RED).coarse().smoothed(1.2);
+        LabThumbnail smooth = new Painted(300, 200, FLOOR, 3)
+                .box(80, 60, 120, 70, RED)
+                .coarse()
+                .smoothed(1.2);
 
         assertThat(ColourRegion.rim(new Point(30, 30), 12, smooth, STANDARD)).isEmpty();
     }

@@ -86,10 +86,12 @@ class EdgeMapTest {
         List<Fabric> fabrics = List.of(TWO_FACED, Greys.DARK);
         Cloth cloth = Greys.cloth(100, 40, 2, TWO_FACED, slot -> Greys.DARK);
         assertThat(ColourFigures.of(cloth, fabrics).hearth().standsOut()).isEqualTo(1);
-        assertThat(ColourFigures.ofBack(cloth, fabrics).orElseThrow().hearth().standsOut()).isZero();
+        assertThat(ColourFigures.ofBack(cloth, fabrics).orElseThrow().hearth().standsOut())
+                .isZero();
         assertThat(ColourWords.of(cloth, fabrics, Optional.empty()))
-                .hasToString("[The hearth stands out on every side; the bars are one field of fabric., On the back the hearth"
-                        + " is quiet, close to what lies round it; the bars are one field of fabric.]");
+                .hasToString(
+                        "[The hearth stands out on every side; the bars are one field of fabric., On the back the hearth"
+                                + " is quiet, close to what lies round it; the bars are one field of fabric.]");
         ColourGoal goal = ColourGoal.flat(Contrast.READS);
         double front = ColourFigures.of(cloth, fabrics).amissMm();
         assertThat(goal.amissMm(cloth, fabrics)).isCloseTo(front + 0.5 * (front + 2 * 400), within(1e-6));

@@ -35,7 +35,8 @@ public final class Greys {
     }
 
     /** A square hearth with rounds of bars of one width, each bar in one piece. */
-    public static Cloth cloth(long hearthMm, long barMm, int rounds, Fabric hearth, Function<Layout.Slot, Fabric> bars) {
+    public static Cloth cloth(
+            long hearthMm, long barMm, int rounds, Fabric hearth, Function<Layout.Slot, Fabric> bars) {
         Layout layout = new Layout(
                 Size.square(Length.mm(hearthMm)), Layout.courses(Order.ROUND, rounds, List.of(Length.mm(barMm))));
         List<List<Layout.Part>> parts = new ArrayList<>();

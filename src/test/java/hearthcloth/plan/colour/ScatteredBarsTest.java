@@ -95,7 +95,8 @@ class ScatteredBarsTest {
         List<Fabric> rest = List.of(Greys.DARK, Greys.RED);
         List<Piece> pieces =
                 List.of(piece(2, Greys.WHITE, 40, 40), piece(3, Greys.DARK, 8, 40), piece(4, Greys.RED, 100, 100));
-        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest, ColourGoal.flat(Contrast.READS))
+        Scheme scheme = ScatteredBars.of(
+                        design(rest), new Supply(new Stash(pieces)), rest, ColourGoal.flat(Contrast.READS))
                 .orElseThrow();
         assertThat(Collections.frequency(chosen(scheme), Greys.DARK)).isLessThanOrEqualTo(1);
 
@@ -113,7 +114,8 @@ class ScatteredBarsTest {
         for (int i = 0; i < 30; i++) {
             pieces.add(piece(4 + i, Greys.RED, 19, 19));
         }
-        Scheme scheme = ScatteredBars.of(design(rest), new Supply(new Stash(pieces)), rest, ColourGoal.flat(Contrast.READS))
+        Scheme scheme = ScatteredBars.of(
+                        design(rest), new Supply(new Stash(pieces)), rest, ColourGoal.flat(Contrast.READS))
                 .orElseThrow();
         assertThat(chosen(scheme)).containsOnly(Greys.DARK);
     }

@@ -37,9 +37,12 @@ class TiedColoursTest {
         ColourFigures.Hearth flat = ColourFigures.of(large, Greys.ALL).hearth();
         assertThat(seen.edgeMm()).isGreaterThan(100).isLessThan(flat.edgeMm());
         assertThat(seen.standsOut()).isEqualTo(1);
-        assertThat(TiedColours.sentence(large, Greys.ALL, tied(large))).asString().contains("the hearth stands out on every side");
+        assertThat(TiedColours.sentence(large, Greys.ALL, tied(large)))
+                .asString()
+                .contains("the hearth stands out on every side");
         Cloth whole = Greys.cloth(400, 125, 2, Greys.WHITE, slot -> Greys.DARK);
-        assertThat(TiedColours.sentence(whole, Greys.ALL, tied(whole)).isEmpty()).isTrue();
+        assertThat(TiedColours.sentence(whole, Greys.ALL, tied(whole)).isEmpty())
+                .isTrue();
     }
 
     @Test

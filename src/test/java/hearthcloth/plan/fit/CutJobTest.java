@@ -131,9 +131,7 @@ class CutJobTest {
                 .containsExactly(
                         "Oat or Kelp is at least 5 in short at 4 in wide, for 1A, 1B.",
                         "Kelp is at least ⅛ in short at 8 in wide, for the hearth.");
-        assertThat(cutJob.sentences(shortages, false).get(0))
-                .asString()
-                .startsWith("Oat or Kelp is about 5 in short");
+        assertThat(cutJob.sentences(shortages, false).get(0)).asString().startsWith("Oat or Kelp is about 5 in short");
         assertThat(cutJob.pieces(shortages))
                 .extracting(Piece::fabric, Piece::size)
                 .containsExactly(
@@ -148,8 +146,7 @@ class CutJobTest {
             pieces.add(piece(i + 2, Stashes.fabric(i, Fabric.Faces.SAME, Fabric.Nap.ANY), 8, 8));
         }
         CutJob cutJob = new CutJob(design(1, Scheme.Kind.ALL), pieces);
-        assertThat(cutJob.sentences(
-                        List.of(new Shortage(List.of(4), FabricSets.of(0, 1, 2, 3), 32, 8)), true))
+        assertThat(cutJob.sentences(List.of(new Shortage(List.of(4), FabricSets.of(0, 1, 2, 3), 32, 8)), true))
                 .map(Sentence::english)
                 .containsExactly("Any of 4 fabrics, such as Oat, is at least 1 in short at 4 in wide, for 1D.");
     }

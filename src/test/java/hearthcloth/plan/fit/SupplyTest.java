@@ -136,7 +136,8 @@ class SupplyTest {
         assertThat(trial.bound().touchedMm2()).isBetween(1.0, 1600 * 645.16 + 1);
         assertThat(trial.figures().touchedArea()).isEqualTo(320.0 * 320);
         assertThat(trial.answer().used()).containsExactly(piece(2, 40, 40));
-        assertThat(trial.cloth().finished()).isEqualTo(design(Order.ROUND).layout().finished());
+        assertThat(trial.cloth().finished())
+                .isEqualTo(design(Order.ROUND).layout().finished());
         assertThat(fitted(Order.ROUND, piece(2, 8, 8))).isEmpty();
     }
 
@@ -188,7 +189,8 @@ class SupplyTest {
                     .isEqualTo(Integer.compare(
                             small.figures().cuts(), large.figures().cuts()));
         }
-        assertThat(DraftTrial.BEST.compare(small, small.answered(small.answer()))).isZero();
+        assertThat(DraftTrial.BEST.compare(small, small.answered(small.answer())))
+                .isZero();
         assertThat(small.recut().figures().joins()).isEqualTo(small.figures().joins());
     }
 }

@@ -144,7 +144,9 @@ class ClothsOfHeapsTest {
             assertThat(plan.cloth().patches()).hasSizeGreaterThanOrEqualTo(20);
             assertThat(plan.story().title()).hasToString("Barn raising, 2 × 2 log cabins");
             assertThat(plan.story().goodAt()).asString().startsWith("Light and dark go out from the middle");
-            assertThat(plan.story().chosen()).map(Sentence::english).contains("4 log cabins, 2 × 2, one round in each, round the square.");
+            assertThat(plan.story().chosen())
+                    .map(Sentence::english)
+                    .contains("4 log cabins, 2 × 2, one round in each, round the square.");
         });
     }
 

@@ -11,9 +11,9 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
-import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.ColourExchange;
 import hearthcloth.plan.colour.ColourFigures;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -54,7 +54,8 @@ class ColourExchangeTest {
                 continue;
             }
             DraftTrial trial = found.get();
-            DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, 1, ColourGoal.flat(Contrast.READS)));
+            DraftTrial better =
+                    trial.answered(ColourExchange.of(trial.answer(), LOOKS, 1, ColourGoal.flat(Contrast.READS)));
             assertThat(better.figures()).isEqualTo(trial.figures());
             Plan plan = ProposalSelection.plan(better);
             assertThat(plan.cuts()).hasSameSizeAs(ProposalSelection.plan(trial).cuts());
@@ -75,7 +76,8 @@ class ColourExchangeTest {
     @Test
     void the_same_seed_gives_the_same_cloth() {
         DraftTrial trial = free(hidden(new Random(3), 0)).orElseThrow();
-        assertThat(ColourExchange.of(trial.answer(), LOOKS, 5, ColourGoal.flat(Contrast.READS)).found())
+        assertThat(ColourExchange.of(trial.answer(), LOOKS, 5, ColourGoal.flat(Contrast.READS))
+                        .found())
                 .isEqualTo(ColourExchange.of(trial.answer(), LOOKS, 5, ColourGoal.flat(Contrast.READS))
                         .found());
     }

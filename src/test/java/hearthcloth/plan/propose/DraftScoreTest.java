@@ -107,7 +107,8 @@ class DraftScoreTest {
     }
 
     private static List<DraftTrial> seen(DraftTrial trial, Supply supply) {
-        return new HearthSeen(supply, List.of(), ColourGoal.flat(hearthcloth.plan.model.Contrast.READS), 200, 1).of(trial, Budget.steps(5_000));
+        return new HearthSeen(supply, List.of(), ColourGoal.flat(hearthcloth.plan.model.Contrast.READS), 200, 1)
+                .of(trial, Budget.steps(5_000));
     }
 
     /** Grey 0x777777 and 0x6a6a6a are five points of L* apart: no hearth stands out between them. */
@@ -134,12 +135,22 @@ class DraftScoreTest {
 
         Draft quiet = Trials.draft(SHAPE, Scheme.Kind.FIELD, Trials.GREY, slot -> List.of(Trials.NEAR));
         Supply three = Trials.plenty(Trials.GREY, Trials.NEAR, Trials.WHITE);
-        List<DraftTrial> named = new HearthSeen(three, List.of(Trials.GREY, Trials.NEAR, Trials.WHITE), ColourGoal.flat(hearthcloth.plan.model.Contrast.READS), 200, 1)
+        List<DraftTrial> named = new HearthSeen(
+                        three,
+                        List.of(Trials.GREY, Trials.NEAR, Trials.WHITE),
+                        ColourGoal.flat(hearthcloth.plan.model.Contrast.READS),
+                        200,
+                        1)
                 .of(Trials.fitted(quiet, three), Budget.steps(5_000));
         assertThat(named)
                 .isNotEmpty()
                 .allMatch(one -> one.draft().scheme().hearth().equals(List.of(Trials.GREY)));
-        assertThat(new HearthSeen(three, List.of(Trials.GREY, Trials.NEAR), ColourGoal.flat(hearthcloth.plan.model.Contrast.READS), 200, 1)
+        assertThat(new HearthSeen(
+                                three,
+                                List.of(Trials.GREY, Trials.NEAR),
+                                ColourGoal.flat(hearthcloth.plan.model.Contrast.READS),
+                                200,
+                                1)
                         .of(Trials.fitted(quiet, three), Budget.steps(5_000)))
                 .isEmpty();
     }

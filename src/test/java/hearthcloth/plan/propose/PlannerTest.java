@@ -212,7 +212,9 @@ class PlannerTest {
                     Optional.of(Order.ROUND));
             PlanOutcome outcome = plan(Stashes.yardage(), wish(Optional.of(Size.square(Length.inches(40))), shape, 1));
             assertThat(outcome).isInstanceOf(PlanOutcome.CannotMake.class);
-            assertThat(((PlanOutcome.CannotMake) outcome).why().get(0)).asString().contains("30 × 30 in with 2 rounds");
+            assertThat(((PlanOutcome.CannotMake) outcome).why().get(0))
+                    .asString()
+                    .contains("30 × 30 in with 2 rounds");
         }
 
         @Test

@@ -62,7 +62,8 @@ class DesignFitTest {
         Plan plan = proposal();
         Design design = DesignEdits.settled(plan, Order.ROUND);
         assertThat(design.layout().finished()).isEqualTo(plan.cloth().finished());
-        DesignFit.Answer answer = new DesignFit(STASH).fit(design, Sentence.itself("same"), Budget.steps(Long.MAX_VALUE));
+        DesignFit.Answer answer =
+                new DesignFit(STASH).fit(design, Sentence.itself("same"), Budget.steps(Long.MAX_VALUE));
         Plan again = ((DesignFit.Answer.Made) answer).plan();
         assertThat(again.figures().joins()).isLessThanOrEqualTo(plan.figures().joins() + 1);
         String json = new PlanFolder(again, Ruler.EIGHTHS, Paper.LETTER).planFile();

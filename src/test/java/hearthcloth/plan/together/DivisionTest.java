@@ -57,8 +57,12 @@ class DivisionTest {
     @ParameterizedTest
     @EnumSource(Division.Offer.class)
     void whoever_gets_a_cloth_gets_the_size_asked_and_the_others_keep_theirs(Division.Offer offer) {
-        Allotment kept =
-                division(1).planned(Allotment.of(alike(), OffcutRule.SHARED), List.of(1), Division.Offer.ALL, ShortSearch.Depth.PLAIN);
+        Allotment kept = division(1)
+                .planned(
+                        Allotment.of(alike(), OffcutRule.SHARED),
+                        List.of(1),
+                        Division.Offer.ALL,
+                        ShortSearch.Depth.PLAIN);
         Allotment all = division(2).planned(kept, List.of(2, 0), offer, ShortSearch.Depth.PLAIN);
         assertThat(all.made()).containsOnlyKeys(0, 1, 2);
         assertThat(all.made(1)).isEqualTo(kept.made(1));
@@ -73,8 +77,10 @@ class DivisionTest {
     @EnumSource(Division.Offer.class)
     void the_same_chance_divides_alike(Division.Offer offer) {
         Stash heap = Stashes.scraps(30, 4);
-        Allotment once = division(3).planned(Allotment.of(heap, OffcutRule.SHARED), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
-        Allotment again = division(3).planned(Allotment.of(heap, OffcutRule.SHARED), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
+        Allotment once = division(3)
+                .planned(Allotment.of(heap, OffcutRule.SHARED), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
+        Allotment again = division(3)
+                .planned(Allotment.of(heap, OffcutRule.SHARED), List.of(0, 1, 2), offer, ShortSearch.Depth.PLAIN);
         assertThat(again.made()).isEqualTo(once.made());
     }
 

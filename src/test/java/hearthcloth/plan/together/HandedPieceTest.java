@@ -26,8 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A piece moved by hand is in the cloth it was given to and in no other, and nobody is left without for it. */
 class HandedPieceTest {
 
-    private static final PlanningTogether.Effort SHORT =
-            new PlanningTogether.Effort(1, 5, Budget.until(() -> true));
+    private static final PlanningTogether.Effort SHORT = new PlanningTogether.Effort(1, 5, Budget.until(() -> true));
 
     private static Asked asked(String name) {
         return new Asked(

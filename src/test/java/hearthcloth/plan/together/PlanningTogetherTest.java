@@ -291,8 +291,8 @@ class PlanningTogetherTest {
             })
     void every_cloth_that_a_heap_was_cut_from_is_made_again(String name) throws IOException {
         PlantedHeap planted = PlantedHeap.read("several-" + name + ".txt");
-        Together together =
-                planned(planted.stash(), planted.asked(), 3, 1, told -> told.best().lacking() == 0, told -> {});
+        Together together = planned(
+                planted.stash(), planted.asked(), 3, 1, told -> told.best().lacking() == 0, told -> {});
         nothingIsPromisedTwice(planted.stash(), together);
         assertThat(together.isComplete()).isTrue();
         for (int i = 0; i < planted.asked().size(); i++) {

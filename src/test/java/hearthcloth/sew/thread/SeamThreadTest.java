@@ -43,10 +43,7 @@ class SeamThreadTest {
 
     @Test
     void the_wrong_side_counts_too() {
-        List<Fabric> fabrics = List.of(
-                two(Greys.WHITE, Greys.BLACK),
-                two(Greys.BLACK, Greys.WHITE),
-                Greys.RED);
+        List<Fabric> fabrics = List.of(two(Greys.WHITE, Greys.BLACK), two(Greys.BLACK, Greys.WHITE), Greys.RED);
         assertThat(at(1, fabrics).least()).isEqualTo(Greys.GREY.colour());
         assertThat(at(1, fabrics).most()).isEqualTo(Greys.RED.colour());
     }

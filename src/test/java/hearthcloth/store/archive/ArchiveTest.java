@@ -58,8 +58,8 @@ public class ArchiveTest {
                     .keep(
                             "c" + Math.floorMod(plan.hashCode(), 100_000),
                             "<b>" + plan.story().title() + "</b>",
-                            document.with(new Project.Bench(
-                                    Set.of("1A"), Set.of(cut + ":1"), 0, List.of(), List.of())));
+                            document.with(
+                                    new Project.Bench(Set.of("1A"), Set.of(cut + ":1"), 0, List.of(), List.of())));
         }
         return store;
     }
@@ -102,12 +102,10 @@ public class ArchiveTest {
         Store store = filled(open("one.db"));
         Archive archive = Archive.read(Archive.of(store).bytes());
         SavedCloth cloth = store.cloths().all().get(0);
-        Deed.Pieces cut = new AllCut(cloth.document(), store.stash().nextPiece())
-                .of("it")
-                .pieces();
+        Deed.Pieces cut =
+                new AllCut(cloth.document(), store.stash().nextPiece()).of("it").pieces();
         store.stash().edit(new StashEdit("cut it", cut.gone(), cut.come()));
-        Project.Life life =
-                new Project.Life(Project.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter", null);
+        Project.Life life = new Project.Life(Project.Stage.CUT, "", "tea", "Mo", 2, Purpose.NOTHING, "letter", null);
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 

@@ -21,7 +21,9 @@ class ReadOnceTest {
     }
 
     private static int tripled(Jdbi jdbi, int number) {
-        return jdbi.withHandle(handle ->
-                handle.createQuery("select 3 * :number").bind("number", number).mapTo(Integer.class).one());
+        return jdbi.withHandle(handle -> handle.createQuery("select 3 * :number")
+                .bind("number", number)
+                .mapTo(Integer.class)
+                .one());
     }
 }

@@ -1,6 +1,5 @@
 package hearthcloth.store.json;
 
-import hearthcloth.work.Project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -17,6 +16,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.nio.file.Path;
 import java.sql.SQLException;

@@ -1,7 +1,5 @@
 package hearthcloth.store.json;
 
-import hearthcloth.work.Keepsake;
-import hearthcloth.work.Project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -15,12 +13,14 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
-import hearthcloth.work.Project.Bench;
-import hearthcloth.work.Project.Life;
-import hearthcloth.work.Project.Stage;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.work.Keepsake;
+import hearthcloth.work.Project;
+import hearthcloth.work.Project.Bench;
+import hearthcloth.work.Project.Life;
+import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
 import java.util.ArrayList;
 import java.util.List;

@@ -54,8 +54,7 @@ class OwnRoleTest {
     private static void add(Store store) {
         store.atOnce(() -> {
             int next = store.stash().nextPiece();
-            Piece piece =
-                    new Piece(String.valueOf(next), OAT, Size.square(Length.mm(100)), Piece.Washed.YES, next);
+            Piece piece = new Piece(String.valueOf(next), OAT, Size.square(Length.mm(100)), Piece.Washed.YES, next);
             store.stash().edit(new StashEdit("add", List.of(), List.of(piece)));
             return true;
         });
@@ -105,8 +104,8 @@ class OwnRoleTest {
     private void denied(String role, String query) {
         assertThatThrownBy(() -> told(address, role, query))
                 .as("%s: %s", role, query)
-                .isInstanceOfSatisfying(SQLException.class, e -> assertThat(e.getSQLState())
-                        .isEqualTo(DENIED));
+                .isInstanceOfSatisfying(
+                        SQLException.class, e -> assertThat(e.getSQLState()).isEqualTo(DENIED));
     }
 
     @Test
@@ -131,7 +130,8 @@ class OwnRoleTest {
         }
         denied(role(1), "update studio.person set part = 'TEACHER' returning name");
         denied(role(1), "delete from person_2.piece returning id");
-        assertThat(told(address, role(2), "select count(*) from person_2.piece")).containsExactly("1");
+        assertThat(told(address, role(2), "select count(*) from person_2.piece"))
+                .containsExactly("1");
     }
 
     @Test

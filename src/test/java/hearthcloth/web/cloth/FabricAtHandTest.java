@@ -74,8 +74,10 @@ class FabricAtHandTest {
     void figures_tell_what_a_change_did() {
         List<Plan> plans = Planned.plans(Stashes.scraps(40, 3), 18, 1);
         List<Plan> larger = Planned.plans(Stashes.scraps(40, 3), 20, 1);
-        ClothFigures before = new ClothFigures(plans.get(0).cloth(), Optional.of(plans.get(0)), Voice.english(Ruler.EIGHTHS));
-        ClothFigures after = new ClothFigures(larger.get(0).cloth(), Optional.of(larger.get(0)), Voice.english(Ruler.EIGHTHS));
+        ClothFigures before =
+                new ClothFigures(plans.get(0).cloth(), Optional.of(plans.get(0)), Voice.english(Ruler.EIGHTHS));
+        ClothFigures after =
+                new ClothFigures(larger.get(0).cloth(), Optional.of(larger.get(0)), Voice.english(Ruler.EIGHTHS));
         List<ClothFigures.Figure> same = before.inShort(Optional.of(before));
         assertThat(same).allMatch(figure -> figure.was().isEmpty());
         ClothFigures.Figure size = after.inShort(Optional.of(before)).get(0);

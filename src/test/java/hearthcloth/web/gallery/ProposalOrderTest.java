@@ -118,7 +118,13 @@ class ProposalOrderTest {
     void each_wish_is_a_chip_that_says_where_it_is_not_met() {
         Leanings lean = new Leanings("Velvet", List.of("Oat"), new Leanings.Colours("", ""), "wide", true);
         WishChips.Asked asked = new WishChips.Asked(
-                lean, WishForm.OPEN, new Stash(List.of()), STASH, Voice.english(Ruler.EIGHTHS), false, Optional.of("a box"));
+                lean,
+                WishForm.OPEN,
+                new Stash(List.of()),
+                STASH,
+                Voice.english(Ruler.EIGHTHS),
+                false,
+                Optional.of("a box"));
         WishChips chips = WishChips.of(asked, lean.from(STASH), new Swatches(STASH.fabrics(), Map.of()), PLANS);
         assertThat(chips.chips())
                 .extracting(WishChips.Chip::what)

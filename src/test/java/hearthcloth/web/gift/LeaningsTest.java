@@ -16,9 +16,9 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
-import hearthcloth.words.speech.Voice;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -163,8 +163,12 @@ class LeaningsTest {
             try (Store store = Store.open(folder.resolve(way.word() + ".db"), CLOCK)) {
                 form.keep(store);
                 assertThat(PatchworkForm.of(store)).isEqualTo(form);
-                WishView view =
-                        WishView.of(store, Purpose.NOTHING, new MeasuredSeams(List.of()).usual(settings(store)), settings(store).voice(), "");
+                WishView view = WishView.of(
+                        store,
+                        Purpose.NOTHING,
+                        new MeasuredSeams(List.of()).usual(settings(store)),
+                        settings(store).voice(),
+                        "");
                 assertThat(view.patchwork()).isEqualTo(form);
                 assertThat(view.tied().is()).isFalse();
                 assertThat(view.tied().larger()).isEmpty();
@@ -205,6 +209,7 @@ class LeaningsTest {
             assertThat(held.largest().equals("too small for this tie")).isEqualTo(!held.fits());
         }
         assertThat(Capacity.of(Size.square(Length.cm(8)), Length.cm(12)))
-                .allMatch(capacity -> !HeldGift.of(capacity, Voice.english(Ruler.MILLIMETRES)).fits());
+                .allMatch(capacity ->
+                        !HeldGift.of(capacity, Voice.english(Ruler.MILLIMETRES)).fits());
     }
 }

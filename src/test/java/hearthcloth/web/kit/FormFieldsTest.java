@@ -16,7 +16,8 @@ class FormFieldsTest {
     @Test
     void a_colour_is_read_as_a_number_by_name_and_in_everyday_words() {
         assertThat(FormFields.colour("#8a9a5b", Language.ENGLISH)).isEqualTo(Colour.of(0x8a9a5b));
-        assertThat(FormFields.colour("navy", Language.ENGLISH).lab().lightness()).isLessThan(30);
+        assertThat(FormFields.colour("navy", Language.ENGLISH).lab().lightness())
+                .isLessThan(30);
         assertThatThrownBy(() -> FormFields.colour("no such hue", Language.ENGLISH))
                 .isInstanceOf(MeasureException.class)
                 .hasMessageContaining("\"no such hue\" is no colour we know; write one such as");

@@ -28,7 +28,8 @@ class KitsPageTest {
         Visit visit = new Visit(folder);
         visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
         List<String> lines = new ArrayList<>();
-        for (String fabric : List.of("rust linen", "oat linen", "slate check", "moss print", "white lawn", "plum silk")) {
+        for (String fabric :
+                List.of("rust linen", "oat linen", "slate check", "moss print", "white lawn", "plum silk")) {
             lines.add("7 x 9 in, 2 of them, " + fabric);
             lines.add("4 x 20 in, 8 of them, " + fabric);
         }
@@ -59,7 +60,8 @@ class KitsPageTest {
             assertThat(visit.page("/kits/1/guide.pdf")).startsWith("%PDF");
             visit.post("/kits/keep");
             assertThat(visit.page("/cloths")).contains("Student 1", "Student 2", "Student 3");
-            assertThat(visit.page("/kits")).contains((60 - new HashSet<>(pieces).size()) + " pieces of your stash are free");
+            assertThat(visit.page("/kits"))
+                    .contains((60 - new HashSet<>(pieces).size()) + " pieces of your stash are free");
         }
     }
 
@@ -68,7 +70,8 @@ class KitsPageTest {
         try (Visit visit = stocked(folder)) {
             String page = planned(visit, "lines", "Anna, 14 in\nBo, 14 in");
             List<String> cards = List.of(page.split("<h3>", -1));
-            String piece = CutPageTest.all("<option value=\"(\\d+)\">\\d+, ", cards.get(1)).get(0);
+            String piece = CutPageTest.all("<option value=\"(\\d+)\">\\d+, ", cards.get(1))
+                    .get(0);
             HttpResponse<String> moved = visit.post("/kits/move", "piece", piece, "to", "1");
             String said = moved.headers().firstValue("Location").orElse("");
             List<String> after = List.of(visit.page("/kits").split("<h3>", -1));
@@ -89,7 +92,8 @@ class KitsPageTest {
             HttpResponse<String> refused = visit.post("/kits", "lines", "Anna, 14 in\nBo, box six by\n<b>Cy</b>, wide");
             assertThat(refused.statusCode()).isEqualTo(422);
             assertThat(refused.body()).contains("line 3", "line 4", "&lt;b&gt;Cy&lt;/b&gt;, wide");
-            assertThat(visit.post("/kits", "students", "0", "size", "14 in").body()).contains("from 1 to 99");
+            assertThat(visit.post("/kits", "students", "0", "size", "14 in").body())
+                    .contains("from 1 to 99");
         }
     }
 
@@ -104,7 +108,8 @@ class KitsPageTest {
             String cloth = Visit.onward(came).replaceFirst("^https?://[^/]+", "");
             assertThat(cloth).startsWith("/cloth/");
             assertThat(other.page(cloth)).contains("Anna");
-            assertThat(other.page("/cut/" + cloth.substring("/cloth/".length()))).contains("Cut");
+            assertThat(other.page("/cut/" + cloth.substring("/cloth/".length())))
+                    .contains("Cut");
             for (String bad : List.of(
                     "{\"format\":\"hearthcloth-kit\"}",
                     kit.replace("\"version\":1,\"name\"", "\"version\":9,\"name\""),

@@ -156,8 +156,8 @@ public class CutPageTest {
         String cutOf = all("name=\"id\" value=\"([^\"]+)\"", piece(at0)).get(0);
         int other = IntStream.range(0, pieces())
                 .filter(at -> at != at0)
-                .filter(at ->
-                        all("class=\"sr\">Gives ([^<]+)", piece(at)).stream().noneMatch(gives -> gives.contains("hearth")))
+                .filter(at -> all("class=\"sr\">Gives ([^<]+)", piece(at)).stream()
+                        .noneMatch(gives -> gives.contains("hearth")))
                 .findFirst()
                 .orElseThrow();
         String wrong = all("name=\"id\" value=\"([^\"]+)\"", piece(other)).get(0);

@@ -70,7 +70,8 @@ class StashAskedTest {
 
     @Test
     void a_fabrics_name_is_one_line_that_fits_a_label() {
-        assertThat(StashFields.name("  oat \n\t linen\u0000 ", Language.ENGLISH)).isEqualTo("oat linen");
+        assertThat(StashFields.name("  oat \n\t linen\u0000 ", Language.ENGLISH))
+                .isEqualTo("oat linen");
         assertThat(StashFields.name("é".repeat(80), Language.ENGLISH)).hasSize(80);
         assertThatThrownBy(() -> StashFields.name(" \n ", Language.ENGLISH)).isInstanceOf(MeasureException.class);
         assertThatThrownBy(() -> StashFields.name("x".repeat(81), Language.ENGLISH))
@@ -91,17 +92,19 @@ class StashAskedTest {
     @Test
     void what_was_understood_is_said_while_she_types() {
         try (Store store = Store.open(folder.resolve("work.db"), CLOCK)) {
-            StashHeard one = StashHeard.of("12 x 20 oat linen, 3 of them", store, Voice.english(Ruler.MILLIMETRES), false);
+            StashHeard one =
+                    StashHeard.of("12 x 20 oat linen, 3 of them", store, Voice.english(Ruler.MILLIMETRES), false);
             assertThat(one.count()).isEqualTo("3 ×");
             assertThat(one.words()).isEqualTo("12 × 20 cm, oat linen");
             assertThat(one.drawn()).isPresent();
             assertThat(one.trouble()).isFalse();
-            assertThat(StashHeard.of("", store, Voice.english(Ruler.MILLIMETRES), true)).isEqualTo(StashHeard.nothing(Language.ENGLISH));
+            assertThat(StashHeard.of("", store, Voice.english(Ruler.MILLIMETRES), true))
+                    .isEqualTo(StashHeard.nothing(Language.ENGLISH));
             StashHeard unclear = StashHeard.of("twelve", store, Voice.english(Ruler.MILLIMETRES), true);
             assertThat(unclear.trouble()).isTrue();
             assertThat(unclear.drawn()).isEmpty();
-            StashHeard many =
-                    StashHeard.of("12 x 20 oat linen\n\n10 x 10 rust, 4 of them\n??", store, Voice.english(Ruler.MILLIMETRES), false);
+            StashHeard many = StashHeard.of(
+                    "12 x 20 oat linen\n\n10 x 10 rust, 4 of them\n??", store, Voice.english(Ruler.MILLIMETRES), false);
             assertThat(many.words()).isEqualTo("5 pieces of 2 fabrics");
             assertThat(many.about()).startsWith("One line is unclear. “??”: ");
         }

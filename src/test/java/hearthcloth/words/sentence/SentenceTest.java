@@ -28,7 +28,8 @@ class SentenceTest {
         Sentence wide = PlanningSentences.chosenBars(Argument.of(Length.mm(95), Rounding.NEAREST));
 
         assertThat(wide.english()).isEqualTo("Bars cut 3¾ in wide.");
-        assertThat(wide.in(Voice.of(Language.GERMAN, Ruler.MILLIMETRES))).isEqualTo("Streifen 9,5 cm breit geschnitten.");
+        assertThat(wide.in(Voice.of(Language.GERMAN, Ruler.MILLIMETRES)))
+                .isEqualTo("Streifen 9,5 cm breit geschnitten.");
     }
 
     @Test
@@ -38,12 +39,16 @@ class SentenceTest {
                 .hasSameHashCodeAs(PlanningSentences.chosenRounds(2))
                 .isNotEqualTo(PlanningSentences.chosenRounds(3))
                 .isNotEqualTo(PlanningSentences.colourMixed(2));
-        assertThat(PlanningSentences.chosenRounds(2).isLike(PlanningSentences.chosenRounds(3))).isTrue();
+        assertThat(PlanningSentences.chosenRounds(2).isLike(PlanningSentences.chosenRounds(3)))
+                .isTrue();
     }
 
     @Test
     void sentences_in_a_row_are_said_one_after_the_other_and_nothing_is_left_out_silently() {
-        Sentence row = PlanningSentences.chosenRounds(1).then(Sentence.none()).then(Sentence.itself("Mine.")).then(SHORT);
+        Sentence row = PlanningSentences.chosenRounds(1)
+                .then(Sentence.none())
+                .then(Sentence.itself("Mine."))
+                .then(SHORT);
 
         assertThat(row.parts()).containsExactly(PlanningSentences.chosenRounds(1), Sentence.itself("Mine."), SHORT);
         assertThat(row.english()).startsWith("One round. Mine. Oat or Kelp ");
@@ -69,8 +74,9 @@ class SentenceTest {
                 PlanningSentences.colour(Argument.capital(PlanningSentences.colourApart())),
                 Sentence.none());
 
-        assertThat(all).allSatisfy(one -> assertThat(SentenceNotation.parse(SentenceNotation.print(one)))
-                .contains(one));
+        assertThat(all)
+                .allSatisfy(one -> assertThat(SentenceNotation.parse(SentenceNotation.print(one)))
+                        .contains(one));
     }
 
     @Test
@@ -95,10 +101,13 @@ class SentenceTest {
 
             assertThat(refused.slip()).as(text).isNotEqualTo(MeasureException.Slip.OTHER);
             assertThat(sentence.english()).isEqualTo(refused.getMessage());
-            assertThat(sentence.in(Voice.of(Language.KOREAN, Ruler.MILLIMETRES))).isNotEqualTo(refused.getMessage());
+            assertThat(sentence.in(Voice.of(Language.KOREAN, Ruler.MILLIMETRES)))
+                    .isNotEqualTo(refused.getMessage());
         }
-        MeasureException three = catchThrowableOfType(MeasureException.class, () -> Measures.size("1 x 2 x 3 in", null));
+        MeasureException three =
+                catchThrowableOfType(MeasureException.class, () -> Measures.size("1 x 2 x 3 in", null));
         assertThat(RefusedException.sentence(three).english()).isEqualTo(three.getMessage());
-        assertThat(RefusedException.sentence(new MeasureException("own words")).english()).isEqualTo("own words");
+        assertThat(RefusedException.sentence(new MeasureException("own words")).english())
+                .isEqualTo("own words");
     }
 }

@@ -39,7 +39,9 @@ class PhotoSortingTest {
                 new PieceOutline(corners, corners, sides),
                 new LargestRectangle.Box(new Point(width / 2, height / 2), width, height, 0),
                 new PieceAppearance(colour, colour, colour, PieceAppearance.Pattern.PLAIN, 40),
-                List.of(doubts).stream().map(kind -> new Doubt(kind, kind.name())).toList());
+                List.of(doubts).stream()
+                        .map(kind -> new Doubt(kind, kind.name()))
+                        .toList());
     }
 
     /** Two greens, a blue that is doubted, and a green that runs off the picture. */
@@ -70,8 +72,8 @@ class PhotoSortingTest {
     @Test
     void no_name_is_given_that_the_stash_has_however_it_is_written() {
         String name = sorted().groups().get(0).name();
-        PhotoSorting again =
-                PhotoSorting.of(List.of(piece(1, 120, 80, GREEN)), Set.of(name.toUpperCase(java.util.Locale.ROOT), name + " 2"));
+        PhotoSorting again = PhotoSorting.of(
+                List.of(piece(1, 120, 80, GREEN)), Set.of(name.toUpperCase(java.util.Locale.ROOT), name + " 2"));
 
         assertThat(again.groups().get(0).name()).isEqualTo(name + " 3");
     }
@@ -102,7 +104,8 @@ class PhotoSortingTest {
         assertThat(all.piece("1").checked()).isFalse();
 
         assertThat(sorted().allChecked(Set.of("2b")).piece("2").checked()).isFalse();
-        assertThat(sorted().dropped("2", true).allChecked(Set.of()).piece("2").checked()).isFalse();
+        assertThat(sorted().dropped("2", true).allChecked(Set.of()).piece("2").checked())
+                .isFalse();
     }
 
     @Test
@@ -112,7 +115,8 @@ class PhotoSortingTest {
         assertThat(without.pieces().stream().filter(SortedPiece::dropped).map(SortedPiece::key))
                 .containsExactly("4");
         assertThat(sorted().withoutRim(Set.of("4"))).isEqualTo(sorted());
-        assertThat(sorted().checked("4", true).withoutRim(Set.of()).piece("4").dropped()).isFalse();
+        assertThat(sorted().checked("4", true).withoutRim(Set.of()).piece("4").dropped())
+                .isFalse();
     }
 
     @Test
@@ -159,13 +163,7 @@ class PhotoSortingTest {
 
     private static SortedPiece part(String key, SortedPiece whole, Lab colour) {
         return new SortedPiece(
-                key,
-                piece(1, 60, 80, colour),
-                Optional.empty(),
-                new OutlineOrigin.Read(),
-                false,
-                false,
-                whole.group());
+                key, piece(1, 60, 80, colour), Optional.empty(), new OutlineOrigin.Read(), false, false, whole.group());
     }
 
     @Test
@@ -196,7 +194,8 @@ class PhotoSortingTest {
                 .pieces();
 
         // 1 is as large as both 2 and 4 over there, and nearer to 4; blue 2 has its size in green alone
-        assertThat(SeenTwice.of(here, there)).containsOnly(java.util.Map.entry("1", "4"), java.util.Map.entry("3", "1"));
+        assertThat(SeenTwice.of(here, there))
+                .containsOnly(java.util.Map.entry("1", "4"), java.util.Map.entry("3", "1"));
         assertThat(SeenTwice.of(here, List.of())).isEmpty();
     }
 
@@ -204,8 +203,20 @@ class PhotoSortingTest {
     void a_piece_longer_by_more_than_it_may_lie_otherwise_is_another_one() {
         List<SortedPiece> here = List.of(sorted().piece("1"));
         // twice ± 1 mm (1.96 deviations of half a millimetre) and 2 mm: 3.4 mm
-        assertThat(SeenTwice.of(here, PhotoSorting.of(List.of(piece(1, 123, 80, GREEN)), Set.of()).pieces())).hasSize(1);
-        assertThat(SeenTwice.of(here, PhotoSorting.of(List.of(piece(1, 124, 80, GREEN)), Set.of()).pieces())).isEmpty();
-        assertThat(SeenTwice.of(here, PhotoSorting.of(List.of(piece(1, 120, 84, GREEN)), Set.of()).pieces())).isEmpty();
+        assertThat(SeenTwice.of(
+                        here,
+                        PhotoSorting.of(List.of(piece(1, 123, 80, GREEN)), Set.of())
+                                .pieces()))
+                .hasSize(1);
+        assertThat(SeenTwice.of(
+                        here,
+                        PhotoSorting.of(List.of(piece(1, 124, 80, GREEN)), Set.of())
+                                .pieces()))
+                .isEmpty();
+        assertThat(SeenTwice.of(
+                        here,
+                        PhotoSorting.of(List.of(piece(1, 120, 84, GREEN)), Set.of())
+                                .pieces()))
+                .isEmpty();
     }
 }
