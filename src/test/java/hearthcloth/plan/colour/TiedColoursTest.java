@@ -31,7 +31,7 @@ class TiedColoursTest {
         Cloth small = Greys.cloth(100, 100, 4, Greys.WHITE, slot -> Greys.DARK);
         assertThat(figures(small).hearth().edgeMm()).isZero();
         assertThat(TiedColours.sentence(small, Greys.ALL, tied(small)))
-                .isEqualTo("Of the edges that show tied: the bars are one field of fabric.");
+                .hasToString("Of the edges that show tied: the bars are one field of fabric.");
         Cloth large = Greys.cloth(250, 108, 3, Greys.WHITE, slot -> Greys.DARK);
         ColourFigures.Hearth seen = figures(large).hearth();
         ColourFigures.Hearth flat = ColourFigures.of(large, Greys.ALL).hearth();

@@ -198,8 +198,9 @@ class ClothsOfHeapsTest {
             Plan plan = proposals.plans().get(0);
             assertThat(plan.cloth().finished()).isEqualTo(Size.square(Length.inches(20)));
             assertThat(plan.story().chosen().get(0))
-                    .isEqualTo("The size: the largest square that was found, 20 in; all these scraps together could not"
-                            + " make one above 20 in.");
+                    .hasToString(
+                            "The size: the largest square that was found, 20 in; all these scraps together could not"
+                                    + " make one above 20 in.");
         });
     }
 }

@@ -205,7 +205,7 @@ class ReadyStripsTest {
             Size hearth = Layout.hearthEdges(one.layout().courses(), MAKING)
                     .around(one.layout().hearth());
             assertThat(one.chosen().get(3))
-                    .isEqualTo(
+                    .hasToString(
                             "The hearth is cut " + Ruler.EIGHTHS.write(hearth, hearthcloth.measure.Rounding.UP) + ".");
             assertThat(hidden.stash().pieces())
                     .anyMatch(piece ->
