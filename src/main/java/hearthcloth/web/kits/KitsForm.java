@@ -9,6 +9,7 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishList;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.teaching.TeachingWords;
 import hearthcloth.wrap.Gift;
 import io.javalin.http.Context;
 import java.util.List;
@@ -38,20 +39,19 @@ public record KitsForm(String students, String size, String lines) {
      *
      * @throws BadInputException with a sentence for each fault
      */
-    List<WishList.Line> read(Stash heap, Ruler ruler) {
+    List<WishList.Line> read(Stash heap, Ruler ruler, TeachingWords words) {
         if (!students.isEmpty()) {
             WishWords all = new WishWords(Map.of(WishField.SIZE, size));
-            return new WishList(all, heap, ruler).students(count());
+            return new WishList(all, heap, ruler).students(count(words));
         }
         WishList list = new WishList(WishWords.NOTHING, heap, ruler);
         return list.read(isNamed() ? lines : named(ruler.unit()), "The list");
     }
 
-    private int count() {
+    private int count(TeachingWords words) {
         int count = students.matches("\\d{1,3}") ? Integer.parseInt(students) : 0;
         if (count < 1 || count > WishList.MOST) {
-            throw new BadInputException(
-                    "\"" + students + "\" students will not do; write a number from 1 to " + WishList.MOST + ".");
+            throw new BadInputException(words.kitsCountFault(students, String.valueOf(WishList.MOST)));
         }
         return count;
     }

@@ -190,7 +190,7 @@ public final class KitsPage {
         }
         KitsForm form = KitsForm.of(context);
         try {
-            List<WishList.Line> lines = form.read(heap, voice().ruler());
+            List<WishList.Line> lines = form.read(heap, voice().ruler(), words());
             search().ifPresent(KitsSearch::stop);
             searches.put(room.store(), KitsSearch.begin(new KitsSearch.Question(heap, lines, voice().ruler(), form)));
             PageContext.go(context, "/kits", "");

@@ -407,8 +407,7 @@ public final class PlanningSentences implements Room {
         return new Sentence(ROOM, "shape.size", new Argument.Count(rounds), size);
     }
 
-    public static Sentence shortAny(
-            Argument fabric, Argument length, Argument number, String sure, Argument what, Argument width) {
+    public static Sentence shortAny(Argument fabric, Argument length, Argument number, String sure, Argument what, Argument width) {
         return new Sentence(ROOM, "short.any", fabric, length, number, new Argument.Text(sure), what, width);
     }
 
@@ -428,8 +427,7 @@ public final class PlanningSentences implements Room {
         return new Sentence(ROOM, "title", order, scheme);
     }
 
-    public static Sentence washMixed(
-            Argument unwashed, Argument unwashedFabric, Argument washed, Argument washedFabric) {
+    public static Sentence washMixed(Argument unwashed, Argument unwashedFabric, Argument washed, Argument washedFabric) {
         return new Sentence(ROOM, "wash.mixed", unwashed, unwashedFabric, washed, washedFabric);
     }
 
@@ -567,22 +565,12 @@ public final class PlanningSentences implements Room {
             case "better.touched" -> words.betterTouched();
             case "better.wider" -> words.betterWider();
             case "cabin.title" -> words.cabinTitle(sentence.word(0));
-            case "cabins.few" ->
-                words.cabinsFew(
-                        sentence.text(0, voice), sentence.text(1, voice), sentence.count(2), sentence.text(3, voice));
-            case "cabins.title" ->
-                words.cabinsTitle(
-                        sentence.text(0, voice), sentence.text(1, voice), sentence.word(2), sentence.text(3, voice));
+            case "cabins.few" -> words.cabinsFew(sentence.text(0, voice), sentence.text(1, voice), sentence.count(2), sentence.text(3, voice));
+            case "cabins.title" -> words.cabinsTitle(sentence.text(0, voice), sentence.text(1, voice), sentence.word(2), sentence.text(3, voice));
             case "chosen.bars" -> words.chosenBars(sentence.text(0, voice));
             case "chosen.byHand" -> words.chosenByHand();
             case "chosen.cabin" -> words.chosenCabin(sentence.text(0, voice), sentence.count(1));
-            case "chosen.cabins" ->
-                words.chosenCabins(
-                        sentence.text(0, voice),
-                        sentence.text(1, voice),
-                        sentence.text(2, voice),
-                        sentence.text(3, voice),
-                        sentence.count(4));
+            case "chosen.cabins" -> words.chosenCabins(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice), sentence.text(3, voice), sentence.count(4));
             case "chosen.hearth" -> words.chosenHearth(sentence.text(0, voice));
             case "chosen.mixed" -> words.chosenMixed();
             case "chosen.order" -> words.chosenOrder(sentence.text(0, voice));
@@ -617,15 +605,12 @@ public final class PlanningSentences implements Room {
             case "hearth.noPiece" -> words.hearthNoPiece(sentence.text(0, voice), sentence.text(1, voice));
             case "more.added" -> words.moreAdded(sentence.text(0, voice));
             case "more.piece" -> words.morePiece(sentence.text(0, voice), sentence.text(1, voice));
-            case "more.pieces" ->
-                words.morePieces(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
+            case "more.pieces" -> words.morePieces(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "more.time" -> words.moreTime();
             case "need.fabrics" -> words.needFabrics();
-            case "need.more" ->
-                words.needMore(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
+            case "need.more" -> words.needMore(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "order" -> words.order(sentence.word(0));
-            case "piece.line" ->
-                words.pieceLine(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
+            case "piece.line" -> words.pieceLine(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "point.fewestBars" -> words.pointFewestBars(sentence.text(0, voice));
             case "point.fewestCuts" -> words.pointFewestCuts(sentence.text(0, voice));
             case "point.fewestJoins" -> words.pointFewestJoins(sentence.text(0, voice));
@@ -653,13 +638,7 @@ public final class PlanningSentences implements Room {
             case "scraps.short" -> words.scrapsShort(sentence.text(0, voice));
             case "scraps.title" -> words.scrapsTitle(sentence.word(0));
             case "scraps.tooSmall" -> words.scrapsTooSmall(sentence.text(0, voice));
-            case "scraps.used" ->
-                words.scrapsUsed(
-                        sentence.text(0, voice),
-                        sentence.count(1),
-                        sentence.text(2, voice),
-                        sentence.text(3, voice),
-                        sentence.text(4, voice));
+            case "scraps.used" -> words.scrapsUsed(sentence.text(0, voice), sentence.count(1), sentence.text(2, voice), sentence.text(3, voice), sentence.text(4, voice));
             case "seams.apart" -> words.seamsApart();
             case "seams.clear" -> words.seamsClear(sentence.text(0, voice));
             case "seams.near" -> words.seamsNear(sentence.text(0, voice), sentence.count(1));
@@ -672,31 +651,12 @@ public final class PlanningSentences implements Room {
             case "shape.noneAny" -> words.shapeNoneAny();
             case "shape.nothing" -> words.shapeNothing();
             case "shape.size" -> words.shapeSize(sentence.count(0), sentence.text(1, voice));
-            case "short.any" ->
-                words.shortAny(
-                        sentence.text(0, voice),
-                        sentence.text(1, voice),
-                        sentence.text(2, voice),
-                        sentence.word(3),
-                        sentence.text(4, voice),
-                        sentence.text(5, voice));
-            case "short.cloth" ->
-                words.shortCloth(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
-            case "short.of" ->
-                words.shortOf(
-                        sentence.text(0, voice),
-                        sentence.text(1, voice),
-                        sentence.word(2),
-                        sentence.text(3, voice),
-                        sentence.text(4, voice));
+            case "short.any" -> words.shortAny(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice), sentence.word(3), sentence.text(4, voice), sentence.text(5, voice));
+            case "short.cloth" -> words.shortCloth(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
+            case "short.of" -> words.shortOf(sentence.text(0, voice), sentence.text(1, voice), sentence.word(2), sentence.text(3, voice), sentence.text(4, voice));
             case "stash.empty" -> words.stashEmpty();
             case "title" -> words.title(sentence.text(0, voice), sentence.text(1, voice));
-            case "wash.mixed" ->
-                words.washMixed(
-                        sentence.text(0, voice),
-                        sentence.text(1, voice),
-                        sentence.text(2, voice),
-                        sentence.text(3, voice));
+            case "wash.mixed" -> words.washMixed(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice), sentence.text(3, voice));
             default -> throw new IllegalStateException("no message " + sentence.key());
         };
     }

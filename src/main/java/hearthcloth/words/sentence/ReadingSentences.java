@@ -118,8 +118,7 @@ public final class ReadingSentences implements Room {
             case "length.noUnit" -> words.lengthNoUnit(sentence.text(0, voice));
             case "length.numbers" -> words.lengthNumbers(sentence.text(0, voice), sentence.text(1, voice));
             case "length.tooLong" -> words.lengthTooLong(sentence.text(0, voice));
-            case "length.twoWays" ->
-                words.lengthTwoWays(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
+            case "length.twoWays" -> words.lengthTwoWays(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "length.unit" -> words.lengthUnit(sentence.text(0, voice), sentence.text(1, voice));
             case "length.unread" -> words.lengthUnread(sentence.text(0, voice));
             case "line.howMany" -> words.lineHowMany(sentence.text(0, voice));

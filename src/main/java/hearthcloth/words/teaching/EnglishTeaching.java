@@ -359,6 +359,11 @@ public final class EnglishTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsCountFault(String given, String most) {
+        return "“" + given + "” students will not do; write a number from 1 to " + most + ".";
+    }
+
+    @Override
     public String kitsEmpty() {
         return "Your stash has no free piece. Lay something in first.";
     }

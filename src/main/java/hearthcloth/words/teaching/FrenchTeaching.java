@@ -359,6 +359,11 @@ public final class FrenchTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsCountFault(String given, String most) {
+        return "« " + given + " » ne peut pas être un nombre d’élèves ; écrivez un nombre de 1 à " + most + ".";
+    }
+
+    @Override
     public String kitsEmpty() {
         return "Votre réserve n’a aucun morceau libre. Rangez-y d’abord quelque chose.";
     }

@@ -359,6 +359,11 @@ public final class GermanTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsCountFault(String given, String most) {
+        return "„" + given + "“ geht nicht als Zahl der Teilnehmenden; schreib eine Zahl von 1 bis " + most + ".";
+    }
+
+    @Override
     public String kitsEmpty() {
         return "Dein Vorrat hat kein freies Stück. Leg zuerst etwas hinein.";
     }

@@ -359,6 +359,11 @@ public final class JapaneseTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsCountFault(String given, String most) {
+        return "「" + given + "」は人数として使えません。1 から " + most + " までの数を書いてください。";
+    }
+
+    @Override
     public String kitsEmpty() {
         return "手持ちに空いた布がありません。まず布を入れてください。";
     }

@@ -1,5 +1,7 @@
 package hearthcloth.words.teaching;
 
+import hearthcloth.words.korean.Particles;
+
 /** The room of teaching in Korean. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public final class KoreanTeaching implements TeachingWords {
 
@@ -356,6 +358,11 @@ public final class KoreanTeaching implements TeachingWords {
     @Override
     public String kitsCount() {
         return "학생 수";
+    }
+
+    @Override
+    public String kitsCountFault(String given, String most) {
+        return Particles.fitted("“" + given + "”은(는) 학생 수로 쓸 수 없습니다. 1에서 " + most + "까지의 수를 쓰세요.");
     }
 
     @Override

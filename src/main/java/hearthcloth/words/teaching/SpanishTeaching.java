@@ -359,6 +359,11 @@ public final class SpanishTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsCountFault(String given, String most) {
+        return "«" + given + "» no sirve como número de alumnos; escriba un número del 1 al " + most + ".";
+    }
+
+    @Override
     public String kitsEmpty() {
         return "Tu reserva no tiene ninguna pieza libre. Guarda algo primero.";
     }

@@ -159,6 +159,8 @@ public interface TeachingWords {
 
     String kitsCount();
 
+    String kitsCountFault(String given, String most);
+
     String kitsEmpty();
 
     String kitsFair(String least, String most);
