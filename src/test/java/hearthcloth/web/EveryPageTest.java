@@ -78,8 +78,9 @@ class EveryPageTest {
             visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
             visit.post("/example");
             String one = taken(visit);
-            String other = taken(visit);
-            String short1 = taken(visit);
+            // Copies, since what the first one takes may leave too little for another.
+            String other = copied(visit, one);
+            String short1 = copied(visit, one);
             visit.post("/cloth/" + short1 + "/change", "what", "hearth", "width", "70", "height", "70");
             visit.post("/made/" + one + "/slip", "width", "30", "height", "30", "corner", "42", "corner2", "43");
             visit.post("/made/" + one + "/used", "day", "4 May", "what", "a pot of honey", "who", "Ines");
@@ -231,6 +232,10 @@ class EveryPageTest {
     /** The id of a cloth made from the first proposal there is. */
     private static String taken(Visit visit) {
         return CutPageTest.taken(visit).replaceFirst(".*/cloth/", "");
+    }
+
+    private static String copied(Visit visit, String cloth) {
+        return Visit.onward(visit.post("/cloth/" + cloth + "/copy")).replaceFirst(".*/cloth/", "");
     }
 
     private static String found(String pattern, String text) {
