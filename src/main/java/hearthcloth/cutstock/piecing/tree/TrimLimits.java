@@ -8,19 +8,4 @@ public interface TrimLimits {
 
     /** The same of its height. */
     long offHeight(ScrapPatch patch);
-
-    /** Every patch down to the least side. */
-    static TrimLimits downTo(long least) {
-        return new TrimLimits() {
-            @Override
-            public long offWidth(ScrapPatch patch) {
-                return patch.width() - least;
-            }
-
-            @Override
-            public long offHeight(ScrapPatch patch) {
-                return patch.height() - least;
-            }
-        };
-    }
 }

@@ -17,11 +17,6 @@ public final class Trimming {
         this.limits = limits;
     }
 
-    /** The tree at exactly this net size; empty if it is too small, or a patch would be. */
-    public static Optional<Pieced> to(Pieced tree, long width, long height, long least) {
-        return to(tree, width, height, TrimLimits.downTo(least));
-    }
-
     /** The tree at exactly this net size; empty if it is too small, or a patch would be trimmed too far. */
     public static Optional<Pieced> to(Pieced tree, long width, long height, TrimLimits limits) {
         Trimming trimming = new Trimming(limits);
