@@ -17,13 +17,16 @@ import java.util.List;
 record KeptTable(String now, List<String> before, List<String> after, String size, String cloth) {
 
     private static final String KEY = "piecing.";
+    /** The text of an empty table; never blank, so that it is kept among others. */
+    static final String NOTHING = "locked";
+
     private static final String BETWEEN = "\n--\n";
     /** So many steps back are kept; ours. */
     private static final int MOST = 40;
 
     static KeptTable of(Store store) {
         return new KeptTable(
-                store.setting(KEY + "now").orElse(""),
+                store.setting(KEY + "now").filter(text -> !text.isEmpty()).orElse(NOTHING),
                 list(store.setting(KEY + "before").orElse("")),
                 list(store.setting(KEY + "after").orElse("")),
                 store.setting(KEY + "size").orElse(""),

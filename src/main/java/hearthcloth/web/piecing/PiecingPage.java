@@ -146,7 +146,7 @@ public final class PiecingPage {
         return switch (what) {
             case "undo" -> new Done(kept.undone(), words().piecingSaid("UNDO"), "");
             case "redo" -> new Done(kept.redone(), words().piecingSaid("REDO"), "");
-            case "clear" -> new Done(KeptTable.begun("", kept.size(), ""), words().piecingSaid("CLEAR"), "");
+            case "clear" -> new Done(KeptTable.begun(KeptTable.NOTHING, kept.size(), ""), words().piecingSaid("CLEAR"), "");
             case "size" -> sized(context, table);
             case "fill" -> filled(table, at);
             case "lay" -> new Done(changed(table, table.hand().brought(laid, scrap)), words().piecingSaid("LAY"), at);
@@ -233,7 +233,7 @@ public final class PiecingPage {
             Project made = Project.of(Design.undivided(plan), plan, Wished.of(store));
             store.cloths().keep(id, name, made.onPaper(room.settings().paper().word()));
         }
-        KeptTable.begun("", table.kept().size(), "").keep(store);
+        KeptTable.begun(KeptTable.NOTHING, table.kept().size(), "").keep(store);
         PageContext.go(context, "/cloth/" + id, words().piecingSaid("MADE"));
     }
 
@@ -244,10 +244,10 @@ public final class PiecingPage {
                 .find(context.pathParam("id"))
                 .filter(HandTable::isOpen)
                 .orElseThrow(() -> new NotFoundResponse(words().wrongNone()));
-        KeptTable.begun("", "", cloth.id()).keep(store);
+        KeptTable.begun(KeptTable.NOTHING, "", cloth.id()).keep(store);
         HandTable table = HandTable.of(room);
         Optional<LaidOut> laid = cloth.document().plan().flatMap(table.hand()::laidOut);
-        KeptTable.begun(laid.map(table.text()::of).orElse(""), "", laid.isPresent() ? cloth.id() : "")
+        KeptTable.begun(laid.map(table.text()::of).orElse(KeptTable.NOTHING), "", laid.isPresent() ? cloth.id() : "")
                 .keep(store);
         PageContext.go(
                 context,
