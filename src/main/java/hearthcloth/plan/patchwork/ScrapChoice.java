@@ -112,14 +112,14 @@ enum ScrapChoice {
                 .max(Comparator.comparingDouble(fabric -> pieces.stream()
                         .filter(piece -> piece.fabric().equals(fabric))
                         .mapToDouble(Piece::areaMm2)
-                        .sum()))
+                        .reduce(0, Double::sum)))
                 .orElseThrow();
     }
 
     private static double middle(MarkedHeap heap) {
-        return heap.pieces().stream()
+        double sum = heap.pieces().stream()
                 .mapToDouble(piece -> piece.fabric().colour().lab().lightness())
-                .average()
-                .orElse(0);
+                .reduce(0, Double::sum);
+        return sum / Math.max(1, heap.pieces().size());
     }
 }

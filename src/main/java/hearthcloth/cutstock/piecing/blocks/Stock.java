@@ -3,6 +3,7 @@ package hearthcloth.cutstock.piecing.blocks;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
+import hearthcloth.number.Elementary;
 
 /** The scraps of a search by their net sizes, with what a cut of them costs. */
 public final class Stock {
@@ -94,7 +95,7 @@ public final class Stock {
                     partners += (widths[other] == length ? 1 : 0) + (heights[other] == length ? 1 : 0);
                 }
             }
-            ease += Math.log1p(partners);
+            ease += Elementary.log(1.0 + partners);
         }
         return (float) ease;
     }
