@@ -24,7 +24,9 @@ enum ScrapChoice {
     /** Those whose colours lie nearest together. */
     CALM(true),
     /** The darkest and the lightest. */
-    LIVELY(true);
+    LIVELY(true),
+    /** Those nearest in size to the one in the middle. */
+    ALIKE(true);
 
     /** So much more than the cloth's net area is left to choose among; ours. */
     private static final double TO_CHOOSE = 1.45;
@@ -47,6 +49,11 @@ enum ScrapChoice {
         return offcuts;
     }
 
+    /** Whether it leaves out some of the heap, so that another choice may make what this one does not. */
+    boolean leavesOut() {
+        return this != ANY && this != WHOLE;
+    }
+
     /** The heap to choose from: itself, or with pieces parted that are large among the others or for the cloth. */
     MarkedHeap heap(MarkedHeap whole, double net) {
         return this == EVEN ? whole.parted(Math.min(whole.middleArea(), net / FEWEST)) : whole;
@@ -65,15 +72,16 @@ enum ScrapChoice {
         }
         all.sort(order(heap));
         List<Integer> chosen = new ArrayList<>();
-        long seam = heap.allowances().seam();
         double sum = 0;
         for (int scrap : all) {
             if (sum < TO_CHOOSE * net) {
                 chosen.add(scrap);
-                sum += (double) (heap.scraps().get(scrap).width() - seam)
-                        * (heap.scraps().get(scrap).height() - seam);
+                sum += heap.netArea(scrap);
             }
         }
+        all.stream()
+                .filter(scrap -> heap.scraps().get(scrap).handling().must() && !chosen.contains(scrap))
+                .forEach(chosen::add);
         return chosen.stream().sorted().toList();
     }
 
@@ -83,6 +91,11 @@ enum ScrapChoice {
         return switch (this) {
             case SMALL -> bySize;
             case LARGE -> bySize.reversed();
+            case ALIKE -> {
+                double middle = heap.middleArea();
+                yield Comparator.comparingDouble(
+                        scrap -> Math.abs(Math.log(heap.netArea(scrap) / Math.max(1, middle))));
+            }
             case CALM -> {
                 Fabric most = most(heap);
                 yield Comparator.comparingDouble(scrap -> fabric(heap, scrap)

@@ -36,12 +36,16 @@ final class CutScraps {
         edge = blocks.side(block, side);
         if (full < edge + stock.rules().keepShort()
                 || edge < stock.rules().least()
+                || stock.whole(cutScrap)
                 || (side != cutSide && !blocks.turnable(block) && !stock.turnable(cutScrap))) {
             return false;
         }
         int beyond = blocks.side(block, 1 - side);
         int fullOther = stock.side(cutScrap, 1 - cutSide);
         other = Math.min(fullOther, room(block, side, cutScrap, cutSide) - beyond);
+        if (stock.off(cutScrap, 1 - cutSide, other) < 0) {
+            return false;
+        }
         scrap = cutScrap;
         scrapSide = cutSide;
         area = (double) edge * (beyond + other);

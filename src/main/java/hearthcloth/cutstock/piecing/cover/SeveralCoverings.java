@@ -190,7 +190,7 @@ public final class SeveralCoverings {
             int n = some.get(i);
             Pieced tree = Heap.renumbered(best.get(i).tree().get(), k -> pool[k]);
             made[n] = Trimming.to(
-                            tree, widths[n], heights[n], heap.all().rules().least())
+                            tree, widths[n], heights[n], heap.all().limits())
                     .map(cut -> new Covered(cut, widths[n], heights[n], heap.lost(cut)))
                     .orElse(null);
         }
