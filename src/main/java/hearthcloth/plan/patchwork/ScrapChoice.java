@@ -1,5 +1,6 @@
 package hearthcloth.plan.patchwork;
 
+import hearthcloth.number.Elementary;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -94,7 +95,7 @@ enum ScrapChoice {
             case ALIKE -> {
                 double middle = heap.middleArea();
                 yield Comparator.comparingDouble(
-                        scrap -> Math.abs(Math.log(heap.netArea(scrap) / Math.max(1, middle))));
+                        scrap -> Math.abs(Elementary.log(heap.netArea(scrap) / Math.max(1, middle))));
             }
             case CALM -> {
                 Fabric most = most(heap);
