@@ -47,7 +47,7 @@ function heard(said) {
   if (said.ready) {
     by('go').disabled = false;
     document.body.dataset.ready = 'yes';
-    worker.postMessage({warm: true, guideline, heaps: [SMALL, SMALL, SMALL, LESS_SMALL, LESS_SMALL, LESS_SMALL]});
+    worker.postMessage({warm: true, guideline, heaps: [SMALL, LESS_SMALL, LESS_SMALL]});
   } else if (said.svg) {
     if (!document.body.dataset.first) document.body.dataset.first = Math.round(performance.now() - began);
     by('first').innerHTML = said.svg;

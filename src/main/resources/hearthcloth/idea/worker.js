@@ -6,9 +6,11 @@ async function opened(packed) {
 let isAsked = false;
 // small cloths nobody sees: what runs once runs sooner the second time; between two of them a question is heard
 async function warmed(guideline, heaps) {
-  for (let at = 0; at < heaps.length && !isAsked; at++) {
-    try { door.warm(guideline, heaps[at], Math.min(at, 2)); } catch { return; /* it is told where she asks herself */ }
-    await new Promise((next) => { setTimeout(next); });
+  for (const heap of heaps) {
+    for (let step = 0; step < 3 && !isAsked; step++) {
+      try { door.warm(guideline, heap, step); } catch { return; /* it is told where she asks herself */ }
+      await new Promise((next) => { setTimeout(next); });
+    }
   }
 }
 onmessage = async (event) => {

@@ -39,6 +39,7 @@ public final class PagePlanner {
     private static final long STEPS = 1_500;
 
     private List<PlanSheets> sheets = List.of();
+    private Optional<PlanSheets> warmed = Optional.empty();
 
     /**
      * What a reader asks.
@@ -88,20 +89,20 @@ public final class PagePlanner {
      * Plans a first cloth that nobody sees and draws its front, while a reader still types: what a browser has run once it runs
      * sooner. One short step at a time, since a question that comes meanwhile waits for its end.
      *
-     * @param step 0 reads, 1 reads and plans, 2 reads, plans and draws
+     * @param step 0 reads, 1 reads and plans, 2 draws what was planned
      */
     public void warm(String guideline, String heap, int step) {
-        if (!(GuidelineFile.read(guideline) instanceof GuidelineFile.Reading.Read read)) {
-            return;
-        }
-        Guideline idea = inUnit(read.guideline(), "in");
-        Ruler ruler = idea.told().ruler();
-        HeapText pieces = HeapText.read(heap, ruler.unit());
-        if (step > 0) {
-            Optional<Plan> plan =
-                    GuidelinePlanner.first(idea, pieces.pieces(), new Ask(Optional.empty(), 1, 1));
+        if (step == 2) {
+            warmed.ifPresent(drawn -> svg(drawn.face(Face.FRONT)));
+        } else if (GuidelineFile.read(guideline) instanceof GuidelineFile.Reading.Read read) {
+            Guideline idea = inUnit(read.guideline(), "in");
+            Ruler ruler = idea.told().ruler();
+            HeapText pieces = HeapText.read(heap, ruler.unit());
             Voice voice = Voice.of(Language.ENGLISH, ruler);
-            plan.filter(made -> step > 1).ifPresent(made -> svg(drawn(made, idea, voice).face(Face.FRONT)));
+            warmed = step == 0
+                    ? Optional.empty()
+                    : GuidelinePlanner.first(idea, pieces.pieces(), new Ask(Optional.empty(), 1, 1))
+                            .map(plan -> drawn(plan, idea, voice));
         }
     }
 
