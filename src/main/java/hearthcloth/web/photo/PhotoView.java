@@ -26,7 +26,7 @@ import java.util.Set;
  * A photograph with what was read off it, as the page shows it.
  *
  * @param width of the picture in pixels, which all places are in
- * @param sheet the reference's outline
+ * @param sheets the outline of each reference
  * @param chosen the piece she looks at closely
  * @param drawing whether she is drawing in a piece that was missed
  * @param fabrics of the stash, to be chosen from by name
@@ -38,7 +38,7 @@ public record PhotoView(
         long version,
         int width,
         int height,
-        String sheet,
+        List<String> sheets,
         List<Shown> pieces,
         List<Fabric> groups,
         Optional<PhotoChosen> chosen,
@@ -130,7 +130,7 @@ public record PhotoView(
                 photo.version(),
                 scale.pictureWidth(),
                 scale.pictureHeight(),
-                points(scale.sheetInPicture()),
+                scale.sheetsInPicture().stream().map(PhotoView::points).toList(),
                 shown,
                 groups(sorting, shown, names, PicturingWords.in(voice.language())),
                 sorting.find(at).map(piece -> PhotoChosen.of(piece, scale, voice, state(piece, taken, ruler), doing)),
