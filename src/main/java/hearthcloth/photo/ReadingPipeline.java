@@ -28,6 +28,7 @@ import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;
 import hearthcloth.photo.segment.OccupancyMap;
 import hearthcloth.photo.segment.PaleShapes;
+import hearthcloth.words.sentence.PhotographingSentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,10 +44,6 @@ final class ReadingPipeline {
      * as far.
      */
     private static final int FAR = 8;
-
-    private static final String NO_MARKS =
-            "The measuring sheet was not found: fewer than three of its square marks can be made"
-                    + " out. Lay it flat and uncovered among the pieces, and take the picture from nearer by, sharp and from above.";
 
     private final PixelImage picture;
     private final Optional<Double> focalShare;
@@ -73,7 +70,7 @@ final class ReadingPipeline {
         this.sheet = shown.sheet();
         this.parameters = parameters;
         this.progress = progress;
-        progress.at(0.3, "looking at the ground");
+        progress.at(0.3, "ground");
         this.coarse = LabThumbnail.of(picture);
         this.step = coarse.step;
         this.smooth = coarse.smoothed(1.2);
@@ -87,7 +84,7 @@ final class ReadingPipeline {
                         parameters.edge().steps());
         this.tracing = new ShapeTracing(picture, coarse, sheet, parameters);
         this.shapes = new ShapeFollowing(
-                picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "finding the " + sheet.name()));
+                picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "sheet"));
         this.ground = GroundModel.without(papers(), smooth, parameters.ground());
     }
 
@@ -96,7 +93,7 @@ final class ReadingPipeline {
     }
 
     Reading read() {
-        progress.at(0.45, "finding the pieces");
+        progress.at(0.45, "pieces");
         if (!tapped.isEmpty()) {
             return byTaps();
         }
@@ -104,7 +101,7 @@ final class ReadingPipeline {
             return byPrint(printed.get(0));
         }
         if (sheet.isMeasuringSheet()) {
-            throw new PhotoRefusedException(NO_MARKS);
+            throw new PhotoRefusedException(PhotographingSentences.noMarks());
         }
         ShapeFollowing.Looked looked = look(ground);
         try {
