@@ -28,9 +28,10 @@ import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;
 import hearthcloth.photo.segment.OccupancyMap;
 import hearthcloth.photo.segment.PaleShapes;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -47,10 +48,6 @@ final class ReadingPipeline {
 
     /** Sheets that contradict each other by a larger share of a length make every piece doubted; less is in the ±. */
     private static final double APART = 0.01;
-
-    private static final String NO_MARKS =
-            "The measuring sheet was not found: fewer than three of its square marks can be made"
-                    + " out. Lay it flat and uncovered among the pieces, and take the picture from nearer by, sharp and from above.";
 
     private final PixelImage picture;
     private final Optional<Double> focalShare;
@@ -77,7 +74,7 @@ final class ReadingPipeline {
         this.sheet = shown.sheet();
         this.parameters = parameters;
         this.progress = progress;
-        progress.at(0.3, "looking at the ground");
+        progress.at(0.3, "ground");
         this.coarse = LabThumbnail.of(picture);
         this.step = coarse.step;
         this.smooth = coarse.smoothed(1.2);
@@ -91,7 +88,7 @@ final class ReadingPipeline {
                         parameters.edge().steps());
         this.tracing = new ShapeTracing(picture, coarse, sheet, parameters);
         this.shapes = new ShapeFollowing(
-                picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "finding the " + sheet.name()));
+                picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "sheet"));
         this.ground = GroundModel.without(papers(), smooth, parameters.ground());
     }
 
@@ -100,7 +97,7 @@ final class ReadingPipeline {
     }
 
     Reading read() {
-        progress.at(0.45, "finding the pieces");
+        progress.at(0.45, "pieces");
         if (!tapped.isEmpty()) {
             return byTaps();
         }
@@ -108,7 +105,7 @@ final class ReadingPipeline {
             return byPrint();
         }
         if (sheet.isMeasuringSheet()) {
-            throw new PhotoRefusedException(NO_MARKS);
+            throw new PhotoRefusedException(PhotographingSentences.noMarks());
         }
         ShapeFollowing.Looked looked = look(ground);
         try {
@@ -178,13 +175,8 @@ final class ReadingPipeline {
         }
         FloorScale.Together all = FloorScale.together(each, of, focalShare);
         if (all.apart() > APART) {
-            doubts.add(new Doubt(
-                    Doubt.Kind.SHEET,
-                    String.format(
-                            Locale.ROOT,
-                            "The sheets do not agree: by one of them all would be %.0f %% larger than by another. Lay them flat"
-                                    + " and uncovered, or leave only one there, and take the picture again.",
-                            Math.ceil(100 * all.apart()))));
+            Argument share = Argument.number(Math.round(Math.ceil(100 * all.apart())));
+            doubts.add(new Doubt(Doubt.Kind.SHEET, PhotographingSentences.doubtSheetsApart(share)));
         }
         return all.scale();
     }

@@ -10,6 +10,7 @@ import hearthcloth.photo.image.WhiteBalance;
 import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.InteriorColour;
+import hearthcloth.words.sentence.PhotographingSentences;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -40,9 +41,7 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
                 .anyMatch(i ->
                         isRival(found, own, all.get(i), uncut.get(i).corners().isEmpty()));
         if (isAny) {
-            throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
-                    + ": one has its shape, and another is as white or whiter but bent, covered, in shadow or cut off. Tap the four"
-                    + " corners of the right one, or take the other out of the picture and take the picture again.");
+            throw new PhotoRefusedException(PhotographingSentences.noRival(sheet.said()));
         }
     }
 

@@ -4,7 +4,6 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.store.PhotoBook;
@@ -179,9 +178,16 @@ public record PhotoView(
                 "± " + voice.write(off(piece), Rounding.UP),
                 PicturingWords.in(voice.language()).state(state.name()),
                 state == State.LOOK
-                        ? piece.piece().doubts().stream().map(Doubt::sentence).toList()
+                        ? said(piece, voice)
                         : List.of(),
                 piece.isAtRim());
+    }
+
+    /** What is doubtful about a piece, in sentences. */
+    static List<String> said(SortedPiece piece, Voice voice) {
+        return piece.piece().doubts().stream()
+                .map(doubt -> doubt.sentence().in(voice))
+                .toList();
     }
 
     /** The side that is told least surely. */

@@ -61,7 +61,7 @@ final class RoughEvaluation {
             doubted += piece.doubts().isEmpty() ? 0 : 1;
             for (Doubt doubt : piece.doubts()) {
                 kinds.merge(doubt.kind(), 1, Integer::sum);
-                System.out.println("   " + piece.number() + " " + doubt.kind() + " " + doubt.sentence());
+                System.out.println("   " + piece.number() + " " + doubt.kind() + " " + doubt.sentence().english());
             }
         }
         Verdict verdict = new Verdict(scene, read, "seed " + seed);

@@ -85,7 +85,7 @@ final class SeveralSheetsTest {
                         print, PrintedScenes.PIXELS_PER_MM * 1.04, 540, 360, 1.2, BentSheet.Bend.none()));
         Reading.Read read = read(scene(pieces(), List.of(), sheets), ReferenceSheet.MEASURING);
         assertThat(read.pieces()).isNotEmpty().allSatisfy(piece -> assertThat(piece.doubts())
-                .anyMatch(doubt -> doubt.kind() == Doubt.Kind.SHEET && doubt.sentence().contains("do not agree")));
+                .anyMatch(doubt -> doubt.kind() == Doubt.Kind.SHEET && doubt.sentence().english().contains("do not agree")));
     }
 
     private static BentSheet sheet(BufferedImage print, double x, double y) {
