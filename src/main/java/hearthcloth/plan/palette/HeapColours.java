@@ -6,7 +6,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -20,7 +20,7 @@ final class HeapColours {
     private static final double HALF = 0.2;
 
     private final List<Fabric> lightToDark;
-    private final Map<String, Double> areas = new HashMap<>();
+    private final Map<String, Double> areas = new LinkedHashMap<>();
     private final double whole;
 
     private HeapColours(Stash stash) {

@@ -15,6 +15,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Life;
@@ -143,7 +144,7 @@ public final class MadePage {
             byte[] jpeg = ClothPhotograph.jpeg(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
             room.store().portraits().keep(saved.id(), jpeg);
         } catch (RefusedPictureException e) {
-            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+            throw Uploads.refused(422, Refusal.of(e).in(room.settings().voice()), e);
         }
         PageContext.go(context, "/made/" + saved.id(), words().photoKept());
     }

@@ -15,6 +15,7 @@ import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -40,7 +41,7 @@ class PhotoSortingTest {
                 new LargestRectangle.Box(new Point(width / 2, height / 2), width, height, 0),
                 new PieceAppearance(colour, colour, colour, PieceAppearance.Pattern.PLAIN, 40),
                 List.of(doubts).stream()
-                        .map(kind -> new Doubt(kind, kind.name()))
+                        .map(kind -> new Doubt(kind, Sentence.itself(kind.name())))
                         .toList());
     }
 
