@@ -40,8 +40,37 @@ final class Cutting {
         this.knots = List.copyOf(knots);
     }
 
+    /** A piece of the closed cloth. */
+    private record Piece(Facet facet, ConvexPolygon outline) {
+
+        /** Whether a place in space lies on it, or at its edge. */
+        boolean holds(Vector place) {
+            Vector off = place.minus(facet.motion().to());
+            if (Math.abs(off.dot(facet.motion().inside())) > TOUCHES) {
+                return false;
+            }
+            Point at = facet.motion().back(place);
+            List<Point> corners = outline.corners();
+            for (int i = 0; i < corners.size(); i++) {
+                Point way = corners.get((i + 1) % corners.size()).minus(corners.get(i));
+                if (way.left().dot(at.minus(corners.get(i))) < -TOUCHES * Math.sqrt(way.dot(way))) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+
+    /** Pieces touch that are no farther apart than this, in millimetres. */
+    private static final double TOUCHES = 0.3;
+
+    private final List<Piece> pieces = new ArrayList<>();
+
     /** Adds a piece, this far off its plane. */
     void add(Facet facet, ConvexPolygon outline, double lift) {
+        if (!facet.isLoose()) {
+            pieces.add(new Piece(facet, outline));
+        }
         int i0 = whole(outline, true, false);
         int i1 = whole(outline, true, true);
         int j0 = whole(outline, false, false);
@@ -143,7 +172,24 @@ final class Cutting {
             }
             fan(whole, triangles);
         }
-        return new Web(places, cloth, outs, triangles);
+        return new Web(places, cloth, touching(), triangles);
+    }
+
+    /** For each point the ways outwards of all pieces that it touches, also where the cloth itself is folded away. */
+    private List<List<Vector>> touching() {
+        List<List<Vector>> all = new ArrayList<>();
+        for (int k = 0; k < places.size(); k++) {
+            Vector place = places.get(k);
+            List<Vector> ways = new ArrayList<>(outs.get(k));
+            for (Piece piece : pieces) {
+                Vector out = piece.facet().plane().out();
+                if (!ways.contains(out) && piece.holds(place)) {
+                    ways.add(out);
+                }
+            }
+            all.add(List.copyOf(ways));
+        }
+        return all;
     }
 
     /** From the corner at which no triangle is flat, as far as there is one. */

@@ -13,13 +13,13 @@ final class Easing {
     /** How far cloth stands off the gift at an edge, and how much farther between edges. */
     private static final double OFF = 1.2;
 
-    private static final double BULGE = 2.6;
+    private static final double BULGE = 4.2;
 
     /** How soon it stands off farther. */
     private static final double SOON = 40;
 
     /** How deep cloth gathers towards a knot, over how wide a way, and in how many folds all round. */
-    private static final double DEEP = 2.4;
+    private static final double DEEP = 3.6;
 
     private static final double WIDE = 62;
     private static final double TIGHT = 10;

@@ -29,9 +29,9 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
     private static final double CELLS = 40;
 
     /** How far loose pieces in one plane lie off each other, in millimetres; at most {@code HIGHEST}. */
-    private static final double LAYER = 0.15;
+    private static final double LAYER = 0.5;
 
-    private static final double HIGHEST = 2;
+    private static final double HIGHEST = 5;
 
     public Settled {
         places = List.copyOf(places);
