@@ -10,11 +10,6 @@ final class Easing {
 
     private static final double USUAL_MM = 700;
 
-    /** How far cloth stands off the gift at an edge, and how much farther between edges. */
-    private static final double OFF = 1.2;
-
-    private static final double BULGE = 4.2;
-
     /** How soon it stands off farther. */
     private static final double SOON = 40;
 
@@ -34,10 +29,10 @@ final class Easing {
     private static final double FARTHEST = 4;
 
     private static final int ROUNDS = 16;
-    private static final int PULLS = 60;
+    private static final int PULLS = 160;
 
     /** Threads give about this share before they are pulled straight; see the limits of {@code wrap.drape}. */
-    private static final double GIVES = 0.012;
+    private static final double GIVES = 0.01;
 
     /** The cosine of the turn from which two pieces meet in an edge. */
     private static final double TURN = 0.87;
@@ -51,11 +46,11 @@ final class Easing {
     }
 
     /** Lifts the cloth off the gift, more where it is far from edges. */
-    void lift() {
+    void lift(Stance stance) {
         double[] away = fromEdges();
         for (int k = 0; k < web.points(); k++) {
             double far = 1 - StrictMath.exp(-away[k] / (SOON * scale));
-            double by = (OFF + BULGE * far) * scale * (web.isUnder(k) ? 0.3 : 1);
+            double by = stance.at(far) * scale * (web.isUnder(k) ? 0.3 : 1);
             web.move(k, web.out(k).times(by));
         }
     }

@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
@@ -29,9 +30,9 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
     private static final double CELLS = 40;
 
     /** How far loose pieces in one plane lie off each other, in millimetres; at most {@code HIGHEST}. */
-    private static final double LAYER = 0.5;
+    private static final double LAYER = 0.25;
 
-    private static final double HIGHEST = 5;
+    private static final double HIGHEST = 3;
 
     public Settled {
         places = List.copyOf(places);
@@ -54,7 +55,7 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         }
         Web web = cutting.web();
         Easing easing = new Easing(web, side);
-        easing.lift();
+        easing.lift(fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books ? Stance.SQUARE : Stance.ROUND);
         visible.fold().knots().forEach(easing::gather);
         easing.round();
         return of(web);
