@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.cloth.Step;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
@@ -23,6 +24,8 @@ import hearthcloth.work.deed.CutsMade;
 import hearthcloth.work.deed.PlannedAgain;
 import hearthcloth.work.deed.SewingSoFar;
 import hearthcloth.work.deed.WorkMeasured;
+import hearthcloth.work.design.DesignSettled;
+import hearthcloth.work.design.SameDesign;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -160,16 +163,21 @@ final class RandomMaker {
         Project was = cloth.document();
         PlannedAgain again = new PlannedAgain(
                 was, room.seen().heap().freeFor(cloth.id()), room.seen().next());
-        if (new DesignFit(again.stash()).fit(was.design(), Sentence.itself("again"), MakersRoom.STEPS)
-                instanceof DesignFit.Answer.Made made) {
-            Project now = new Project(
-                    was.design(),
-                    Optional.of(made.plan()),
-                    List.of(),
-                    was.bench().withTicked(Set.of()),
-                    was.life());
+        DesignSettled settled = new DesignSettled(was, cloth.name(), again.stash());
+        Project now = room.random.nextBoolean()
+                ? new SameDesign(settled, Ruler.EIGHTHS, "letter").again(() -> MakersRoom.STEPS)
+                : settled.in(changed(was.design()), MakersRoom.STEPS);
+        if (now.plan().isPresent()) {
             room.does(cloth, again.taken("planned again", now));
         }
+    }
+
+    /** A bar a mark wider or narrower. */
+    private Design changed(Design design) {
+        DesignEdits edits = new DesignEdits(design);
+        int bar = room.random.nextInt(design.layout().slots().size());
+        Length by = Length.inches(room.random.nextBoolean() ? 1 : -1, 8);
+        return edits.bars(List.of(bar), edits.barCut(bar).plus(by));
     }
 
     void cut(SavedCloth cloth) {

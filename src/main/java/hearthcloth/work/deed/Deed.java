@@ -34,6 +34,11 @@ public record Deed(String label, Optional<BenchFact> fact, Optional<Project> edi
         }
     }
 
+    /** The cloth is another, and nothing else. */
+    public static Deed edited(String label, Project edited) {
+        return of(label, edited, Pieces.NONE);
+    }
+
     static Deed of(String label, BenchFact fact) {
         return new Deed(label, Optional.of(fact), Optional.empty(), Pieces.NONE);
     }

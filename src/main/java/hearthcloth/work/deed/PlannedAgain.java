@@ -7,10 +7,12 @@ import hearthcloth.stash.Stash;
 import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * A cloth planned anew of which, after a mistake, patches are cut already: they are fabric like any other, those that are
- * used as they are stay in its story, and the others come into the stash.
+ * A cloth planned anew of which something is cut already: what the cuts made of each piece is fabric like any other, patches
+ * that are used as they are stay in its story, and the rest comes into the stash. So no tick ever stands at a cut that was
+ * not made, and no piece counts as whole that is not.
  *
  * @param free what the cloth may be planned from besides
  * @param next the first number that is free for a new piece
@@ -20,8 +22,8 @@ public record PlannedAgain(Project cloth, Stash free, int next) {
     private Optional<MiscutRecovery> cut() {
         return cloth.plan()
                 .filter(plan -> cloth.life().stage() == Project.Stage.DESIGNED
-                        && plan.cuts().stream().anyMatch(PieceCut::past))
-                .map(plan -> MiscutRecovery.of(plan, next));
+                        && (!cloth.bench().ticked().isEmpty() || plan.cuts().stream().anyMatch(PieceCut::past)))
+                .map(plan -> MiscutRecovery.of(plan, cloth.bench().ticked(), "", Optional.empty(), next));
     }
 
     /** What the cloth may be planned from. */
@@ -45,8 +47,8 @@ public record PlannedAgain(Project cloth, Stash free, int next) {
                 planned.design(),
                 planned.plan().map(patches.story()::told),
                 planned.lacking(),
-                planned.bench(),
+                planned.bench().withTicked(Set.of()),
                 planned.life());
-        return Deed.of(label, now, new Deed.Pieces(List.of(), come));
+        return Deed.of(label, now, new Deed.Pieces(patches.gone(), come));
     }
 }
