@@ -19,6 +19,7 @@ import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.StashAtHand;
 import hearthcloth.work.deed.AllCut;
 import hearthcloth.work.deed.CutsMade;
 import hearthcloth.work.deed.PlannedAgain;
@@ -161,8 +162,9 @@ final class RandomMaker {
     /** Plans a cloth anew of which patches are cut already: they are fabric again. */
     private void planAgain(SavedCloth cloth) {
         Project was = cloth.document();
+        StashAtHand heap = room.seen().heap();
         PlannedAgain again = new PlannedAgain(
-                was, room.seen().heap().freeFor(cloth.id()), room.seen().next());
+                was, heap.freeFor(cloth.id()), heap.stash(), room.seen().next());
         DesignSettled settled = new DesignSettled(was, cloth.name(), again.stash());
         Project now = room.random.nextBoolean()
                 ? new SameDesign(settled, Ruler.EIGHTHS, "letter").again(() -> MakersRoom.STEPS)

@@ -1,13 +1,16 @@
 package hearthcloth.work.deed;
 
 import hearthcloth.plan.model.PieceCut;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.MiscutRecovery;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.work.Project;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A cloth planned anew of which something is cut already: what the cuts made of each piece is fabric like any other, patches
@@ -15,15 +18,28 @@ import java.util.Set;
  * not made, and no piece counts as whole that is not.
  *
  * @param free what the cloth may be planned from besides
+ * @param there every piece of the stash: a cut was made only of a piece that has not gone since
  * @param next the first number that is free for a new piece
  */
-public record PlannedAgain(Project cloth, Stash free, int next) {
+public record PlannedAgain(Project cloth, Stash free, Stash there, int next) {
 
     private Optional<MiscutRecovery> cut() {
         return cloth.plan()
                 .filter(plan -> cloth.life().stage() == Project.Stage.DESIGNED
                         && (!cloth.bench().ticked().isEmpty() || plan.cuts().stream().anyMatch(PieceCut::past)))
-                .map(plan -> MiscutRecovery.of(plan, cloth.bench().ticked(), "", Optional.empty(), next));
+                .map(plan -> MiscutRecovery.of(plan, made(plan), "", Optional.empty(), next));
+    }
+
+    private Set<String> made(Plan plan) {
+        Set<Piece> now = new HashSet<>(there.pieces());
+        Set<String> ids = plan.cuts().stream()
+                .map(PieceCut::piece)
+                .filter(now::contains)
+                .map(Piece::id)
+                .collect(Collectors.toSet());
+        return cloth.bench().ticked().stream()
+                .filter(tick -> ids.contains(tick.replaceFirst(":.*", "")))
+                .collect(Collectors.toSet());
     }
 
     /** What the cloth may be planned from. */

@@ -194,7 +194,7 @@ class CuttingTest {
     @Test
     void a_cloth_planned_anew_while_it_is_cut_keeps_its_patches_and_counts_no_begun_piece_as_whole() {
         Project cloth = Worked.kept().with(Worked.kept().bench().withTicked(all(MANY)));
-        PlannedAgain again = new PlannedAgain(cloth, Worked.HEAP, Worked.NEXT);
+        PlannedAgain again = new PlannedAgain(cloth, Worked.HEAP, Worked.HEAP, Worked.NEXT);
         assertThat(again.stash().pieces()).doesNotContain(MANY.piece());
         double before = Worked.area(Worked.HEAP.pieces());
         double scraps = MANY.piece().areaMm2()
@@ -220,8 +220,17 @@ class CuttingTest {
     }
 
     @Test
+    void a_piece_that_is_gone_since_has_left_no_patches() {
+        Project cloth = Worked.kept().with(Worked.kept().bench().withTicked(all(MANY)));
+        Stash left = Worked.after(Worked.HEAP, new Deed.Pieces(List.of(MANY.piece()), List.of()));
+        PlannedAgain again = new PlannedAgain(cloth, left, left, Worked.NEXT);
+        assertThat(again.stash().pieces()).containsExactlyElementsOf(left.pieces());
+        assertThat(again.taken("planned again", cloth).pieces().isNone()).isTrue();
+    }
+
+    @Test
     void a_cloth_of_which_nothing_is_cut_is_planned_anew_from_what_is_free() {
-        PlannedAgain again = new PlannedAgain(Worked.kept(), Worked.HEAP, Worked.NEXT);
+        PlannedAgain again = new PlannedAgain(Worked.kept(), Worked.HEAP, Worked.HEAP, Worked.NEXT);
         assertThat(again.stash()).isEqualTo(Worked.HEAP);
         Deed taken = again.taken("planned again", Worked.kept());
         assertThat(taken.pieces().isNone()).isTrue();
