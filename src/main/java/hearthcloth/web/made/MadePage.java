@@ -114,7 +114,7 @@ public final class MadePage {
     private void leftovers(Context context) {
         SavedCloth saved = cloth(context);
         List<Piece> here = Leftovers.of(
-                        ClothAsked.plan(saved), room.store().stash().whole())
+                        saved.document(), room.store().stash().whole())
                 .here();
         if (here.isEmpty()) {
             PageContext.go(context, "/made/" + saved.id(), words().leftNone());

@@ -86,6 +86,17 @@ class SewingTest {
     }
 
     @Test
+    void seams_are_counted_alike_wherever_they_are_told() {
+        int all = Worked.PLAN.cloth().steps().size();
+        for (int done = 0; done <= SEWING.steps().size(); done++) {
+            assertThat(hearthcloth.sew.machine.AtTheMachine.seams(done, all))
+                    .isEqualTo((int) SEWING.steps().subList(0, done).stream()
+                            .filter(step -> step.seam().isPresent())
+                            .count());
+        }
+    }
+
+    @Test
     void unpicking_opens_the_last_seams_first_and_tells_how_many_more() {
         int to = SEWING.steps().size();
         Deed all = after(to).unpicked(FIRST).orElseThrow();
