@@ -7,8 +7,8 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -36,7 +36,7 @@ final class LookDistance {
     }
 
     private static List<Lab> grid(DraftTrial trial) {
-        Map<String, Lab> labs = new HashMap<>();
+        Map<String, Lab> labs = new LinkedHashMap<>();
         for (Piece piece : trial.answer().used()) {
             labs.put(piece.fabric().name(), piece.fabric().colour().lab());
         }

@@ -7,6 +7,8 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -67,7 +69,7 @@ public record SewnCloth(Design design, int bars) {
                 ? new Size(layout.hearth().width().plus(by), layout.hearth().height())
                 : new Size(layout.hearth().width(), layout.hearth().height().plus(by));
         if (!hearth.width().isPositive() || !hearth.height().isPositive()) {
-            throw new MeasureException("the work cannot be as small as that; measure it again, raw edges and all");
+            throw new RefusedException(MendingSentences.noWork());
         }
         return new Layout(hearth, courses);
     }

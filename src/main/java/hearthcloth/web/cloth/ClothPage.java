@@ -230,7 +230,7 @@ public final class ClothPage {
         String at = PageContext.field(context, "at");
         LockTurned lock = new LockTurned(saved.document(), at);
         String label = words().deedLock(lock.isOn() ? "yes" : "no", words().place(at, at));
-        room.store().book(saved, lock.told(label));
+        room.store().book(saved, lock.told(label), room.settings().voice());
         answer(context, lock.isOn() ? words().saidLocked() : words().saidUnlocked());
     }
 

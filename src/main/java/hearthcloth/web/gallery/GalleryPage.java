@@ -30,6 +30,7 @@ import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.wish.Usual;
 import hearthcloth.words.choosing.ChoosingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import hearthcloth.work.design.ClothKept;
@@ -184,7 +185,7 @@ public final class GalleryPage {
                             order));
             return "";
         } catch (MeasureException e) {
-            return ErrorPages.upright(String.valueOf(e.getMessage()));
+            return ErrorPages.upright(Refusal.of(e).in(room.settings().voice()));
         }
     }
 
@@ -248,7 +249,7 @@ public final class GalleryPage {
         try {
             palette = LovedPalette.seen(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
         } catch (RefusedPictureException e) {
-            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+            throw Uploads.refused(422, Refusal.of(e).in(room.settings().voice()), e);
         }
         List<String> names = palette.fabrics(leanings().from(store().atHand().free(also())));
         palette.keep(store());

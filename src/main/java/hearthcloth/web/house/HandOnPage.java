@@ -1,7 +1,6 @@
 package hearthcloth.web.house;
 
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.guideline.Bend;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.Taken;
 import hearthcloth.guideline.file.GuidelineFile;
@@ -232,7 +231,9 @@ public final class HandOnPage {
         }
         String bent = nearest.isScraps()
                 ? words().asScraps()
-                : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
+                : String.join(" ", nearest.bends().stream()
+                                .map(bend -> bend.what().in(room.settings().voice()))
+                                .toList());
         return words().nearest(bent, said(fitted));
     }
 }

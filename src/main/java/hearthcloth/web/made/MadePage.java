@@ -15,6 +15,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project.Life;
 import hearthcloth.work.Project.Stage;
@@ -87,7 +88,7 @@ public final class MadePage {
         boolean sewn = PageContext.field(context, "sewn").equals("yes");
         room.store().asOneChange(words().labelSlipOf(saved.name()), () -> {
             SavedCloth now = room.store()
-                    .book(saved, new SlipWritten(saved.document(), slip, sewn).told(words().labelSlip()));
+                    .book(saved, new SlipWritten(saved.document(), slip, sewn).told(words().labelSlip()), room.settings().voice());
             if (!name.isEmpty()) {
                 room.store().cloths().rename(saved.id(), name);
             }
@@ -103,7 +104,7 @@ public final class MadePage {
                 SlipForm.note(context, "day", words()),
                 SlipForm.note(context, "what", words()),
                 SlipForm.note(context, "who", words()));
-        SavedCloth now = room.store().book(saved, new UsedAgain(saved.document(), use).told(words().labelAgain()));
+        SavedCloth now = room.store().book(saved, new UsedAgain(saved.document(), use).told(words().labelAgain()), room.settings().voice());
         PageContext.go(
                 context,
                 "/made/" + saved.id(),
@@ -140,7 +141,7 @@ public final class MadePage {
             byte[] jpeg = ClothPhotograph.jpeg(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
             room.store().portraits().keep(saved.id(), jpeg);
         } catch (RefusedPictureException e) {
-            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+            throw Uploads.refused(422, Refusal.of(e).in(room.settings().voice()), e);
         }
         PageContext.go(context, "/made/" + saved.id(), words().photoKept());
     }

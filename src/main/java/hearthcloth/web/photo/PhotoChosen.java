@@ -4,7 +4,6 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.photo.Remeasurement;
-import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.words.picturing.PicturingWords;
@@ -63,7 +62,7 @@ public record PhotoChosen(
                         .map(side -> written(side, voice))
                         .toList(),
                 by(piece, PicturingWords.in(voice.language())),
-                piece.piece().doubts().stream().map(Doubt::sentence).toList(),
+                PhotoView.said(piece, voice),
                 doing,
                 line(piece, scale, doing),
                 FinishedOutline.of(piece.piece().outline(), scale)

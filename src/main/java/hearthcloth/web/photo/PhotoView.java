@@ -4,7 +4,6 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.store.PhotoBook;
@@ -27,7 +26,7 @@ import java.util.Set;
  * A photograph with what was read off it, as the page shows it.
  *
  * @param width of the picture in pixels, which all places are in
- * @param sheet the reference's outline
+ * @param sheets the outline of each reference
  * @param chosen the piece she looks at closely
  * @param drawing whether she is drawing in a piece that was missed
  * @param fabrics of the stash, to be chosen from by name
@@ -39,7 +38,7 @@ public record PhotoView(
         long version,
         int width,
         int height,
-        String sheet,
+        List<String> sheets,
         List<Shown> pieces,
         List<Fabric> groups,
         Optional<PhotoChosen> chosen,
@@ -117,7 +116,7 @@ public record PhotoView(
                 photo.version(),
                 scale.pictureWidth(),
                 scale.pictureHeight(),
-                points(scale.sheetInPicture()),
+                scale.sheetsInPicture().stream().map(PhotoView::points).toList(),
                 shown,
                 groups(sorting, shown, names, PicturingWords.in(voice.language())),
                 sorting.find(at).map(piece -> PhotoChosen.of(piece, scale, voice, PieceState.of(piece, taken, ruler), doing)),
@@ -151,9 +150,16 @@ public record PhotoView(
                 "± " + voice.write(off(piece), Rounding.UP),
                 PicturingWords.in(voice.language()).state(state.name()),
                 state == PieceState.LOOK
-                        ? piece.piece().doubts().stream().map(Doubt::sentence).toList()
+                        ? said(piece, voice)
                         : List.of(),
                 piece.isAtRim());
+    }
+
+    /** What is doubtful about a piece, in sentences. */
+    static List<String> said(SortedPiece piece, Voice voice) {
+        return piece.piece().doubts().stream()
+                .map(doubt -> doubt.sentence().in(voice))
+                .toList();
     }
 
     /** The side that is told least surely. */

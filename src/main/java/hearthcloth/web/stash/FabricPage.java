@@ -23,6 +23,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
 import hearthcloth.work.StashAtHand;
@@ -208,7 +209,7 @@ public final class FabricPage {
             String picture = Base64.getEncoder().encodeToString(jpeg);
             room.store().swatches().keep(fabric.name(), new Swatch("image/jpeg", picture, across));
         } catch (RefusedPictureException e) {
-            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+            throw Uploads.refused(422, Refusal.of(e).in(room.settings().voice()), e);
         }
         PageContext.go(context, address(fabric.name()), words().fabricTiled());
     }

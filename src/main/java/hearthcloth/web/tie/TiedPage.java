@@ -144,7 +144,7 @@ public final class TiedPage {
                 PageContext.field(context, "gift"),
                 PageContext.field(context, "tie"),
                 ClothAsked.settings(room, saved).bare());
-        room.store().book(saved, new MeantFor(saved.document(), purpose).told(words().labelKeep()));
+        room.store().book(saved, new MeantFor(saved.document(), purpose).told(words().labelKeep()), room.settings().voice());
         PageContext.go(
                 context,
                 "/tied/" + saved.id(),

@@ -6,6 +6,8 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.MiscutRecovery;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
 import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Optional;
@@ -61,6 +63,6 @@ public final class PieceSpoiled {
         int cut = slip.patches().values().stream().mapToInt(List::size).sum();
         int used = plan.map(found -> Math.toIntExact(slip.usedAsTheyAre(found))).orElse(0);
         return new Outcome(
-                Deed.of("a mistake in piece " + wrong, now, new Deed.Pieces(slip.gone(), come)), plan, cut, used);
+                Deed.of(MendingSentences.deedMistake(Argument.text(wrong)), now, new Deed.Pieces(slip.gone(), come)), plan, cut, used);
     }
 }

@@ -5,6 +5,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.MiscutRecovery;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import java.util.HashSet;
 import java.util.List;
@@ -53,11 +54,12 @@ public record PlannedAgain(Project cloth, Stash free, Stash there, int next) {
      * @param label what was done
      */
     public Deed taken(String label, Project planned) {
-        return cut().map(patches -> told(label, planned, patches))
-                .orElseGet(() -> Deed.of(label, planned, Deed.Pieces.NONE));
+        Sentence done = Sentence.itself(label);
+        return cut().map(patches -> told(done, planned, patches))
+                .orElseGet(() -> Deed.of(done, planned, Deed.Pieces.NONE));
     }
 
-    private static Deed told(String label, Project planned, MiscutRecovery patches) {
+    private static Deed told(Sentence label, Project planned, MiscutRecovery patches) {
         List<Piece> come = planned.plan().map(patches::come).orElse(patches.come());
         Project now = new Project(
                 planned.design(),

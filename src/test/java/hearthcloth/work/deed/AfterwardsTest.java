@@ -54,7 +54,7 @@ class AfterwardsTest {
     void a_slip_holds_what_she_wrote_and_changes_nothing_else() {
         Deed told = new SlipWritten(at(Stage.SEWN), SLIP, false).told("slip");
         Project now = told.edited().orElseThrow();
-        assertThat(told.label()).isEqualTo("slip");
+        assertThat(told.label().english()).isEqualTo("slip");
         assertThat(told.fact()).isEmpty();
         assertThat(told.pieces().isNone()).isTrue();
         assertThat(now.life().made()).isEqualTo("in May");

@@ -47,20 +47,20 @@ class CuttingTest {
     @Test
     void a_cut_that_is_made_is_told_by_its_number_and_several_by_their_piece() {
         Deed one = new CutsMade(Worked.kept(), Set.of(ONE)).told().orElseThrow();
-        assertThat(one.label()).isEqualTo("cut 1 of piece " + MANY.piece().id());
+        assertThat(one.label().english()).isEqualTo("cut 1 of piece " + MANY.piece().id());
         assertThat(one.fact()).contains(new BenchFact.Cut(List.of(ONE), true));
         assertThat(one.edited()).isEmpty();
         assertThat(one.pieces().isNone()).isTrue();
 
         Deed several = new CutsMade(Worked.kept(), all(MANY)).told().orElseThrow();
-        assertThat(several.label()).isEqualTo("cuts of piece " + MANY.piece().id());
+        assertThat(several.label().english()).isEqualTo("cuts of piece " + MANY.piece().id());
         assertThat(((BenchFact.Cut) several.fact().orElseThrow()).cuts()).containsExactlyInAnyOrderElementsOf(all(MANY));
     }
 
     @Test
     void a_tick_taken_away_is_told_as_not_yet_cut_and_what_is_not_new_is_not_told() {
         Deed not = new CutsMade(Worked.ticked(ONE), Set.of()).told().orElseThrow();
-        assertThat(not.label()).isEqualTo("not yet cut 1 of piece " + MANY.piece().id());
+        assertThat(not.label().english()).isEqualTo("not yet cut 1 of piece " + MANY.piece().id());
         assertThat(not.fact()).contains(new BenchFact.Cut(List.of(ONE), false));
         assertThat(new CutsMade(Worked.ticked(ONE), Set.of(ONE)).told()).isEmpty();
     }
@@ -69,7 +69,8 @@ class CuttingTest {
     void all_that_is_cut_becomes_patches_offcuts_and_scraps_and_only_offcuts_come_back() {
         Deed cut = new AllCut(Worked.kept(), Worked.NEXT).of("Dawn");
 
-        assertThat(cut.label()).isEqualTo("cut Dawn").isEqualTo(AllCut.label("Dawn"));
+        assertThat(cut.label()).isEqualTo(AllCut.label("Dawn"));
+        assertThat(cut.label().english()).isEqualTo("cut Dawn");
         assertThat(cut.edited().orElseThrow().life().stage()).isEqualTo(Stage.CUT);
         assertThat(cut.pieces().gone())
                 .containsExactlyElementsOf(
@@ -126,12 +127,12 @@ class CuttingTest {
                         Worked.bench(Worked.kept()), MANY.piece().id(), tooSmall())
                 .orElseThrow();
         List<WayOn> ways = slip.ways(Worked.steps());
-        assertThat(slip.told()).contains("½ in");
+        assertThat(slip.told().english()).contains("½ in");
         assertThat(ways).isNotEmpty();
 
         Deed taken = slip.taken(ways.get(0));
         Project now = taken.edited().orElseThrow();
-        assertThat(taken.label()).isEqualTo("planned again after a mistake");
+        assertThat(taken.label().english()).isEqualTo("planned again after a mistake");
         assertThat(now.plan()).contains(ways.get(0).plan());
         assertThat(now.design()).isEqualTo(ways.get(0).design());
         assertThat(now.bench().ticked()).isEqualTo(ways.get(0).made());
@@ -159,7 +160,7 @@ class CuttingTest {
         PieceSpoiled.Outcome outcome =
                 new PieceSpoiled(Worked.bench(cloth), wrong.id(), Optional.empty()).planned("Dawn", Worked.steps());
 
-        assertThat(outcome.deed().label()).isEqualTo("a mistake in piece " + wrong.id());
+        assertThat(outcome.deed().label().english()).isEqualTo("a mistake in piece " + wrong.id());
         assertThat(outcome.deed().pieces().gone()).contains(wrong, MANY.piece());
         Project now = outcome.deed().edited().orElseThrow();
         assertThat(now.bench().ticked()).isEmpty();

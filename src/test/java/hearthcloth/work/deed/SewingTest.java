@@ -75,7 +75,7 @@ class SewingTest {
     void a_seam_is_called_by_its_bar_and_bars_count_as_they_are_sewn_on() {
         String bar = SewingSoFar.bar(SEWING.steps().get(FIRST)).orElseThrow();
         assertThat(bar).isEqualTo("1A");
-        assertThat(after(FIRST).done(FIRST, NOW).orElseThrow().label()).isEqualTo("sewed 1A on");
+        assertThat(after(FIRST).done(FIRST, NOW).orElseThrow().label().english()).isEqualTo("sewed 1A on");
         assertThat(after(FIRST).bars()).isZero();
         assertThat(after(FIRST + 1).bars()).isEqualTo(1);
         assertThat(SEWING.bars(SEWING.steps().size()))
@@ -104,10 +104,10 @@ class SewingTest {
         assertThat(fact.from()).isEqualTo(FIRST);
         assertThat(fact.to()).isEqualTo(to);
         assertThat(fact.bars()).hasSize(SEWING.bars(to)).endsWith("1A");
-        assertThat(all.label())
+        assertThat(all.label().english())
                 .startsWith("unpicked: ")
                 .endsWith(" and " + (to - FIRST - 1) + " more");
-        assertThat(after(FIRST + 1).unpicked(FIRST).orElseThrow().label()).doesNotContain("more");
+        assertThat(after(FIRST + 1).unpicked(FIRST).orElseThrow().label().english()).doesNotContain("more");
         assertThat(after(FIRST).unpicked(FIRST)).as("not done yet").isEmpty();
     }
 
@@ -138,7 +138,7 @@ class SewingTest {
         assertThat(same.isAsPlanned()).isTrue();
         Deed noted = same.noted(NOW);
         assertThat(noted.edited()).isEmpty();
-        assertThat(noted.label()).startsWith("sewed 1A on, ");
+        assertThat(noted.label().english()).startsWith("sewed 1A on, ");
         BenchFact.Sewn fact = (BenchFact.Sewn) noted.fact().orElseThrow();
         assertThat(fact.at()).isEqualTo(NOW.toString());
         assertThat(fact.measure().orElseThrow().real())
@@ -232,8 +232,8 @@ class SewingTest {
         assertThat(ways).isNotEmpty();
         for (ShortBar.Way way : ways) {
             Deed taken = slip.taken(way);
-            assertThat(taken.label()).startsWith("bar 1A too short: ");
-            assertThat(taken.label().charAt("bar 1A too short: ".length())).isLowerCase();
+            assertThat(taken.label().english()).startsWith("bar 1A too short: ");
+            assertThat(taken.label().english().charAt("bar 1A too short: ".length())).isLowerCase();
             Project now = taken.edited().orElseThrow();
             assertThat(now.plan()).contains(way.resewn().plan());
             assertThat(now.life().stage())
@@ -270,7 +270,7 @@ class SewingTest {
 
         LateSpoiled.Outcome outcome = spoiled.planned(Worked.steps());
         if (outcome instanceof LateSpoiled.Outcome.Planned planned) {
-            assertThat(planned.deed().label()).isEqualTo("a mistake in piece " + wrong);
+            assertThat(planned.deed().label().english()).isEqualTo("a mistake in piece " + wrong);
             assertThat(planned.deed().pieces().gone()).isEqualTo(late.gone());
             assertThat(planned.deed().edited().orElseThrow().plan().orElseThrow().cuts())
                     .noneMatch(cut -> !cut.past() && cut.piece().id().equals(wrong));
@@ -283,7 +283,7 @@ class SewingTest {
     void a_bar_the_other_side_up_is_left_so_in_the_plan() {
         SewnWrongly face = new SewnWrongly(after(FIRST + 1), "1A", SewnWrongly.Wrong.FACE);
         Deed left = face.left().orElseThrow();
-        assertThat(left.label()).isEqualTo("bar 1A left the other side up");
+        assertThat(left.label().english()).isEqualTo("bar 1A left the other side up");
         assertThat(left.edited().orElseThrow().design()).isEqualTo(Worked.cut().design());
         boolean changed = !left.edited().orElseThrow().plan().equals(Optional.of(Worked.PLAN));
         assertThat(changed).as("a fabric alike on both sides changes nothing").isEqualTo(!face.isAlike());
@@ -299,7 +299,7 @@ class SewingTest {
         Optional<Deed> left = new SewnWrongly(after(FIRST + 1), "1A", SewnWrongly.Wrong.EDGE).left();
         assertThat(sewn).isEqualTo(1);
         left.ifPresent(deed -> {
-            assertThat(deed.label()).isEqualTo("bar 1A left on the other side of the work");
+            assertThat(deed.label().english()).isEqualTo("bar 1A left on the other side of the work");
             assertThat(deed.edited().orElseThrow().plan().orElseThrow().cloth().finished())
                     .isEqualTo(Worked.PLAN.cloth().finished());
         });

@@ -18,6 +18,7 @@ import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -43,7 +44,7 @@ class PhotoSortingTest {
                 new LargestRectangle.Box(new Point(width / 2, height / 2), width, height, 0),
                 new PieceAppearance(colour, colour, colour, PieceAppearance.Pattern.PLAIN, 40),
                 List.of(doubts).stream()
-                        .map(kind -> new Doubt(kind, kind.name()))
+                        .map(kind -> new Doubt(kind, Sentence.itself(kind.name())))
                         .toList());
     }
 
