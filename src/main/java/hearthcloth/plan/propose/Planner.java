@@ -11,6 +11,7 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.palette.SuitedSchemes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
 
 /**
  * From a wish and a stash to proposals. Every layout and plan of colour worth trying is estimated quickly; the
@@ -193,8 +195,12 @@ public final class Planner {
      */
     private List<Plan> proposals(List<DraftTrial> trials) {
         if (search.outwards().isEmpty()) {
+            ToDoubleFunction<Scheme.Kind> worth =
+                    SuitedSchemes.worth(stash, search.goal().contrast());
             return TrialColours.told(
-                            ProposalSelection.byEye(trials, wish, search.order(), search.goal()), trials, search.goal())
+                            ProposalSelection.byEye(trials, wish, search.order(), search.goal(), worth),
+                            trials,
+                            search.goal())
                     .stream()
                     .map(plan -> TrialColours.proven(plan, search.supply(), search.goal()))
                     .toList();
