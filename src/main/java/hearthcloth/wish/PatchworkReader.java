@@ -1,11 +1,18 @@
 package hearthcloth.wish;
 
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Measures;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Patchwork.Blocks;
+import hearthcloth.plan.model.Patchwork.Direction;
 import hearthcloth.plan.model.Patchwork.ScrapRule;
+import hearthcloth.plan.model.Patchwork.ScrapWishes;
 import hearthcloth.plan.model.Patchwork.Setting;
+import hearthcloth.plan.model.Patchwork.Sizes;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +34,16 @@ public final class PatchworkReader {
             ScrapRule.EITHER);
     private static final int USUAL_ROUNDS = 2;
     private static final int MOST_ROUNDS = 8;
+    private static final Length MOST_TRIM = Length.inches(20);
+
+    /** What is said of scraps alone. */
+    private static final List<WishField> SCRAP_FIELDS = List.of(
+            WishField.SCRAPS,
+            WishField.WITH,
+            WishField.MIDDLE,
+            WishField.MOST_TRIM,
+            WishField.SIZES,
+            WishField.BANDS);
 
     private final WishWords words;
     private final OptionText text;
@@ -48,7 +65,7 @@ public final class PatchworkReader {
     private Optional<Patchwork> patchwork() {
         if (!words.has(WishField.FREE) && !words.has(WishField.BLOCKS)) {
             alone(WishField.SETTING.option(), words.of(WishField.SETTING), WishField.BLOCKS.option());
-            alone(WishField.SCRAPS.option(), words.of(WishField.SCRAPS), "--free");
+            SCRAP_FIELDS.forEach(field -> alone(field.option(), words.of(field), "--free"));
             text.check();
             return Optional.empty();
         }
@@ -58,8 +75,53 @@ public final class PatchworkReader {
         Optional<Blocks> blocks = blocks();
         ScrapRule rule = text.read(
                 WishField.SCRAPS.option(), words.of(WishField.SCRAPS), ScrapRule.EITHER, PatchworkReader::rule);
+        ScrapWishes wishes = wishes(blocks.isPresent());
         text.check();
-        return Optional.of(new Patchwork(blocks, words.has(WishField.FREE), rule));
+        return Optional.of(new Patchwork(blocks, words.has(WishField.FREE), rule, wishes));
+    }
+
+    private ScrapWishes wishes(boolean blocks) {
+        if (blocks) {
+            SCRAP_FIELDS.stream()
+                    .filter(field -> field != WishField.SCRAPS)
+                    .forEach(field -> alone(field.option(), words.of(field), "--free, without --blocks or --rounds"));
+        }
+        Optional<Length> most = text.read(
+                WishField.MOST_TRIM.option(),
+                words.of(WishField.MOST_TRIM),
+                Optional.empty(),
+                written -> Optional.of(trim(written)));
+        Sizes sizes = text.word(WishField.SIZES.option(), words.of(WishField.SIZES), Sizes.ANY);
+        Direction bands = text.word(WishField.BANDS.option(), words.of(WishField.BANDS), Direction.ANY);
+        List<String> with = pieces(words.of(WishField.WITH));
+        List<String> middle = pieces(words.of(WishField.MIDDLE));
+        if (middle.size() > 1) {
+            text.fault(WishField.MIDDLE.option(), "write the number of one piece");
+        }
+        if (!with.isEmpty() && !middle.isEmpty()) {
+            text.fault(WishField.MIDDLE.option(), "it does not go with " + WishField.WITH.option());
+        }
+        if (bands != Direction.ANY && !(with.isEmpty() && middle.isEmpty())) {
+            text.fault(WishField.BANDS.option(), "it does not go with pieces that have to be in or in the middle");
+        }
+        return new ScrapWishes(with, middle.stream().findFirst(), most, sizes, bands);
+    }
+
+    private static List<String> pieces(@org.jspecify.annotations.Nullable String written) {
+        return written == null
+                ? List.of()
+                : Arrays.stream(written.split("[,;\\s]+", -1))
+                        .map(String::strip)
+                        .filter(id -> !id.isEmpty())
+                        .toList();
+    }
+
+    private static Length trim(String written) {
+        Length length = Measures.length(written, null);
+        if (length.isNegative() || length.isMoreThan(MOST_TRIM)) {
+            throw new MeasureException("\"" + ListWords.plain(written) + "\" will not do; write 0 to 20 in");
+        }
+        return length;
     }
 
     private void alone(String option, @org.jspecify.annotations.Nullable String written, String belongs) {

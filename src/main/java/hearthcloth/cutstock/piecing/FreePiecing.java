@@ -55,7 +55,20 @@ public final class FreePiecing {
         Stock.Rules rules =
                 new Stock.Rules(seam, Math.max(1, least), (int) job.terms().keepShort(), (int)
                         job.terms().keepLong());
-        return new Heap(Stock.of(widths, heights, turnable, rules));
+        Stock stock = Stock.of(widths, heights, turnable, rules);
+        for (int i = 0; i < count; i++) {
+            Scrap.Handling asked = job.scraps().get(i).handling();
+            if (!asked.equals(Scrap.Handling.ANY)) {
+                stock = stock.asking(
+                        i,
+                        new Stock.Asked(
+                                asked.must() && job.cloths().size() == 1,
+                                asked.whole(),
+                                (int) asked.offWidth(),
+                                (int) asked.offHeight()));
+            }
+        }
+        return new Heap(stock);
     }
 
     /**

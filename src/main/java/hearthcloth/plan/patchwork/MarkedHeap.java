@@ -2,17 +2,20 @@ package hearthcloth.plan.patchwork;
 
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cutstock.piecing.Allowances;
+import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.Scrap;
 import hearthcloth.cutstock.piecing.Terms;
 import hearthcloth.cutstock.piecing.WishedCloth;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A heap of pieces as the search knows it: whole marks of the ruler. Pieces are rounded down to a mark, what sewing takes is
@@ -54,6 +57,26 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
         return fabrics.stream().map(Fabric::name).toList();
     }
 
+    /** The heap with what is wished of its pieces: which have to be in, how much may be trimmed. */
+    MarkedHeap asked(Patchwork.ScrapWishes wishes) {
+        long most = wishes.mostTrim()
+                .map(length -> marks(length, Rounding.DOWN))
+                .map(marks -> Math.min(marks, PiecingJob.LONGEST))
+                .orElse(PiecingJob.LONGEST);
+        List<Scrap> asked = new ArrayList<>();
+        for (int i = 0; i < scraps.size(); i++) {
+            Scrap.Handling handling = scraps.get(i).handling().trimmedBy(most);
+            boolean must = wishes.with().contains(pieces.get(i).id());
+            asked.add(scraps.get(i).handled(must ? handling.required() : handling));
+        }
+        return new MarkedHeap(pieces, asked, wish);
+    }
+
+    /** Where a piece stands in the heap; −1 where it is not there. */
+    int indexOf(String piece) {
+        return pieces.stream().map(Piece::id).toList().indexOf(piece);
+    }
+
     /** The heap with only some of its pieces. */
     MarkedHeap only(List<Integer> some) {
         return new MarkedHeap(
@@ -90,23 +113,28 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
         List<Scrap> parts = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             long part = side * (i + 1) / count - side * i / count;
-            parts.add(
-                    across
-                            ? new Scrap(part, scrap.height(), scrap.fabric(), scrap.turnable())
-                            : new Scrap(scrap.width(), part, scrap.fabric(), scrap.turnable()));
+            Scrap one = across
+                    ? new Scrap(part, scrap.height(), scrap.fabric(), scrap.turnable())
+                    : new Scrap(scrap.width(), part, scrap.fabric(), scrap.turnable());
+            parts.add(one.handled(i == 0 ? scrap.handling() : scrap.handling().optional()));
         }
         return parts;
     }
 
     /** The area in the middle of all net areas, in square marks. */
     double middleArea() {
-        long seam = allowances().seam();
-        return scraps.stream()
-                .mapToDouble(scrap -> (double) (scrap.width() - seam) * (scrap.height() - seam))
+        return IntStream.range(0, scraps.size())
+                .mapToDouble(this::netArea)
                 .sorted()
                 .skip(scraps.size() / 2)
                 .findFirst()
                 .orElse(1);
+    }
+
+    /** The net area of one piece, in square marks. */
+    double netArea(int scrap) {
+        long seam = allowances().seam();
+        return (double) (scraps.get(scrap).width() - seam) * (scraps.get(scrap).height() - seam);
     }
 
     Making making() {
@@ -125,6 +153,11 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
         long seam = marks(making().seam().loss(), Rounding.UP);
         long wide = marks(making().seam().wide().max(making().seam().narrow()), Rounding.UP);
         return new Allowances(seam - wide, wide, marks(making().hem().allowance(), Rounding.UP));
+    }
+
+    /** The least net side of a patch, whoever wraps. */
+    long leastNet() {
+        return allowances().cutToShow(least()) - allowances().seam();
     }
 
     private long least() {

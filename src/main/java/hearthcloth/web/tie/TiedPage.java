@@ -18,6 +18,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.MeantFor;
 import hearthcloth.wrap.drape.Drape;
 import hearthcloth.wrap.tie.Wrapped;
 import io.javalin.http.Context;
@@ -130,12 +131,7 @@ public final class TiedPage {
                 PageContext.field(context, "gift"),
                 PageContext.field(context, "tie"),
                 ClothAsked.settings(room, saved).bare());
-        room.store()
-                .cloths()
-                .save(
-                        saved,
-                        words().labelKeep(),
-                        saved.document().with(saved.document().life().meantFor(purpose)));
+        room.store().book(saved, new MeantFor(saved.document(), purpose).told(words().labelKeep()), room.settings().voice());
         PageContext.go(
                 context,
                 "/tied/" + saved.id(),

@@ -79,6 +79,11 @@ public final class EnglishPlanning implements PlanningWords {
     }
 
     @Override
+    public String chosenBands(String direction) {
+        return "In bands that " + (direction.equals("ACROSS") ? "lie across the cloth" : "run down the cloth") + ", from rim to rim.";
+    }
+
+    @Override
     public String chosenBars(String width) {
         return "Bars cut " + width + " wide.";
     }
@@ -101,6 +106,11 @@ public final class EnglishPlanning implements PlanningWords {
     @Override
     public String chosenHearth(String size) {
         return "The hearth is cut " + size + ".";
+    }
+
+    @Override
+    public String chosenMiddle(String piece) {
+        return "Piece " + piece + " lies in the middle as it is.";
     }
 
     @Override
@@ -156,6 +166,16 @@ public final class EnglishPlanning implements PlanningWords {
     @Override
     public String chosenSizeSure(String step) {
         return "The size: in steps of " + step + " no larger square is possible.";
+    }
+
+    @Override
+    public String chosenSmaller(String percent) {
+        return "This cloth is " + percent + " smaller than you wished.";
+    }
+
+    @Override
+    public String chosenWith(String pieces) {
+        return "The pieces you asked for are in it: " + pieces + ".";
     }
 
     @Override
@@ -414,6 +434,11 @@ public final class EnglishPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsNoPiece(String piece) {
+        return "There is no piece " + piece + " that a patch can be cut from; look it up in the stash.";
+    }
+
+    @Override
     public String scrapsNone() {
         return "No cloth could be made of these scraps; more of them, or larger ones, are needed.";
     }
@@ -425,7 +450,7 @@ public final class EnglishPlanning implements PlanningWords {
 
     @Override
     public String scrapsTitle(String choice) {
-        return (choice.equals("ANY") ? "Scraps as they come" : choice.equals("WHOLE") ? "No scrap cut in two" : choice.equals("SMALL") ? "Many small scraps" : choice.equals("LARGE") ? "Few large scraps" : choice.equals("EVEN") ? "Sizes more alike" : choice.equals("CALM") ? "Colours near each other" : "Light against dark");
+        return (choice.equals("ANY") ? "Scraps as they come" : choice.equals("WHOLE") ? "No scrap cut in two" : choice.equals("SMALL") ? "Many small scraps" : choice.equals("LARGE") ? "Few large scraps" : choice.equals("EVEN") ? "Sizes more alike" : choice.equals("CALM") ? "Colours near each other" : choice.equals("ALIKE") ? "Sizes near each other" : "Light against dark");
     }
 
     @Override

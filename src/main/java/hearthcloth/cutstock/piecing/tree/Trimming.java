@@ -11,15 +11,15 @@ import java.util.Optional;
  */
 public final class Trimming {
 
-    private final long least;
+    private final TrimLimits limits;
 
-    private Trimming(long least) {
-        this.least = least;
+    private Trimming(TrimLimits limits) {
+        this.limits = limits;
     }
 
-    /** The tree at exactly this net size; empty if it is too small, or a patch would be. */
-    public static Optional<Pieced> to(Pieced tree, long width, long height, long least) {
-        Trimming trimming = new Trimming(least);
+    /** The tree at exactly this net size; empty if it is too small, or a patch would be trimmed too far. */
+    public static Optional<Pieced> to(Pieced tree, long width, long height, TrimLimits limits) {
+        Trimming trimming = new Trimming(limits);
         Part part = trimming.part(tree);
         boolean possible = part.width >= width
                 && part.height >= height
@@ -40,7 +40,7 @@ public final class Trimming {
                     List.of(),
                     patch.width(),
                     patch.height(),
-                    new Give(patch.width() - least, patch.height() - least, 1, 1));
+                    new Give(limits.offWidth(patch), limits.offHeight(patch), 1, 1));
         }
         Joint joint = (Joint) tree;
         Part a = part(joint.first());

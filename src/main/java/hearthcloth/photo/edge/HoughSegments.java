@@ -1,4 +1,4 @@
-package hearthcloth.photo.scale;
+package hearthcloth.photo.edge;
 
 import hearthcloth.geometry.Line;
 import hearthcloth.geometry.Point;
@@ -11,7 +11,7 @@ import java.util.List;
  * Finds long straight rows of edgels, the longest first, by a Hough transform in which each edgel votes only near its
  * own direction (docs/sources.md#edges-and-lines).
  */
-final class HoughSegments {
+public final class HoughSegments {
 
     /** Directions in half a turn. */
     private static final int TURNS = 120;
@@ -42,7 +42,7 @@ final class HoughSegments {
     }
 
     /** Lines in coarse pixels along each of which the colour steps for a long way. */
-    static List<Line> of(List<Edgels.Edgel> edgels, SheetParameters.Rows parameters) {
+    public static List<Line> of(List<Edgels.Edgel> edgels, SheetParameters.Rows parameters) {
         HoughSegments stretches = new HoughSegments(edgels, parameters);
         List<Line> out = new ArrayList<>();
         for (int round = 0; round < parameters.rounds() && out.size() < parameters.most(); round++) {

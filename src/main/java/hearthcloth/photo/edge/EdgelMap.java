@@ -1,4 +1,4 @@
-package hearthcloth.photo.scale;
+package hearthcloth.photo.edge;
 
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.parameter.SheetParameters;
@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Where edgels lie, to find how much of a line shows an edge. */
-final class EdgelMap {
+public final class EdgelMap {
 
     /** The angle at a place without an edgel. */
     private static final double NONE = -1;
@@ -16,7 +16,7 @@ final class EdgelMap {
     private final double[] angles;
     private final SheetParameters.Edgel parameters;
 
-    EdgelMap(List<Edgels.Edgel> edgels, int width, int height, SheetParameters.Edgel parameters) {
+    public EdgelMap(List<Edgels.Edgel> edgels, int width, int height, SheetParameters.Edgel parameters) {
         this.width = width;
         this.height = height;
         this.parameters = parameters;
@@ -40,7 +40,7 @@ final class EdgelMap {
     }
 
     /** The share of the line between two places that shows an edge, from 0 to 1. */
-    double shown(Point from, Point to) {
+    public double shown(Point from, Point to) {
         double length = from.to(to);
         double nx = -(to.y() - from.y()) / length;
         double ny = (to.x() - from.x()) / length;
@@ -70,7 +70,7 @@ final class EdgelMap {
     }
 
     /** The share that shows an edge of the side's continuation past {@code to}. */
-    double beyond(Point from, Point to) {
+    public double beyond(Point from, Point to) {
         double length = from.to(to);
         return shown(
                 from.towards(to, 1 + parameters.past() / length),

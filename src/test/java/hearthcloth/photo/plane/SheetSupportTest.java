@@ -1,4 +1,4 @@
-package hearthcloth.photo.scale;
+package hearthcloth.photo.plane;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package hearthcloth.photo.scale;
+package hearthcloth.photo.plane;
 
 import hearthcloth.geometry.Point;
 import java.util.List;
@@ -7,7 +7,7 @@ import java.util.List;
  * The floor that a bent sheet stands on: the plane below all of it that touches it in three places with its middle between
  * them, since it would tip over otherwise.
  */
-record SheetSupport(double atOrigin, double perX, double perY) {
+public record SheetSupport(double atOrigin, double perX, double perY) {
 
     /** A place may lie this far below the plane, in millimetres, since heights are not known exactly. */
     private static final double SLACK_MM = 0.05;
@@ -18,7 +18,7 @@ record SheetSupport(double atOrigin, double perX, double perY) {
      * @param places in millimetres on the sheet
      * @param heights one for each, in millimetres
      */
-    static SheetSupport of(List<Point> places, double[] heights, Point middle) {
+    public static SheetSupport of(List<Point> places, double[] heights, Point middle) {
         SheetSupport best = new SheetSupport(lowest(heights), 0, 0);
         int n = places.size();
         for (int i = 0; i < n; i++) {
@@ -69,7 +69,7 @@ record SheetSupport(double atOrigin, double perX, double perY) {
     }
 
     /** The plane's height at a place. */
-    double at(Point place) {
+    public double at(Point place) {
         return atOrigin + perX * place.x() + perY * place.y();
     }
 }

@@ -1,4 +1,4 @@
-package hearthcloth.photo.scale;
+package hearthcloth.photo.edge;
 
 import boofcv.struct.image.GrayF32;
 import hearthcloth.geometry.Point;
@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * cloth does not, because its slope goes on to either side. The places are thinned to one pixel across the step, after
  * Canny (docs/sources.md#edges-and-lines).
  */
-final class Edgels {
+public final class Edgels {
 
     /**
      * Half the distance over which a step is measured, in coarse pixels; {@link #FAR} is half the distance over which
@@ -37,7 +37,7 @@ final class Edgels {
      * @param x in coarse pixels, as y
      * @param angle of the direction in which the colour changes, from 0 to π
      */
-    record Edgel(double x, double y, double angle) {
+    public record Edgel(double x, double y, double angle) {
 
         Point spot() {
             return new Point(x, y);
@@ -62,7 +62,7 @@ final class Edgels {
      * @param coarse the smoothed picture
      * @param free whether a pixel may be an edgel
      */
-    static List<Edgel> in(LabThumbnail coarse, BiPredicate<Integer, Integer> free, SheetParameters.Edgel parameters) {
+    public static List<Edgel> in(LabThumbnail coarse, BiPredicate<Integer, Integer> free, SheetParameters.Edgel parameters) {
         Edgels edgels = new Edgels(coarse);
         IntStream.range(FAR, coarse.height - FAR).parallel().forEach(edgels::row);
         edgels.least = Math.max(parameters.leastStep(), parameters.overNoise() * edgels.usual());
