@@ -146,7 +146,7 @@ public final class Planner {
         Optional<Size> size = wish.target().size();
         Shortfall.Reasons reasons = reasons(size);
         if (isOfAnySize()) {
-            return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), List.of());
+            return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), nearest(size));
         }
         List<Sentence> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
         return new PlanOutcome.CannotMake(reasons.proven(), why, nearest(size));
@@ -263,12 +263,14 @@ public final class Planner {
     }
 
     /**
-     * The nearest cloths that the stash makes: the same wish smaller, or else with hearth, bars and rounds left open.
+     * The nearest cloths that the stash makes: the same wish smaller, or else with hearth, bars and rounds left open, or else of
+     * any fabrics.
      */
     private List<Plan> nearest(Optional<Size> size) {
         Size shape = size.orElse(Size.square(step(wish.preferences().ruler())));
-        for (Wish asked : List.of(wish.withRoundsOpen(), wish.withShapeOpen())) {
-            Planner smaller = new Planner(stash, asked, named, work.withoutPlans(), Idea.none());
+        for (Wish asked : relaxed()) {
+            List<Fabric> of = asked.preferences().fabrics().isEmpty() ? List.of() : named;
+            Planner smaller = new Planner(stash, asked, of, work.withoutPlans(), Idea.none());
             Optional<DraftTrial> largest = smaller.largest(shape);
             if (largest.isPresent()) {
                 return ProposalSelection.of(smaller.atLargest(largest.get()), asked)
@@ -276,6 +278,17 @@ public final class Planner {
             }
         }
         return List.of();
+    }
+
+    /** The wish with ever more of it left open. */
+    private List<Wish> relaxed() {
+        List<Wish> asked = new ArrayList<>(List.of(wish.withRoundsOpen(), wish.withShapeOpen()));
+        if (!named.isEmpty()) {
+            asked.add(wish.withShapeOpen().withFabricsOpen());
+        }
+        // Of no size of its own, the wish itself was tried at every size already.
+        asked.removeIf(one -> isOfAnySize() && one.equals(wish));
+        return asked.stream().distinct().toList();
     }
 
     /** What the most promising draft still lacks. */
