@@ -62,7 +62,7 @@ class ArchitectureTest {
             Map.entry(
                     "guideline",
                     List.of("words", "json", "measure", "colour", "cloth", "stash", "wrap", "cutstock", "plan")),
-            Map.entry("photo", List.of("measure", "colour", "geometry")),
+            Map.entry("photo", List.of("words", "measure", "colour", "geometry")),
             Map.entry(
                     "work",
                     List.of(

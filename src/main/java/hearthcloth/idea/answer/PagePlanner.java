@@ -157,7 +157,7 @@ public final class PagePlanner {
                 .with("chosen", said(plan.story().chosen(), voice))
                 .with("cautions", said(plan.story().cautions(), voice))
                 .with("scraps", JsonValue.of(nearest.isScraps()))
-                .with("bends", texts(nearest.bends().stream().map(Bend::what).toList()))
+                .with("bends", said(nearest.bends().stream().map(Bend::what).toList(), voice))
                 .with("joins", plan.figures().joins())
                 .with("patches", patches(plan, voice))
                 .with("front", svg(drawn.face(Face.FRONT)))
