@@ -6,6 +6,7 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothCard;
@@ -130,9 +131,9 @@ public final class HomePage {
         }
         Cloth cloth = plan.get().cloth();
         List<Step> steps = cloth.steps();
-        int sewn = document.bench().sewn();
+        int sewn = AtTheMachine.seams(document.bench().sewn(), steps.size());
         Swatches swatches = new Swatches(plan.get().fabrics(), across);
-        boolean isCut = document.life().stage() == Stage.CUT || sewn > 0;
+        boolean isCut = document.life().stage() == Stage.CUT || document.bench().sewn() > 0;
         String front = ClothDrawing.sewn(cloth, swatches, isCut ? on(steps, sewn) : places(cloth));
         if (document.life().stage() == Stage.RECUT) {
             return new Begun(
