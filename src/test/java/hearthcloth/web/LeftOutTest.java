@@ -65,7 +65,7 @@ class LeftOutTest {
     /** The pieces a cloth counts on, as its plan file names them. */
     private Set<String> pieces(String cloth) {
         String plan = visit.page(cloth.replace("/cloth/", "/cloths/") + "/plan.json");
-        Set<String> pieces = new HashSet<>(CutPageTest.all("\"from\": ?\"(\\w+)\"", plan));
+        Set<String> pieces = new HashSet<>(CutPageTest.all("\"from\" ?: ?\"(\\w+)\"", plan));
         assertThat(pieces).as(cloth).isNotEmpty();
         return pieces;
     }
@@ -118,6 +118,7 @@ class LeftOutTest {
         visit.post("/stash/piece/" + own + "/aside", "seen", unescaped(seen), "many", "1");
 
         assertThat(visit.page(kept)).contains("which you have set aside");
+        assertThat(visit.page("/")).as("the table says so").contains("which you have set aside");
         assertThat(visit.see(kept.replace("/cloth/", "/cut/")).statusCode())
                 .as("cutting does not open on a plan that cannot be cut")
                 .isEqualTo(303);
