@@ -5,6 +5,7 @@ import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.stash.Stash;
@@ -159,7 +160,11 @@ public final class HomePage {
                     "/sew/" + saved.id(),
                     front);
         }
-        int cut = document.bench().ticked().size();
+        int cut = document.bench().ticked().size()
+                + plan.get().cuts().stream()
+                        .filter(PieceCut::past)
+                        .mapToInt(piece -> piece.tree().cuts().size())
+                        .sum();
         return cut > 0
                 ? new Begun(saved.name(), words.begunCuts(cut), words.begunGoCutting(), "/cut/" + saved.id(), front)
                 : new Begun(
