@@ -480,7 +480,7 @@ public final class EnglishDesigning implements DesigningWords {
 
     @Override
     public String nearLead() {
-        return "Each of these is other in one thing, and you have the fabric for it.";
+        return "Each of these differs in one thing, and you have the fabric for it.";
     }
 
     @Override
