@@ -7,6 +7,7 @@ import hearthcloth.store.studio.Studio;
 import hearthcloth.web.cloth.ClothPage;
 import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
+import hearthcloth.web.cloth.NearestPage;
 import hearthcloth.web.cloth.PicturesPage;
 import hearthcloth.web.door.Devices;
 import hearthcloth.web.door.Openness;
@@ -221,6 +222,7 @@ public final class Workroom implements AutoCloseable {
             GiftPage.add(pages);
             GalleryPage.add(pages);
             ClothPage.add(pages);
+            NearestPage.add(pages);
             TiedPage.add(pages);
             TiePage.add(pages);
             StashPage.add(pages);

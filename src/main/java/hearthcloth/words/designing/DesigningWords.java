@@ -203,6 +203,20 @@ public interface DesigningWords {
 
     String nameTitle();
 
+    String nearGone();
+
+    String nearKind(String kind);
+
+    String nearLead();
+
+    String nearNone();
+
+    String nearOf(String fabrics);
+
+    String nearTaken(String way);
+
+    String nearTitle();
+
     String picturesBack(String kind);
 
     String picturesBoth();
@@ -294,8 +308,6 @@ public interface DesigningWords {
     String saidPlanned();
 
     String saidRedone(String deed);
-
-    String saidTicksGone();
 
     String saidUndone(String deed);
 

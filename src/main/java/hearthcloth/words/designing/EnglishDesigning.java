@@ -469,6 +469,41 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "That one cannot be made any more; look once more.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "In other fabrics" : kind.equals("BARS") ? "With narrower bars" : kind.equals("HEARTH") ? "With a smaller hearth" : kind.equals("ROUNDS") ? "With fewer rounds" : "Smaller all over");
+    }
+
+    @Override
+    public String nearLead() {
+        return "Each of these differs in one thing, and you have the fabric for it.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "No cloth near this one can be made from what is free. Undo, or look at other cloths.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "Of " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "Taken: " + way + ".";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "The nearest cloths you can make";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "Back, " + kind;
     }
@@ -696,11 +731,6 @@ public final class EnglishDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "Redone: " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "Some cuts you had ticked are planned otherwise now: where a piece is cut already, give its real size in the stash, then plan again.";
     }
 
     @Override

@@ -469,6 +469,41 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "Celui-ci n’est plus possible ; regardez encore une fois.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "Dans d’autres tissus" : kind.equals("BARS") ? "Avec des bandes plus étroites" : kind.equals("HEARTH") ? "Avec une pièce centrale plus petite" : kind.equals("ROUNDS") ? "Avec moins de tours" : "Plus petit en tout");
+    }
+
+    @Override
+    public String nearLead() {
+        return "Chacun change une seule chose, et vous avez le tissu pour cela.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "Aucun carré proche ne peut être fait avec ce qui est libre. Annulez, ou regardez d’autres carrés.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "En " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "Choisi : " + way + ".";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "Les carrés les plus proches que vous pouvez faire";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "Verso, " + kind;
     }
@@ -696,11 +731,6 @@ public final class FrenchDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "Refait : " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "Certaines coupes cochées sont maintenant prévues autrement : si un morceau est déjà coupé, indiquez sa vraie taille dans la réserve, puis refaites le plan.";
     }
 
     @Override

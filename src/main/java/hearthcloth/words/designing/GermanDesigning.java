@@ -469,6 +469,41 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "Dieses geht nicht mehr; sehen Sie noch einmal nach.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "In anderen Stoffen" : kind.equals("BARS") ? "Mit schmaleren Streifen" : kind.equals("HEARTH") ? "Mit kleinerem Mittelstück" : kind.equals("ROUNDS") ? "Mit weniger Runden" : "Im Ganzen kleiner");
+    }
+
+    @Override
+    public String nearLead() {
+        return "Jedes ist in einer Sache anders, und der Stoff dafür ist da.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "Aus dem, was frei ist, wird kein ähnliches Tuch. Machen Sie den Schritt rückgängig, oder sehen Sie sich andere Tücher an.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "Aus " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "Genommen: " + way + ".";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "Die nächsten Tücher, die Sie nähen können";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "Rückseite, " + kind;
     }
@@ -696,11 +731,6 @@ public final class GermanDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "Wiederholt: " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "Manche abgehakten Schnitte sind jetzt anders geplant: Wo ein Stück schon geschnitten ist, im Vorrat sein wahres Maß angeben, dann neu planen.";
     }
 
     @Override

@@ -469,6 +469,41 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "それはもう作れません。もう一度見てください。";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "別の布で" : kind.equals("BARS") ? "帯を細くして" : kind.equals("HEARTH") ? "中心布を小さくして" : kind.equals("ROUNDS") ? "周を減らして" : "全体を小さくして");
+    }
+
+    @Override
+    public String nearLead() {
+        return "どれもひとつだけが違い、布は足りています。";
+    }
+
+    @Override
+    public String nearNone() {
+        return "空いている布では、これに近いものは作れません。元に戻すか、ほかの布を見てください。";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "使う布：" + fabrics + "。";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "「" + way + "」にしました。";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "作れるいちばん近い布";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "背面、" + kind;
     }
@@ -696,11 +731,6 @@ public final class JapaneseDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "やり直しました：" + deed + "。";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "印を付けた裁ちのいくつかは、いまは別の計画になりました。もう裁った布は、布のページで実際の大きさを入れてから計画し直してください。";
     }
 
     @Override

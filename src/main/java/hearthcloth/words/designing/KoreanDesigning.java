@@ -471,6 +471,41 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "그것은 이제 만들 수 없습니다. 다시 보세요.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "다른 천으로" : kind.equals("BARS") ? "조각 띠를 좁게" : kind.equals("HEARTH") ? "중심 조각을 작게" : kind.equals("ROUNDS") ? "둘레를 줄여서" : "전체를 작게");
+    }
+
+    @Override
+    public String nearLead() {
+        return "하나씩만 다르고, 천은 모자라지 않습니다.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "남은 천으로는 이와 비슷한 것을 만들 수 없습니다. 되돌리거나 다른 보자기를 보세요.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "쓰는 천: " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "“" + way + "”로 했습니다.";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "만들 수 있는 가장 가까운 보자기";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "뒷면, " + kind;
     }
@@ -698,11 +733,6 @@ public final class KoreanDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "다시 함: " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "표시한 자르기 가운데 일부가 이제 다르게 계획되었습니다. 이미 자른 천은 천 쪽에서 실제 크기를 적고 다시 계획하세요.";
     }
 
     @Override

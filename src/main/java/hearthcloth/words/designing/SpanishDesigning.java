@@ -469,6 +469,41 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "Ese ya no se puede hacer; mira otra vez.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "En otras telas" : kind.equals("BARS") ? "Con tiras más estrechas" : kind.equals("HEARTH") ? "Con una pieza central más pequeña" : kind.equals("ROUNDS") ? "Con menos vueltas" : "Más pequeño en todo");
+    }
+
+    @Override
+    public String nearLead() {
+        return "Cada uno cambia una sola cosa, y tienes tela para él.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "Con lo que está libre no sale ningún paño parecido. Deshaz, o mira otros paños.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "De " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "Elegido: " + way + ".";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "Los paños más parecidos que puedes hacer";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "Reverso, " + kind;
     }
@@ -696,11 +731,6 @@ public final class SpanishDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "Rehecho: " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "Algunos cortes marcados están ahora planeados de otra manera: si un trozo ya está cortado, ponga su medida real entre sus telas y planee otra vez.";
     }
 
     @Override
