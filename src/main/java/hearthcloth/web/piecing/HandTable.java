@@ -19,6 +19,7 @@ import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.work.StashAtHand;
 import hearthcloth.work.deed.PlannedAgain;
 import java.util.List;
 import java.util.Optional;
@@ -69,8 +70,12 @@ record HandTable(KeptTable kept, Settings settings, Stash stash, HandPiecing han
     }
 
     static PlannedAgain again(Store store, SavedCloth cloth) {
+        StashAtHand heap = store.atHand();
         return new PlannedAgain(
-                cloth.document(), store.atHand().freeFor(cloth.id()), store.stash().nextPiece());
+                cloth.document(),
+                heap.freeFor(cloth.id()),
+                heap.stash(),
+                store.stash().nextPiece());
     }
 
     private static Optional<Size> size(KeptTable kept, Settings settings) {

@@ -227,7 +227,10 @@ public final class PiecingPage {
             Project was = cloth.get().document();
             Project changed =
                     new Project(Design.undivided(plan), Optional.of(plan), List.of(), was.bench(), was.life());
-            store.book(cloth.get(), HandTable.again(store, cloth.get()).taken(words().piecingDeed(), changed));
+            store.book(
+                    cloth.get(),
+                    HandTable.again(store, cloth.get()).taken(words().piecingDeed(), changed),
+                    room.settings().voice());
         } else {
             String name = plan.story().title().in(room.settings().voice());
             Project made = Project.of(Design.undivided(plan), plan, Wished.of(store));
