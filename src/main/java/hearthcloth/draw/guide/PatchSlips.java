@@ -44,8 +44,8 @@ public final class PatchSlips {
         for (Bag bag : bags) {
             flow.gap(7);
             flow.lead(new TextColumn(flow.width())
-                    .words(bag.title(), PrintSizes.STEP)
-                    .finished(bag.title()));
+                    .words(bag.title(voice), PrintSizes.STEP)
+                    .finished(bag.title(voice)));
             Cards.flow(flow, slips(bag.plan(), voice, width, "bag " + bag.number()), COLUMNS);
         }
     }

@@ -8,6 +8,7 @@ import hearthcloth.web.gift.GiftShape;
 import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.words.Language;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
@@ -83,7 +84,7 @@ public record TiedStage(
         } catch (MeasureException e) {
             return new TiedStage(
                     asked,
-                    String.valueOf(e.getMessage()),
+                    Refusal.of(e).in(view.settings().voice()),
                     false,
                     grey,
                     none,

@@ -182,7 +182,7 @@ final class PhotoTaking {
                         Optional.of(new StashEdit.FromPhoto(photo.id(), keys, true))));
         List<String> said = new ArrayList<>();
         said.add(words().added(come.get(0).id(), come.get(come.size() - 1).id(), come.size()));
-        said.addAll(arrivals.notes());
+        arrivals.notes().forEach(note -> said.add(note.in(room.settings().voice())));
         return room.settings().voice().sentences(said);
     }
 

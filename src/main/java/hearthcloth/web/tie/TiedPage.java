@@ -16,6 +16,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.drape.Drape;
@@ -116,7 +117,7 @@ public final class TiedPage {
                             TiedView.of(asked, round, plan.get(), settings, tied(plan.get(), round), saved.id()))
                     .orElseGet(() -> TiedView.of(room.language(), asked, asked.ties(settings.bare()), ""));
         } catch (MeasureException e) {
-            return TiedView.of(room.language(), asked, List.of(), String.valueOf(e.getMessage()));
+            return TiedView.of(room.language(), asked, List.of(), Refusal.of(e).in(settings.voice()));
         }
     }
 
