@@ -156,7 +156,7 @@ final class DoubtRules {
 
     private boolean isFar(PieceOutline outline, FloorScale scale) {
         return outline.floor().stream()
-                .anyMatch(c -> c.to(scale.sheetMiddle()) > parameters.doubts().far() * scale.sheetSpanMm());
+                .anyMatch(c -> scale.fromSheet(c) > parameters.doubts().far() * scale.sheetSpanMm());
     }
 
     private boolean isVague(PieceOutline outline, FloorScale scale) {

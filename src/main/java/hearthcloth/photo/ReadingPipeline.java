@@ -28,6 +28,7 @@ import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;
 import hearthcloth.photo.segment.OccupancyMap;
 import hearthcloth.photo.segment.PaleShapes;
+import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PhotographingSentences;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +45,9 @@ final class ReadingPipeline {
      * as far.
      */
     private static final int FAR = 8;
+
+    /** Sheets that contradict each other by a larger share of a length make every piece doubted; less is in the ±. */
+    private static final double APART = 0.01;
 
     private final PixelImage picture;
     private final Optional<Double> focalShare;
@@ -98,7 +102,7 @@ final class ReadingPipeline {
             return byTaps();
         }
         if (!printed.isEmpty()) {
-            return byPrint(printed.get(0));
+            return byPrint();
         }
         if (sheet.isMeasuringSheet()) {
             throw new PhotoRefusedException(PhotographingSentences.noMarks());
@@ -123,15 +127,23 @@ final class ReadingPipeline {
                 parameters.edge().lens());
         ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), second);
         SheetChoice.Chosen chosen = choice(closer).sure(closer.traced(), closer.uncut());
-        SheetFinder.Found found = chosen.found();
-        FloorScale scale = FloorScale.of(found, sheet, second, picture, focalShare);
-        progress.at(0.8, "measuring");
         List<Doubt> doubts = new ArrayList<>(chosen.doubts());
-        looked.followed().get(found.index()).laid().doubt(sheet).ifPresent(doubts::add);
+        looked.followed().get(chosen.found().index()).laid().doubt(sheet).ifPresent(doubts::add);
+        FloorScale scale = together(
+                chosen.sheets().stream()
+                        .map(found -> FloorScale.of(found, sheet, second, picture, focalShare))
+                        .toList(),
+                sheet,
+                doubts);
+        progress.at(0.8, "measuring");
         List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground(), scale, sheet, parameters)
-                .of(closer.blobs(), closer.traced(), found.index()).stream()
-                        .map(piece -> doubted(piece, doubts))
-                        .toList();
+                .of(
+                        closer.blobs(),
+                        closer.traced(),
+                        chosen.sheets().stream().map(SheetFinder.Found::index).toList())
+                .stream()
+                .map(piece -> doubted(piece, doubts))
+                .toList();
         return new Reading.Read(pieces, scale);
     }
 
@@ -156,8 +168,21 @@ final class ReadingPipeline {
         return new Reading.Read(pieces, scale);
     }
 
-    /** The pieces by the measuring sheet, which is none of the shapes. */
-    private Reading byPrint(MarkedSheet found) {
+    /** The scale of one sheet or of several, and a doubt where these contradict each other. */
+    private FloorScale together(List<FloorScale> each, ReferenceSheet of, List<Doubt> doubts) {
+        if (each.size() == 1) {
+            return each.get(0);
+        }
+        FloorScale.Together all = FloorScale.together(each, of, focalShare);
+        if (all.apart() > APART) {
+            Argument share = Argument.number(Math.round(Math.ceil(100 * all.apart())));
+            doubts.add(new Doubt(Doubt.Kind.SHEET, PhotographingSentences.doubtSheetsApart(share)));
+        }
+        return all.scale();
+    }
+
+    /** The pieces by the measuring sheets, which are none of the shapes. */
+    private Reading byPrint() {
         ShapeFollowing.Looked looked = look(ground);
         LensModel lens = LensEstimator.estimated(
                 looked.lens(),
@@ -167,12 +192,20 @@ final class ReadingPipeline {
                 parameters.edge().lens());
         ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), lens);
         ReferenceSheet own = sheet.isMeasuringSheet() ? sheet : ReferenceSheet.MEASURING;
-        FloorScale scale = FloorScale.of(found, own, lens, picture, focalShare);
+        List<Doubt> doubts = new ArrayList<>();
+        FloorScale scale = together(
+                printed.stream()
+                        .map(found -> FloorScale.of(found, own, lens, picture, focalShare))
+                        .toList(),
+                own,
+                doubts);
         progress.at(0.8, "measuring");
-        return new Reading.Read(
-                new PieceMeasurement(coarse, closer.ground(), scale, own, parameters)
-                        .beside(found.white(), found.sharpness(), closer.blobs(), closer.traced()),
-                scale);
+        MarkedSheet surest = printed.get(0);
+        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground(), scale, own, parameters)
+                .beside(surest.white(), surest.sharpness(), closer.blobs(), closer.traced()).stream()
+                        .map(piece -> doubted(piece, doubts))
+                        .toList();
+        return new Reading.Read(pieces, scale);
     }
 
     private ShapeFollowing.Looked look(GroundModel on) {

@@ -8,10 +8,10 @@ import java.util.List;
 /** Small blocks side by side, row by row, in the order given. */
 final class Cards {
 
-    private static final double BETWEEN = 6;
-
     /** Between two rows, in millimetres. */
-    private static final double GAP = 3.5;
+    static final double GAP = 3.5;
+
+    private static final double BETWEEN = 6;
 
     private Cards() {}
 

@@ -45,9 +45,20 @@ public final class SheetChoice {
     /**
      * The sheet that was chosen.
      *
+     * @param beside other sheets of the same kind that lie beside it
      * @param doubts the doubts about every piece
      */
-    public record Chosen(SheetFinder.Found found, List<Doubt> doubts) {}
+    public record Chosen(SheetFinder.Found found, List<SheetFinder.Found> beside, List<Doubt> doubts) {
+        public Chosen {
+            beside = List.copyOf(beside);
+            doubts = List.copyOf(doubts);
+        }
+
+        /** The sheets, the one chosen first. */
+        public List<SheetFinder.Found> sheets() {
+            return Stream.concat(Stream.of(found), beside.stream()).toList();
+        }
+    }
 
     /** Whether any of the shapes may be the sheet at all. */
     public boolean isAny(List<FittedPolygon> uncut) {
@@ -86,8 +97,9 @@ public final class SheetChoice {
         if (sheet.white() && !isWhitest(found.index(), all)) {
             throw none(all, uncut);
         }
+        SheetRivals rivals = new SheetRivals(finder, sheet, coarse, ground);
         if (sheet.white()) {
-            new SheetRivals(finder, sheet, coarse, ground).ask(found, all, uncut);
+            rivals.ask(found, all, uncut);
         }
         if (others.stream().anyMatch(other -> isRival(other, found))) {
             throw new PhotoRefusedException(PhotographingSentences.noSizes(sheet.said()));
@@ -100,7 +112,10 @@ public final class SheetChoice {
         if (!isTold() && skew > finder.usualSkew(found)) {
             throw none(all, uncut);
         }
-        return new Chosen(found, doubts(found));
+        List<SheetFinder.Found> beside = isTold() && skew <= finder.usualSkew(found)
+                ? rivals.twins(found, others, all)
+                : List.of();
+        return new Chosen(found, beside, doubts(found));
     }
 
     private List<Doubt> doubts(SheetFinder.Found found) {
@@ -131,12 +146,7 @@ public final class SheetChoice {
                 && asGood
                 && asWhite
                 && other.area() > rival.area() * found.area()
-                && !isOfOneSize(other, found);
-    }
-
-    private boolean isOfOneSize(SheetFinder.Found other, SheetFinder.Found found) {
-        return Math.abs(Math.log(finder.times(found, other.corners())))
-                < 2 * finder.parameters().whiter().sameSize();
+                && !finder.isOneSize(found, other, sheet);
     }
 
     /** False when a larger shape is as white: then that one is the sheet, but something touches it or it is cut off. */

@@ -37,7 +37,7 @@ public final class SchemeRule {
     private static final int ARM = 5;
 
     /** The least chroma of a bright fabric: C* of CIELAB. */
-    static final double BRIGHT = 30;
+    public static final double BRIGHT = 30;
 
     private final List<Patch> bars;
     private final Map<String, Fabric> fabrics = new LinkedHashMap<>();

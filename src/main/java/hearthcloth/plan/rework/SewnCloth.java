@@ -79,6 +79,36 @@ public record SewnCloth(Design design, int bars) {
     }
 
     /**
+     * The size that the cloth is meant to finish at: that of cuts which lie on the ruler's marks, as all were planned. What an
+     * earlier measure between two marks has left over, half a mark at most, is not handed on to the next, so that keeping the
+     * size at each seam keeps one and the same size.
+     */
+    public Size meant() {
+        Size now = design.layout().finished();
+        Size cut = new DesignEdits(design).hearthCut();
+        return new Size(
+                now.width().minus(off(cut.width(), true)), now.height().minus(off(cut.height(), false)));
+    }
+
+    /** How far all cuts across, or all up, together miss a mark; none where the bars to come are not cut on marks either. */
+    private Length off(Length hearth, boolean across) {
+        long mark = design.making().margins().mark().nm();
+        DesignEdits edits = new DesignEdits(design);
+        Length whole = hearth;
+        for (int i = 0; i < design.layout().courses().size(); i++) {
+            if (design.layout().courses().get(i).side().isUpright() == across) {
+                Length cut = edits.barCut(i);
+                if (i >= bars && cut.nm() % mark != 0) {
+                    return Length.ZERO;
+                }
+                whole = whole.plus(cut);
+            }
+        }
+        long rest = whole.nm() % mark;
+        return new Length(2 * rest > mark ? rest - mark : rest);
+    }
+
+    /**
      * The design with the bars still to come cut wider or narrower, so that the cloth comes out at {@code wanted} after
      * all, as nearly as the marks of the ruler allow. Empty where no bar is left to make up for the difference, or one
      * would show too little.

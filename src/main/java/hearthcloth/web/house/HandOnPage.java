@@ -9,7 +9,6 @@ import hearthcloth.guideline.fit.Fitted;
 import hearthcloth.guideline.fit.GuidelinePlanner;
 import hearthcloth.idea.IdeaPage;
 import hearthcloth.idea.MissingPlannerException;
-import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -27,8 +26,8 @@ import hearthcloth.words.handing.HandingWords;
 import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.teaching.TeachingWords;
-import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.nio.charset.StandardCharsets;
@@ -192,8 +191,13 @@ public final class HandOnPage {
                 .orElseThrow(() -> new StoreException(words().noneFits(said(fitted))));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
-        Design design = NewCloth.design(plan);
-        room.store().cloths().keep(id, guideline.told().name(), Project.of(design, plan, Purpose.NOTHING));
+        room.store().cloths().keep(
+                        id,
+                        guideline.told().name(),
+                        new ClothKept(plan)
+                                .on(
+                                        Purpose.NOTHING,
+                                        room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
     }
 

@@ -9,6 +9,7 @@ import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FinishedOutline;
+import hearthcloth.work.photo.PieceState;
 import hearthcloth.work.photo.SortedPiece;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ import java.util.Locale;
  */
 public record PhotoChosen(
         SortedPiece piece,
-        PhotoView.State state,
+        PieceState state,
         String view,
         String points,
         String box,
@@ -44,7 +45,7 @@ public record PhotoChosen(
     /** A place that can be moved. */
     public record Corner(int number, String x, String y) {}
 
-    static PhotoChosen of(SortedPiece piece, FloorScale scale, Voice voice, PhotoView.State state, String doing) {
+    static PhotoChosen of(SortedPiece piece, FloorScale scale, Voice voice, PieceState state, String doing) {
         Ruler ruler = voice.ruler();
         List<Point> corners = piece.piece().outline().picture();
         double[] seen = seen(corners);
@@ -134,7 +135,7 @@ public record PhotoChosen(
     }
 
     public boolean isOpen() {
-        return state != PhotoView.State.IN;
+        return state != PieceState.IN;
     }
 
     public boolean mayLoseCorner() {

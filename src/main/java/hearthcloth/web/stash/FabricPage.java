@@ -27,6 +27,8 @@ import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.work.deed.Deed;
+import hearthcloth.work.deed.FabricChanged;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.net.URLEncoder;
@@ -140,20 +142,12 @@ public final class FabricPage {
                 PageContext.field(context, "own").isEmpty()
                         ? Optional.empty()
                         : Optional.of(FormFields.colour(PageContext.field(context, "wrong"), room.language())));
-        // A name that another fabric bears makes them one fabric.
-        List<Piece> gone = stash.pieces().stream()
-                .filter(piece ->
-                        piece.fabric().equals(was) || piece.fabric().name().equalsIgnoreCase(is.name()))
-                .filter(piece -> !piece.fabric().equals(is))
-                .toList();
-        if (!gone.isEmpty()) {
-            List<Piece> come = gone.stream()
-                    .map(piece -> new Piece(piece.id(), is, piece.size(), piece.washed(), piece.row()))
-                    .toList();
-            book().edit(new StashEdit(words().deedFabric(was.name()), gone, come));
+        Deed.Pieces changed = new FabricChanged(stash, was, is).pieces();
+        if (!changed.isNone()) {
+            book().edit(new StashEdit(words().deedFabric(was.name()), changed.gone(), changed.come()));
             pictureFollows(was.name(), is.name());
         }
-        PageContext.go(context, address(is.name()), words().fabricChanged(words().pieces(gone.size())));
+        PageContext.go(context, address(is.name()), words().fabricChanged(words().pieces(changed.gone().size())));
     }
 
     /** All its pieces kept for something else, or given back to what can be planned with. */

@@ -79,6 +79,11 @@ public final class EnglishPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String doubtSheetsApart(String share) {
+        return "The sheets in the picture do not agree: by one of them everything is about " + share + " % larger than by another. Lay them flat and clear, or leave only one there, and take the picture again.";
+    }
+
+    @Override
     public String doubtSides() {
         return "Its sides cannot be told well; check the outline.";
     }

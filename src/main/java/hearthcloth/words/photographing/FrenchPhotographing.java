@@ -79,6 +79,11 @@ public final class FrenchPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String doubtSheetsApart(String share) {
+        return "Les feuilles sur l’image ne s’accordent pas : d’après l’une, tout est plus grand d’environ " + share + " % que d’après l’autre. Posez-les à plat et dégagées, ou n’en laissez qu’une, et reprenez la photo.";
+    }
+
+    @Override
     public String doubtSides() {
         return "Ses côtés se voient mal ; vérifiez le contour.";
     }

@@ -79,6 +79,11 @@ public final class GermanPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String doubtSheetsApart(String share) {
+        return "Die Blätter im Bild sind sich nicht einig: Nach dem einen ist alles um etwa " + share + " % größer als nach dem anderen. Flach und frei hinlegen oder nur eines liegen lassen, und neu aufnehmen.";
+    }
+
+    @Override
     public String doubtSides() {
         return "Die Seiten sind schlecht zu erkennen; den Umriss prüfen.";
     }

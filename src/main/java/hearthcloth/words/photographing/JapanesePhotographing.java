@@ -79,6 +79,11 @@ public final class JapanesePhotographing implements PhotographingWords {
     }
 
     @Override
+    public String doubtSheetsApart(String share) {
+        return "写っているシートどうしが合いません。一方で測ると、もう一方より全体が約 " + share + " % 大きくなります。平らに、何も重ならないように置くか、一枚だけ残して、撮り直してください。";
+    }
+
+    @Override
     public String doubtSides() {
         return "辺がよく分かりません。輪郭を確かめてください。";
     }

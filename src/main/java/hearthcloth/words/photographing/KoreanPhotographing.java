@@ -81,6 +81,11 @@ public final class KoreanPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String doubtSheetsApart(String share) {
+        return "사진 속 시트들이 서로 맞지 않습니다. 한 장으로 재면 다른 장으로 잴 때보다 전체가 약 " + share + " % 더 큽니다. 평평하고 가리지 않게 놓거나 한 장만 남기고 다시 찍어 주세요.";
+    }
+
+    @Override
     public String doubtSides() {
         return "변을 잘 알 수 없습니다. 윤곽을 확인하세요.";
     }

@@ -33,6 +33,8 @@ public interface PhotographingWords {
 
     String doubtSheetUnseen(String sheet, int sides);
 
+    String doubtSheetsApart(String share);
+
     String doubtSides();
 
     String doubtTwo();

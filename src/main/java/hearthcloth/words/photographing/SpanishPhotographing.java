@@ -79,6 +79,11 @@ public final class SpanishPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String doubtSheetsApart(String share) {
+        return "Las hojas de la imagen no concuerdan: según una, todo es un " + share + " % más grande que según otra. Póngalas planas y despejadas, o deje solo una, y tome la foto otra vez.";
+    }
+
+    @Override
     public String doubtSides() {
         return "Los lados no se ven bien; compruebe el contorno.";
     }

@@ -71,6 +71,10 @@ public final class PhotographingSentences implements Room {
         return new Sentence(ROOM, "doubt.sheetUnseen", sheet, new Argument.Count(sides));
     }
 
+    public static Sentence doubtSheetsApart(Argument share) {
+        return new Sentence(ROOM, "doubt.sheetsApart", share);
+    }
+
     public static Sentence doubtSides() {
         return new Sentence(ROOM, "doubt.sides");
     }
@@ -234,6 +238,7 @@ public final class PhotographingSentences implements Room {
             case "doubt.sheetSkew" -> "tt";
             case "doubt.sheetTapped" -> "tt";
             case "doubt.sheetUnseen" -> "tc";
+            case "doubt.sheetsApart" -> "t";
             case "doubt.sides" -> "";
             case "doubt.two" -> "";
             case "doubt.uneven" -> "";
@@ -292,6 +297,7 @@ public final class PhotographingSentences implements Room {
             case "doubt.sheetSkew" -> words.doubtSheetSkew(sentence.text(0, voice), sentence.text(1, voice));
             case "doubt.sheetTapped" -> words.doubtSheetTapped(sentence.text(0, voice), sentence.text(1, voice));
             case "doubt.sheetUnseen" -> words.doubtSheetUnseen(sentence.text(0, voice), sentence.count(1));
+            case "doubt.sheetsApart" -> words.doubtSheetsApart(sentence.text(0, voice));
             case "doubt.sides" -> words.doubtSides();
             case "doubt.two" -> words.doubtTwo();
             case "doubt.uneven" -> words.doubtUneven();

@@ -35,6 +35,11 @@ public record Deed(Sentence label, Optional<BenchFact> fact, Optional<Project> e
         }
     }
 
+    /** The cloth is another, and nothing else; {@code label} says it in her own words. */
+    public static Deed edited(String label, Project edited) {
+        return of(Sentence.itself(label), edited, Pieces.NONE);
+    }
+
     static Deed of(Sentence label, BenchFact fact) {
         return new Deed(label, Optional.of(fact), Optional.empty(), Pieces.NONE);
     }

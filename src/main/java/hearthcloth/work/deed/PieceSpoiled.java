@@ -50,7 +50,7 @@ public final class PieceSpoiled {
     public Outcome planned(String name, Budget budget) {
         Project was = bench.cloth();
         DesignFit.Answer answer =
-                slip.fit(bench.plan(), was.design(), slip.stash(bench.stash()), bench.ruler(), name, budget);
+                slip.fit(bench.plan(), was.design(), slip.stash(bench.stash()), name, budget);
         Optional<Plan> plan =
                 answer instanceof DesignFit.Answer.Made made ? Optional.of(made.plan()) : Optional.empty();
         List<Piece> come = plan.map(slip::come).orElse(slip.come());

@@ -88,7 +88,7 @@ public final class WorkMeasured {
     public Map<Way, Design> ways() {
         Map<Way, Design> ways = new java.util.EnumMap<>(Way.class);
         ways.put(Way.ACCEPT, asSewn.design());
-        Size wanted = bench.plan().cloth().finished();
+        Size wanted = new SewnCloth(bench.cloth().design(), bars - 1).meant();
         asSewn.towards(wanted)
                 .filter(design -> !design.equals(asSewn.design()))
                 .ifPresent(design -> ways.put(Way.KEEP, design));
