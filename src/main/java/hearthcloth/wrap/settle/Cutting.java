@@ -7,8 +7,10 @@ import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.ReefKnot;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Cuts pieces of cloth along one grid on the flat cloth, so that pieces that hang together share their points. What is
@@ -66,6 +68,9 @@ final class Cutting {
 
     private final List<Piece> pieces = new ArrayList<>();
 
+    /** The points of loose ends. */
+    private final Set<Integer> loose = new HashSet<>();
+
     /** Adds a piece, this far off its plane. */
     void add(Facet facet, ConvexPolygon outline, double lift) {
         if (!facet.isLoose()) {
@@ -122,6 +127,9 @@ final class Cutting {
         List<Integer> polygon = new ArrayList<>();
         for (Point corner : part.corners()) {
             int point = point(corner, facet.motion().at(corner).plus(facet.plane().out().times(lift)));
+            if (facet.isLoose()) {
+                loose.add(point);
+            }
             if (!polygon.contains(point)) {
                 polygon.add(point);
                 List<Vector> ways = outs.get(point);
@@ -172,7 +180,7 @@ final class Cutting {
             }
             fan(whole, triangles);
         }
-        return new Web(places, cloth, touching(), triangles);
+        return new Web(places, cloth, touching(), triangles, loose);
     }
 
     /** For each point the ways outwards of all pieces that it touches, also where the cloth itself is folded away. */

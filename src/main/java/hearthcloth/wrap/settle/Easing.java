@@ -181,7 +181,8 @@ final class Easing {
         double length = way.length();
         double most = web.rest[e] * (1 + GIVES);
         if (length > most) {
-            Vector by = way.times((length - most) / length / 2);
+            double both = web.stays[a] || web.stays[b] ? 1 : 2;
+            Vector by = way.times((length - most) / length / both);
             web.move(a, by);
             web.move(b, by.times(-1));
         }

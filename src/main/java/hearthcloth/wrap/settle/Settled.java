@@ -55,8 +55,12 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         }
         Web web = cutting.web();
         Easing easing = new Easing(web, side);
-        easing.lift(fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books ? Stance.SQUARE : Stance.ROUND);
-        visible.fold().knots().forEach(easing::gather);
+        boolean isSquare = fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books;
+        easing.lift(isSquare ? Stance.SQUARE : Stance.ROUND);
+        if (isSquare) {
+            // round something round the fold itself gathers all cloth to the knot
+            visible.fold().knots().forEach(easing::gather);
+        }
         easing.round();
         return of(web);
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Points of a cloth in space with the lines and triangles between them. */
 final class Web {
@@ -35,7 +36,17 @@ final class Web {
     /** Whether a point lies on such a line. */
     final boolean[] edge;
 
-    Web(List<Vector> places, List<Point> cloth, List<List<Vector>> outs, List<Integer> corners) {
+    /** Whether a point stays where the fold laid it, as on a free end, whose pleats lie close over each other. */
+    final boolean[] stays;
+
+    Web(
+            List<Vector> places,
+            List<Point> cloth,
+            List<List<Vector>> outs,
+            List<Integer> corners,
+            Set<Integer> staying) {
+        this.stays = new boolean[places.size()];
+        staying.forEach(point -> stays[point] = true);
         this.cloth = List.copyOf(cloth);
         this.outs = List.copyOf(outs);
         this.x = new double[3 * places.size()];
@@ -80,6 +91,9 @@ final class Web {
     }
 
     void move(int k, Vector by) {
+        if (stays[k]) {
+            return;
+        }
         x[3 * k] += by.x();
         x[3 * k + 1] += by.y();
         x[3 * k + 2] += by.z();
