@@ -37,16 +37,29 @@ final class Web {
     final boolean[] edge;
 
     /** Whether a point stays where the fold laid it, as on a free end, whose pleats lie close over each other. */
-    final boolean[] stays;
+    private final boolean[] stays;
+
+    /** Whether a point is only lifted off the gift with what it lies on, as on a gathered end. */
+    private final boolean[] laid;
+
+    /** The points of free ends, and those of gathered ends on their way to a knot. */
+    record Laid(Set<Integer> free, Set<Integer> cords) {
+        Laid {
+            free = Set.copyOf(free);
+            cords = Set.copyOf(cords);
+        }
+    }
 
     Web(
             List<Vector> places,
             List<Point> cloth,
             List<List<Vector>> outs,
             List<Integer> corners,
-            Set<Integer> staying) {
+            Laid loose) {
         this.stays = new boolean[places.size()];
-        staying.forEach(point -> stays[point] = true);
+        this.laid = new boolean[places.size()];
+        loose.free().forEach(point -> stays[point] = true);
+        loose.cords().forEach(point -> laid[point] = true);
         this.cloth = List.copyOf(cloth);
         this.outs = List.copyOf(outs);
         this.x = new double[3 * places.size()];
@@ -88,6 +101,11 @@ final class Web {
 
     Vector place(int k) {
         return new Vector(x[3 * k], x[3 * k + 1], x[3 * k + 2]);
+    }
+
+    /** Whether a point is eased. */
+    boolean isEased(int k) {
+        return !stays[k] && !laid[k];
     }
 
     void move(int k, Vector by) {
