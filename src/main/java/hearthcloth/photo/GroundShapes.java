@@ -27,6 +27,8 @@ final class GroundShapes {
     private static final int SOME = 4;
     /** Edgels nearer to a shape are its own, in coarse pixels. */
     private static final int CLEAR = 8;
+    /** A joint is about so wide, in coarse pixels. */
+    private static final double JOINT = 4;
     /** Sides that differ in direction by a smaller sine are opposite ones. */
     private static final double PARALLEL = 0.2;
     /** A side of which less than this share shows is no long rim to be followed. */
@@ -151,7 +153,20 @@ final class GroundShapes {
         if (!isOpen(begin, end)) {
             return End.UNKNOWN;
         }
-        return edges.shown(begin, end) >= own.shown() ? End.RUNS_ON : End.STOPS;
+        return shown(begin, end) >= own.shown() ? End.RUNS_ON : End.STOPS;
+    }
+
+    /** The share on which an edge shows, there or a little to one side: of the two edges of a joint the stronger one is known. */
+    private double shown(Point begin, Point end) {
+        double length = begin.to(end);
+        double across = (begin.y() - end.y()) / length;
+        double down = (end.x() - begin.x()) / length;
+        return IntStream.rangeClosed(-1, 1)
+                .mapToDouble(side -> edges.shown(
+                        begin.plus(side * JOINT * across, side * JOINT * down),
+                        end.plus(side * JOINT * across, side * JOINT * down)))
+                .max()
+                .orElse(0);
     }
 
     private boolean isOpen(Point begin, Point end) {

@@ -57,7 +57,7 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         double skew = said.skew();
         boolean isBent = skew < finder.parameters().proportions().most()
                 || (skew < bends().much() && finder.offRectangle(said) > bends().crooked());
-        return (whiter ? skew < bends().most() : asWhite && isBent) && !isTwin(found, said);
+        return whiter ? skew < bends().most() : asWhite && isBent && !isTwin(found, said);
     }
 
     /**

@@ -89,10 +89,8 @@ final class Drafts {
         boolean isChosen = outwards.isEmpty() && ChosenBars.areAsked(kinds);
         Map<Draft, Double> costs = new LinkedHashMap<>();
         for (LayoutCandidate shape : shapes.forSize(size)) {
-            for (Scheme scheme : schemes.forLayout(shape.layout())) {
-                if (!kinds.test(scheme.kind()) && !(isChosen && scheme.kind() == Scheme.Kind.ALL)) {
-                    continue;
-                }
+            for (Scheme scheme : schemes.forLayout(
+                    shape.layout(), kind -> kinds.test(kind) || (isChosen && kind == Scheme.Kind.ALL))) {
                 for (Design design :
                         mixed(new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()))) {
                     Draft draft = new Draft(shape, design);
