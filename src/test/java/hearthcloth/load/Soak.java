@@ -137,7 +137,7 @@ public final class Soak {
             throw new IllegalStateException("the stash does not say how many pieces it holds");
         }
         pieces = Integer.parseInt(all.get(0));
-        List<String> seen = found("/stash/piece/(\\d+)\"", page);
+        List<String> seen = found("name=\"piece\" value=\"([^\":]+):", page);
         if (seen.isEmpty()) {
             throw new IllegalStateException("the stash shows no piece");
         }
