@@ -13,13 +13,16 @@ import java.util.function.ToLongBiFunction;
  */
 public final class Beside {
 
+    private static final long MILLION = 1_000_000;
+
     private Beside() {}
 
     public static void main(String[] args) throws Exception {
         ToLongBiFunction<String, Integer> earlier = version(args[0]);
         ToLongBiFunction<String, Integer> now = version(args[1]);
         int calls = Integer.parseInt(args[2]);
-        System.out.println("heap,side in,calls,first earlier ms,first now ms,first ratio,warm earlier ms,warm now ms,warm ratio");
+        System.out.println("heap,side in,calls,first earlier ms,first now ms,first ratio,warm earlier ms,warm now ms,warm ratio,"
+                + "joins earlier,joins now,cuts earlier,cuts now");
         for (int i = 3; i + 1 < args.length; i += 2) {
             row(earlier, now, calls, args[i], Integer.parseInt(args[i + 1]));
         }
@@ -44,18 +47,22 @@ public final class Beside {
             int side) {
         double[] before = new double[calls];
         double[] after = new double[calls];
+        long was = 0;
+        long is = 0;
         for (int call = 0; call < calls; call++) {
             if (call % 2 == 0) {
-                before[call] = earlier.applyAsLong(heap, side) / 1e6;
-                after[call] = now.applyAsLong(heap, side) / 1e6;
+                was = earlier.applyAsLong(heap, side);
+                is = now.applyAsLong(heap, side);
             } else {
-                after[call] = now.applyAsLong(heap, side) / 1e6;
-                before[call] = earlier.applyAsLong(heap, side) / 1e6;
+                is = now.applyAsLong(heap, side);
+                was = earlier.applyAsLong(heap, side);
             }
+            before[call] = was / MILLION / 1e3;
+            after[call] = is / MILLION / 1e3;
         }
         System.out.printf(
                 Locale.ROOT,
-                "%s,%d,%d,%.0f,%.0f,%.2f,%.0f,%.0f,%.2f%n",
+                "%s,%d,%d,%.0f,%.0f,%.2f,%.0f,%.0f,%.2f,%d,%d,%d,%d%n",
                 Path.of(heap).getFileName(),
                 side,
                 calls,
@@ -64,7 +71,11 @@ public final class Beside {
                 after[0] / before[0],
                 warm(before),
                 warm(after),
-                warm(after) / warm(before));
+                warm(after) / warm(before),
+                was % MILLION / 1000,
+                is % MILLION / 1000,
+                was % 1000,
+                is % 1000);
     }
 
     private static double warm(double[] all) {

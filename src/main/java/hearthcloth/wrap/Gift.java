@@ -5,6 +5,7 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +43,11 @@ public sealed interface Gift {
     }
 
     /** The same in any language. */
+    default Sentence said() {
+        return GiftWords.of(this);
+    }
+
+    /** The gift with its measures, in words. */
     default String describe(Voice voice) {
         return GiftWords.of(this, voice);
     }

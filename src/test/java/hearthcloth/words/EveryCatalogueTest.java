@@ -66,6 +66,20 @@ import hearthcloth.words.measuring.JapaneseMeasuring;
 import hearthcloth.words.measuring.KoreanMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
 import hearthcloth.words.measuring.SpanishMeasuring;
+import hearthcloth.words.mending.EnglishMending;
+import hearthcloth.words.mending.FrenchMending;
+import hearthcloth.words.mending.GermanMending;
+import hearthcloth.words.mending.JapaneseMending;
+import hearthcloth.words.mending.KoreanMending;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.mending.SpanishMending;
+import hearthcloth.words.photographing.EnglishPhotographing;
+import hearthcloth.words.photographing.FrenchPhotographing;
+import hearthcloth.words.photographing.GermanPhotographing;
+import hearthcloth.words.photographing.JapanesePhotographing;
+import hearthcloth.words.photographing.KoreanPhotographing;
+import hearthcloth.words.photographing.PhotographingWords;
+import hearthcloth.words.photographing.SpanishPhotographing;
 import hearthcloth.words.picturing.EnglishPicturing;
 import hearthcloth.words.picturing.FrenchPicturing;
 import hearthcloth.words.picturing.GermanPicturing;
@@ -108,6 +122,13 @@ import hearthcloth.words.room.JapaneseRooms;
 import hearthcloth.words.room.KoreanRooms;
 import hearthcloth.words.room.Rooms;
 import hearthcloth.words.room.SpanishRooms;
+import hearthcloth.words.ruling.EnglishRuling;
+import hearthcloth.words.ruling.FrenchRuling;
+import hearthcloth.words.ruling.GermanRuling;
+import hearthcloth.words.ruling.JapaneseRuling;
+import hearthcloth.words.ruling.KoreanRuling;
+import hearthcloth.words.ruling.RulingWords;
+import hearthcloth.words.ruling.SpanishRuling;
 import hearthcloth.words.sewing.EnglishSewing;
 import hearthcloth.words.sewing.FrenchSewing;
 import hearthcloth.words.sewing.GermanSewing;
@@ -258,6 +279,36 @@ class EveryCatalogueTest {
                             FrenchPicturing.class,
                             GermanPicturing.class,
                             SpanishPicturing.class)),
+            new Room(
+                    MendingWords.class,
+                    language -> rooms(language).mending(),
+                    List.of(
+                            EnglishMending.class,
+                            KoreanMending.class,
+                            JapaneseMending.class,
+                            FrenchMending.class,
+                            GermanMending.class,
+                            SpanishMending.class)),
+            new Room(
+                    PhotographingWords.class,
+                    language -> rooms(language).photographing(),
+                    List.of(
+                            EnglishPhotographing.class,
+                            KoreanPhotographing.class,
+                            JapanesePhotographing.class,
+                            FrenchPhotographing.class,
+                            GermanPhotographing.class,
+                            SpanishPhotographing.class)),
+            new Room(
+                    RulingWords.class,
+                    language -> rooms(language).ruling(),
+                    List.of(
+                            EnglishRuling.class,
+                            KoreanRuling.class,
+                            JapaneseRuling.class,
+                            FrenchRuling.class,
+                            GermanRuling.class,
+                            SpanishRuling.class)),
             new Room(
                     PlanningWords.class,
                     language -> rooms(language).planning(),

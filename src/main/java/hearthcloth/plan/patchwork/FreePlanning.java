@@ -18,7 +18,7 @@ import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -218,13 +218,13 @@ final class FreePlanning {
         }
         Set<String> first = used(one);
         Set<String> second = used(other);
-        Set<String> both = new HashSet<>(first);
+        Set<String> both = new LinkedHashSet<>(first);
         both.retainAll(second);
         return both.size() <= ALIKE * Math.max(first.size(), second.size());
     }
 
     private static Set<String> used(Plan plan) {
-        Set<String> used = new HashSet<>();
+        Set<String> used = new LinkedHashSet<>();
         plan.cuts().forEach(cut -> used.add(cut.piece().id()));
         return used;
     }

@@ -12,7 +12,7 @@ import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Size;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -29,7 +29,7 @@ final class ScrapBorder {
     ScrapBorder(MarkedHeap heap, Pieced middle) {
         this.heap = heap;
         this.middle = middle;
-        Set<Integer> used = new HashSet<>();
+        Set<Integer> used = new LinkedHashSet<>();
         SewnPatches.leaves(middle).forEach(leaf -> used.add(leaf.scrap()));
         this.free = IntStream.range(0, heap.pieces().size())
                 .filter(scrap -> !used.contains(scrap))

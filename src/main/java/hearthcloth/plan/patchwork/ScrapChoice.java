@@ -1,5 +1,6 @@
 package hearthcloth.plan.patchwork;
 
+import hearthcloth.number.Elementary;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -94,7 +95,7 @@ enum ScrapChoice {
             case ALIKE -> {
                 double middle = heap.middleArea();
                 yield Comparator.comparingDouble(
-                        scrap -> Math.abs(Math.log(heap.netArea(scrap) / Math.max(1, middle))));
+                        scrap -> Math.abs(Elementary.log(heap.netArea(scrap) / Math.max(1, middle))));
             }
             case CALM -> {
                 Fabric most = most(heap);
@@ -125,14 +126,14 @@ enum ScrapChoice {
                 .max(Comparator.comparingDouble(fabric -> pieces.stream()
                         .filter(piece -> piece.fabric().equals(fabric))
                         .mapToDouble(Piece::areaMm2)
-                        .sum()))
+                        .reduce(0, Double::sum)))
                 .orElseThrow();
     }
 
     private static double middle(MarkedHeap heap) {
-        return heap.pieces().stream()
+        double sum = heap.pieces().stream()
                 .mapToDouble(piece -> piece.fabric().colour().lab().lightness())
-                .average()
-                .orElse(0);
+                .reduce(0, Double::sum);
+        return sum / Math.max(1, heap.pieces().size());
     }
 }

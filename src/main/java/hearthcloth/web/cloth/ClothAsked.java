@@ -1,8 +1,6 @@
 package hearthcloth.web.cloth;
 
 import hearthcloth.draw.cloth.Paper;
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
@@ -11,6 +9,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.work.design.OwnRuler;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -39,10 +38,9 @@ public record ClothAsked(PageContext room) {
      */
     public static Settings settings(PageContext room, SavedCloth cloth) {
         Settings now = room.settings();
-        Length mark = cloth.document().design().making().margins().mark();
         Optional<Paper> paper =
                 Optional.ofNullable(cloth.document().life().paper()).flatMap(Paper::named);
-        return now.as(Ruler.ofStep(mark).orElse(now.ruler()), paper.orElse(now.paper()));
+        return now.as(new OwnRuler(cloth.document(), now.ruler()).own(), paper.orElse(now.paper()));
     }
 
     /** How it is cut, where the stash suffices for it. */

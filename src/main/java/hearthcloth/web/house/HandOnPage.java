@@ -1,7 +1,6 @@
 package hearthcloth.web.house;
 
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.guideline.Bend;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.Taken;
 import hearthcloth.guideline.file.GuidelineFile;
@@ -10,7 +9,6 @@ import hearthcloth.guideline.fit.Fitted;
 import hearthcloth.guideline.fit.GuidelinePlanner;
 import hearthcloth.idea.IdeaPage;
 import hearthcloth.idea.MissingPlannerException;
-import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -27,8 +25,8 @@ import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.handing.HandingWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.teaching.TeachingWords;
-import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.nio.charset.StandardCharsets;
@@ -192,8 +190,13 @@ public final class HandOnPage {
                 .orElseThrow(() -> new StoreException(words().noneFits(said(fitted))));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
-        Design design = NewCloth.design(plan);
-        room.store().cloths().keep(id, guideline.told().name(), Project.of(design, plan, Purpose.NOTHING));
+        room.store().cloths().keep(
+                        id,
+                        guideline.told().name(),
+                        new ClothKept(plan)
+                                .on(
+                                        Purpose.NOTHING,
+                                        room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
     }
 
@@ -228,7 +231,9 @@ public final class HandOnPage {
         }
         String bent = nearest.isScraps()
                 ? words().asScraps()
-                : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
+                : String.join(" ", nearest.bends().stream()
+                                .map(bend -> bend.what().in(room.settings().voice()))
+                                .toList());
         return words().nearest(bent, said(fitted));
     }
 }

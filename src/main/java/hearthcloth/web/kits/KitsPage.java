@@ -26,6 +26,7 @@ import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
@@ -273,8 +274,8 @@ public final class KitsPage {
         }
     }
 
-    private static Project document(Plan plan) {
-        return Project.of(NewCloth.design(plan), plan, Purpose.NOTHING);
+    private Project document(Plan plan) {
+        return new ClothKept(plan).on(Purpose.NOTHING, room.settings().paper().word());
     }
 
     private static Context sent(Context context, String type, String how) {

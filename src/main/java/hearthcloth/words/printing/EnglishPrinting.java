@@ -344,6 +344,11 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String piecesDone(String piece) {
+        return piece + ", cut already";
+    }
+
+    @Override
     public String piecesHow(String unit) {
         return "Each piece with what you cut from it. Sizes are width × length in " + (unit.equals("metric") ? "centimetres" : "inches") + ": the second number runs along the lengthwise grain.";
     }

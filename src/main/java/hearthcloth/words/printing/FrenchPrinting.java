@@ -344,6 +344,11 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
+    public String piecesDone(String piece) {
+        return piece + ", déjà coupé";
+    }
+
+    @Override
     public String piecesHow(String unit) {
         return "Chaque morceau avec ce qu’on y coupe. Mesures : largeur × longueur en " + (unit.equals("metric") ? "centimètres" : "pouces") + " ; le second nombre suit le droit-fil.";
     }

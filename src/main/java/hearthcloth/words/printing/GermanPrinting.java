@@ -344,6 +344,11 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
+    public String piecesDone(String piece) {
+        return piece + ", schon zugeschnitten";
+    }
+
+    @Override
     public String piecesHow(String unit) {
         return "Jedes Stück mit dem, was daraus geschnitten wird. Maße sind Breite × Länge in " + (unit.equals("metric") ? "Zentimetern" : "Zoll") + ": Die zweite Zahl läuft im Fadenlauf.";
     }

@@ -344,6 +344,11 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
+    public String piecesDone(String piece) {
+        return piece + "、裁断済み";
+    }
+
+    @Override
     public String piecesHow(String unit) {
         return "布ごとに、そこから切るもの。寸法は幅 × 長さ、単位は" + (unit.equals("metric") ? "センチ" : "インチ") + "。2 つ目の数が縦地です。";
     }

@@ -346,6 +346,11 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String piecesDone(String piece) {
+        return piece + ", 재단함";
+    }
+
+    @Override
     public String piecesHow(String unit) {
         return "천마다 거기서 자르는 것입니다. 크기는 너비 × 길이, 단위는 " + (unit.equals("metric") ? "센티미터" : "인치") + ". 둘째 수가 식서 방향입니다.";
     }

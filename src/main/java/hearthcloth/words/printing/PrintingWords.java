@@ -139,6 +139,8 @@ public interface PrintingWords {
 
     String page(String all, String number);
 
+    String piecesDone(String piece);
+
     String piecesHow(String unit);
 
     String piecesTitle();

@@ -344,6 +344,11 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
+    public String piecesDone(String piece) {
+        return piece + ", ya cortado";
+    }
+
+    @Override
     public String piecesHow(String unit) {
         return "Cada trozo con lo que se corta de él. Medidas: ancho × largo en " + (unit.equals("metric") ? "centímetros" : "pulgadas") + "; el segundo número sigue el hilo de la tela.";
     }

@@ -2,6 +2,10 @@ package hearthcloth.words.room;
 
 import hearthcloth.words.measuring.EnglishMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.mending.EnglishMending;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.photographing.EnglishPhotographing;
+import hearthcloth.words.photographing.PhotographingWords;
 import hearthcloth.words.planning.EnglishPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.EnglishPrinting;
@@ -10,6 +14,8 @@ import hearthcloth.words.reading.EnglishReading;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.EnglishReporting;
 import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.ruling.EnglishRuling;
+import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.EnglishSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.EnglishTying;
@@ -21,6 +27,16 @@ public final class EnglishRooms implements Rooms {
     @Override
     public MeasuringWords measuring() {
         return new EnglishMeasuring();
+    }
+
+    @Override
+    public MendingWords mending() {
+        return new EnglishMending();
+    }
+
+    @Override
+    public PhotographingWords photographing() {
+        return new EnglishPhotographing();
     }
 
     @Override
@@ -41,6 +57,11 @@ public final class EnglishRooms implements Rooms {
     @Override
     public ReportingWords reporting() {
         return new EnglishReporting();
+    }
+
+    @Override
+    public RulingWords ruling() {
+        return new EnglishRuling();
     }
 
     @Override

@@ -2,6 +2,10 @@ package hearthcloth.words.room;
 
 import hearthcloth.words.measuring.FrenchMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.mending.FrenchMending;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.photographing.FrenchPhotographing;
+import hearthcloth.words.photographing.PhotographingWords;
 import hearthcloth.words.planning.FrenchPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.FrenchPrinting;
@@ -10,6 +14,8 @@ import hearthcloth.words.reading.FrenchReading;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.FrenchReporting;
 import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.ruling.FrenchRuling;
+import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.FrenchSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.FrenchTying;
@@ -21,6 +27,16 @@ public final class FrenchRooms implements Rooms {
     @Override
     public MeasuringWords measuring() {
         return new FrenchMeasuring();
+    }
+
+    @Override
+    public MendingWords mending() {
+        return new FrenchMending();
+    }
+
+    @Override
+    public PhotographingWords photographing() {
+        return new FrenchPhotographing();
     }
 
     @Override
@@ -41,6 +57,11 @@ public final class FrenchRooms implements Rooms {
     @Override
     public ReportingWords reporting() {
         return new FrenchReporting();
+    }
+
+    @Override
+    public RulingWords ruling() {
+        return new FrenchRuling();
     }
 
     @Override

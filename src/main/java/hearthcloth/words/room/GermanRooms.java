@@ -2,6 +2,10 @@ package hearthcloth.words.room;
 
 import hearthcloth.words.measuring.GermanMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.mending.GermanMending;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.photographing.GermanPhotographing;
+import hearthcloth.words.photographing.PhotographingWords;
 import hearthcloth.words.planning.GermanPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.GermanPrinting;
@@ -10,6 +14,8 @@ import hearthcloth.words.reading.GermanReading;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.GermanReporting;
 import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.ruling.GermanRuling;
+import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.GermanSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.GermanTying;
@@ -21,6 +27,16 @@ public final class GermanRooms implements Rooms {
     @Override
     public MeasuringWords measuring() {
         return new GermanMeasuring();
+    }
+
+    @Override
+    public MendingWords mending() {
+        return new GermanMending();
+    }
+
+    @Override
+    public PhotographingWords photographing() {
+        return new GermanPhotographing();
     }
 
     @Override
@@ -41,6 +57,11 @@ public final class GermanRooms implements Rooms {
     @Override
     public ReportingWords reporting() {
         return new GermanReporting();
+    }
+
+    @Override
+    public RulingWords ruling() {
+        return new GermanRuling();
     }
 
     @Override

@@ -2,6 +2,10 @@ package hearthcloth.words.room;
 
 import hearthcloth.words.measuring.JapaneseMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.mending.JapaneseMending;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.photographing.JapanesePhotographing;
+import hearthcloth.words.photographing.PhotographingWords;
 import hearthcloth.words.planning.JapanesePlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.JapanesePrinting;
@@ -10,6 +14,8 @@ import hearthcloth.words.reading.JapaneseReading;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.JapaneseReporting;
 import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.ruling.JapaneseRuling;
+import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.JapaneseSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.JapaneseTying;
@@ -21,6 +27,16 @@ public final class JapaneseRooms implements Rooms {
     @Override
     public MeasuringWords measuring() {
         return new JapaneseMeasuring();
+    }
+
+    @Override
+    public MendingWords mending() {
+        return new JapaneseMending();
+    }
+
+    @Override
+    public PhotographingWords photographing() {
+        return new JapanesePhotographing();
     }
 
     @Override
@@ -41,6 +57,11 @@ public final class JapaneseRooms implements Rooms {
     @Override
     public ReportingWords reporting() {
         return new JapaneseReporting();
+    }
+
+    @Override
+    public RulingWords ruling() {
+        return new JapaneseRuling();
     }
 
     @Override

@@ -2,6 +2,10 @@ package hearthcloth.words.room;
 
 import hearthcloth.words.measuring.KoreanMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.mending.KoreanMending;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.photographing.KoreanPhotographing;
+import hearthcloth.words.photographing.PhotographingWords;
 import hearthcloth.words.planning.KoreanPlanning;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.KoreanPrinting;
@@ -10,6 +14,8 @@ import hearthcloth.words.reading.KoreanReading;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.KoreanReporting;
 import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.ruling.KoreanRuling;
+import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.KoreanSewing;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.KoreanTying;
@@ -21,6 +27,16 @@ public final class KoreanRooms implements Rooms {
     @Override
     public MeasuringWords measuring() {
         return new KoreanMeasuring();
+    }
+
+    @Override
+    public MendingWords mending() {
+        return new KoreanMending();
+    }
+
+    @Override
+    public PhotographingWords photographing() {
+        return new KoreanPhotographing();
     }
 
     @Override
@@ -41,6 +57,11 @@ public final class KoreanRooms implements Rooms {
     @Override
     public ReportingWords reporting() {
         return new KoreanReporting();
+    }
+
+    @Override
+    public RulingWords ruling() {
+        return new KoreanRuling();
     }
 
     @Override

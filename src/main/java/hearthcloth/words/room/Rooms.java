@@ -1,10 +1,13 @@
 package hearthcloth.words.room;
 
 import hearthcloth.words.measuring.MeasuringWords;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.photographing.PhotographingWords;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.tying.TyingWords;
 
@@ -13,6 +16,10 @@ public interface Rooms {
 
     MeasuringWords measuring();
 
+    MendingWords mending();
+
+    PhotographingWords photographing();
+
     PlanningWords planning();
 
     PrintingWords printing();
@@ -20,6 +27,8 @@ public interface Rooms {
     ReadingWords reading();
 
     ReportingWords reporting();
+
+    RulingWords ruling();
 
     SewingWords sewing();
 

@@ -2,6 +2,10 @@ package hearthcloth.words.room;
 
 import hearthcloth.words.measuring.MeasuringWords;
 import hearthcloth.words.measuring.SpanishMeasuring;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.mending.SpanishMending;
+import hearthcloth.words.photographing.PhotographingWords;
+import hearthcloth.words.photographing.SpanishPhotographing;
 import hearthcloth.words.planning.PlanningWords;
 import hearthcloth.words.planning.SpanishPlanning;
 import hearthcloth.words.printing.PrintingWords;
@@ -10,6 +14,8 @@ import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reading.SpanishReading;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.reporting.SpanishReporting;
+import hearthcloth.words.ruling.RulingWords;
+import hearthcloth.words.ruling.SpanishRuling;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.sewing.SpanishSewing;
 import hearthcloth.words.tying.SpanishTying;
@@ -21,6 +27,16 @@ public final class SpanishRooms implements Rooms {
     @Override
     public MeasuringWords measuring() {
         return new SpanishMeasuring();
+    }
+
+    @Override
+    public MendingWords mending() {
+        return new SpanishMending();
+    }
+
+    @Override
+    public PhotographingWords photographing() {
+        return new SpanishPhotographing();
     }
 
     @Override
@@ -41,6 +57,11 @@ public final class SpanishRooms implements Rooms {
     @Override
     public ReportingWords reporting() {
         return new SpanishReporting();
+    }
+
+    @Override
+    public RulingWords ruling() {
+        return new SpanishRuling();
     }
 
     @Override

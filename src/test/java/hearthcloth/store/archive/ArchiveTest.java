@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
@@ -16,6 +17,7 @@ import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
 import hearthcloth.store.SwatchBook.Swatch;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.deed.AllCut;
@@ -93,7 +95,7 @@ public class ArchiveTest {
         Set<String> used = plan.cuts().stream().map(cut -> cut.piece().id()).collect(Collectors.toSet());
         assertThat(cloth.document().bench().ticked())
                 .allSatisfy(tick -> assertThat(used).contains(tick.replaceFirst(":.*", "")));
-        other.book(cloth, new AllCut(cloth.document(), other.stash().nextPiece()).of("it"));
+        other.book(cloth, new AllCut(cloth.document(), other.stash().nextPiece()).of("it"), Voice.english(Ruler.EIGHTHS));
         assertThat(other.stash().whole().pieces()).containsAll(there);
     }
 

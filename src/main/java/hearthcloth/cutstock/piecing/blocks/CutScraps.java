@@ -1,6 +1,6 @@
 package hearthcloth.cutstock.piecing.blocks;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Scraps that are cut to the edge of a block so that their offcuts go back. */
@@ -11,7 +11,7 @@ final class CutScraps {
     private final Blocks blocks;
     private final BlockDraft draft;
     private final SameScraps same;
-    private final Map<Cut, Integer> made = new HashMap<>();
+    private final Map<Cut, Integer> made = new LinkedHashMap<>();
 
     private int scrap;
     private int scrapSide;

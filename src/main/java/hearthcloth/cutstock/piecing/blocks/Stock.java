@@ -4,6 +4,7 @@ import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.TrimLimits;
+import hearthcloth.number.Elementary;
 import java.util.Arrays;
 
 /** The scraps of a search by their net sizes, with what a cut of them costs. */
@@ -196,7 +197,7 @@ public final class Stock {
                     partners += (widths[other] == length ? 1 : 0) + (heights[other] == length ? 1 : 0);
                 }
             }
-            ease += Math.log1p(partners);
+            ease += Elementary.log(1.0 + partners);
         }
         return (float) ease;
     }
