@@ -33,6 +33,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageSources;
 import hearthcloth.web.kit.Visitor;
 import hearthcloth.web.kits.KitsPage;
+import hearthcloth.web.piecing.PiecingPage;
 import hearthcloth.web.lesson.ClassPage;
 import hearthcloth.web.lesson.Classroom;
 import hearthcloth.web.lesson.StudentPage;
@@ -234,6 +235,7 @@ public final class Workroom implements AutoCloseable {
             ArchivePage.add(pages);
             HandOnPage.add(pages);
             KitsPage.add(pages);
+            PiecingPage.add(pages);
             ClassPage.add(pages, opened.classroom(), opened.openness());
             StudentPage.add(pages, opened.classroom());
             DevicesPage.add(pages, opened.openness(), opened.devices());

@@ -117,6 +117,9 @@ class EveryPageTest {
                     "/copies",
                     "/devices",
                     "/kits",
+                    "/piecing",
+                    "/piecing?at=ex7",
+                    "/piecing?at=ex7&to=ex5",
                     "/class",
                     "/settings");
         }

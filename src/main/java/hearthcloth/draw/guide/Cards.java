@@ -8,6 +8,9 @@ import java.util.List;
 /** Small blocks side by side, row by row, in the order given. */
 final class Cards {
 
+    /** Between two rows, in millimetres. */
+    static final double GAP = 3.5;
+
     private static final double BETWEEN = 6;
 
     private Cards() {}
@@ -19,7 +22,7 @@ final class Cards {
 
     /** Adds the cards, {@code columns} in a row; a row is never divided. */
     static void flow(Flow flow, List<Picture> cards, int columns) {
-        flow(flow, cards, columns, 3.5);
+        flow(flow, cards, columns, GAP);
     }
 
     /** The same with {@code gap} millimetres between the rows. */

@@ -198,7 +198,7 @@ public final class Planner {
             ToDoubleFunction<Scheme.Kind> worth =
                     SuitedSchemes.worth(stash, search.goal().contrast());
             return TrialColours.told(
-                            ProposalSelection.byEye(trials, wish, search.order(), search.goal(), worth),
+                            ProposalSelection.byEye(trials, wish, search.goal(), worth),
                             trials,
                             search.goal())
                     .stream()

@@ -63,16 +63,13 @@ final class ProposalSelection {
 
     /**
      * The first of these, then each time the one that is worth most beside those chosen: good in itself and far from all of
-     * them to the eye. Those whose hearth stands out come before any others.
+     * them to the eye. Those whose hearth stands out come before any others. Where more are wished than are looked at, the first
+     * few are those that lie farthest apart.
      *
      * @param worth how good the heap is for a plan of colour, from 0 to 1
      */
     static List<Plan> byEye(
-            List<DraftTrial> trials,
-            Wish wish,
-            Comparator<DraftTrial> order,
-            ColourGoal goal,
-            ToDoubleFunction<Scheme.Kind> worth) {
+            List<DraftTrial> trials, Wish wish, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
         List<DraftTrial> chosen = new ArrayList<>(trials.subList(0, 1));
         List<DraftTrial> seen = trials.stream().filter(TrialColours::isSeen).toList();
         Map<DraftTrial, Double> costs = new IdentityHashMap<>();
@@ -88,7 +85,6 @@ final class ProposalSelection {
                 next.ifPresent(chosen::add);
             }
         }
-        chosen.subList(1, chosen.size()).sort(order);
         return told(chosen);
     }
 
