@@ -94,7 +94,7 @@ class IdeaPageTest {
 
     /** What the button does before it prints; then the page as the browser prints it. */
     private static void printed(Page page) throws IOException {
-        page.evaluate("window.print = () => { document.body.dataset.printed = 'yes'; }");
+        page.evaluate("() => { window.print = () => { document.body.dataset.printed = 'yes'; }; }");
         page.locator(".cloth button").first().click();
         page.locator("body[data-printed=yes]").waitFor();
         assertThat(page.locator(".printed details.guide figure").first()).isVisible();
