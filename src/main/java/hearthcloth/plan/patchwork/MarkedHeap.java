@@ -24,18 +24,18 @@ import java.util.stream.IntStream;
  * @param pieces those that are large enough for a patch
  * @param scraps the same in marks, in the same order
  */
-record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
+public record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
 
     /** The most patches out of one piece. */
     private static final int MOST_PARTS = 3;
 
-    MarkedHeap {
+    public MarkedHeap {
         pieces = List.copyOf(pieces);
         scraps = List.copyOf(scraps);
     }
 
     /** The pieces from which a patch can be cut that shows its least. */
-    static MarkedHeap of(List<Piece> pieces, List<Fabric> fabrics, Wish wish) {
+    public static MarkedHeap of(List<Piece> pieces, List<Fabric> fabrics, Wish wish) {
         MarkedHeap none = new MarkedHeap(List.of(), List.of(), wish);
         long least = none.allowances().cutToShow(none.least());
         List<Piece> fit = new ArrayList<>();
@@ -73,7 +73,7 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
     }
 
     /** Where a piece stands in the heap; −1 where it is not there. */
-    int indexOf(String piece) {
+    public int indexOf(String piece) {
         return pieces.stream().map(Piece::id).toList().indexOf(piece);
     }
 
@@ -141,22 +141,22 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
         return wish.making();
     }
 
-    Length mark() {
+    public Length mark() {
         return making().margins().mark();
     }
 
-    long marks(Length length, Rounding rounding) {
+    public long marks(Length length, Rounding rounding) {
         return rounding.quotient(length.nm(), mark().nm());
     }
 
-    Allowances allowances() {
+    public Allowances allowances() {
         long seam = marks(making().seam().loss(), Rounding.UP);
         long wide = marks(making().seam().wide().max(making().seam().narrow()), Rounding.UP);
         return new Allowances(seam - wide, wide, marks(making().hem().allowance(), Rounding.UP));
     }
 
     /** The least net side of a patch, whoever wraps. */
-    long leastNet() {
+    public long leastNet() {
         return allowances().cutToShow(least()) - allowances().seam();
     }
 
@@ -165,7 +165,7 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
     }
 
     /** What is asked of patches and offcuts. */
-    Terms terms(boolean offcuts) {
+    public Terms terms(boolean offcuts) {
         return new Terms(
                 least(),
                 offcuts ? least() : 0,
@@ -181,12 +181,12 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
     }
 
     /** The net length in marks, rounded up. */
-    long netMarks(Length finished) {
+    public long netMarks(Length finished) {
         return marks(net(finished), Rounding.UP);
     }
 
     /** The cloth whose net, in marks, is that of this size. */
-    WishedCloth wished(Size finished) {
+    public WishedCloth wished(Size finished) {
         return ofNet(netMarks(finished.width()), netMarks(finished.height()));
     }
 
@@ -197,14 +197,14 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
     }
 
     /** The finished length of a net one. */
-    Length finished(long netMarks) {
+    public Length finished(long netMarks) {
         return mark().times(netMarks)
                 .plus(making().seam().loss())
                 .minus(making().hem().allowance().times(2));
     }
 
     /** The net area of all pieces, in square marks. */
-    long netArea() {
+    public long netArea() {
         long seam = allowances().seam();
         return scraps.stream()
                 .mapToLong(scrap -> (scrap.width() - seam) * (scrap.height() - seam))

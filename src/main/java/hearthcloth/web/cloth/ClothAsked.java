@@ -9,6 +9,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.design.OwnRuler;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -47,7 +48,7 @@ public record ClothAsked(PageContext room) {
     public static Plan plan(SavedCloth cloth) {
         return cloth.document()
                 .plan()
-                .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
+                .orElseThrow(() -> new StoreException(StoringSentences.lacking()));
     }
 
     /** Goes to the only planned cloth that will do, or shows all of them to choose from. */

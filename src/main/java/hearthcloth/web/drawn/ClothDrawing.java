@@ -28,6 +28,12 @@ public final class ClothDrawing {
     /** Pixels that the longer side of a large picture takes, for what is drawn to the eye and not to scale. */
     private static final double STAGE = 520;
 
+    /** About how wide a Latin letter is, as a share of its size; Hangul, Kana and Kanji are about as wide as high. */
+    private static final double LATIN = 0.6;
+
+    /** The first letter of these, U+1100. */
+    private static final int EASTERN = 0x1100;
+
     /** Even steps of lightness in which light and dark is shown. */
     static final int STEPS = 5;
 
@@ -125,22 +131,27 @@ public final class ClothDrawing {
         return drawing.close();
     }
 
-    /** The front to look at, its hearth named. */
-    public static String named(Cloth cloth, Swatches swatches, String words) {
+    /**
+     * The front to look at, its hearth named.
+     *
+     * @param hearth what the hearth is called
+     */
+    public static String named(Cloth cloth, Swatches swatches, String words, String hearth) {
         ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
         drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
         drawing.paint();
         drawing.shown.fields().stream()
                 .filter(field -> !field.fell() && field.patch().place() instanceof Place.Hearth)
-                .forEach(drawing::hearth);
+                .forEach(field -> drawing.hearth(field, hearth));
         return drawing.close();
     }
 
     /** The word for the hearth, as large as letters in a picture 225 px wide; smaller or none where it has no room. */
-    private void hearth(Shown.Field field) {
+    private void hearth(Shown.Field field, String word) {
         double most = Math.max(width, height) / 15;
         Rect at = field.at();
-        double size = Math.min(most, Math.min(mm(at.width()) / 4.2, mm(at.height()) / 1.5));
+        double ems = LATIN + word.codePoints().mapToDouble(letter -> letter < EASTERN ? LATIN : 1.05).sum();
+        double size = Math.min(most, Math.min(mm(at.width()) / ems, mm(at.height()) / 1.5));
         if (size < most * 0.7) {
             return;
         }
@@ -148,13 +159,14 @@ public final class ClothDrawing {
                 Locale.ROOT,
                 "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline=\"central\""
                         + " fill=\"%s\" paint-order=\"stroke\" stroke=\"%s\" stroke-width=\"%.2f\""
-                        + " stroke-linejoin=\"round\">hearth</text>",
+                        + " stroke-linejoin=\"round\">%s</text>",
                 mm(at.x()) + mm(at.width()) / 2,
                 mm(at.y()) + mm(at.height()) / 2,
                 size,
                 ground(field).inkOn().hex(),
                 ground(field).hex(),
-                size / 2.5));
+                size / 2.5,
+                escaped(word)));
     }
 
     /** The front to look at with what is sewn together solid and the rest pale; hidden from those who hear the words beside it. */

@@ -152,7 +152,11 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 name,
                 title,
                 new Words(words, figures(plan), joins(plan), GoodAt.reason(good).in(voice), goodAt),
-                ClothDrawing.named(cloth, swatches, words().foundFront(words, title)),
+                ClothDrawing.named(
+                        cloth,
+                        swatches,
+                        words().foundFront(words, title),
+                        voice.printing().labelHearth()),
                 tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, words().foundBackFace()) : tied,
                 !tied.isEmpty(),
                 isFirst);

@@ -534,6 +534,166 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String piecingApart(String several) {
+        return (several.equals("yes") ? "Separar" : "Devolver");
+    }
+
+    @Override
+    public String piecingClear() {
+        return "Despejar la mesa";
+    }
+
+    @Override
+    public String piecingDeed() {
+        return "los trozos";
+    }
+
+    @Override
+    public String piecingFill(String again) {
+        return (again.equals("yes") ? "Llenar de nuevo alrededor de lo fijado" : "Llenar el resto");
+    }
+
+    @Override
+    public String piecingFit(String piece, String way) {
+        return piece + ", " + way;
+    }
+
+    @Override
+    public String piecingFrom() {
+        return "Cambiarlo trozo a trozo";
+    }
+
+    @Override
+    public String piecingGo() {
+        return "Unir retales a mano";
+    }
+
+    @Override
+    public String piecingHeap(int n) {
+        return (n == 1 ? "" + n + " retal al lado" : "" + n + " retales al lado");
+    }
+
+    @Override
+    public String piecingIntro() {
+        return "Toque un retal y luego otro: verá cómo van juntos y qué se recorta. Llene el resto cuando quiera; lo que ha unido sigue unido.";
+    }
+
+    @Override
+    public String piecingIsLocked(String piece) {
+        return piece + ", fijado";
+    }
+
+    @Override
+    public String piecingJoined(String a, String b, String trims) {
+        return "Las piezas " + a + " y " + b + " están unidas; " + trims + ".";
+    }
+
+    @Override
+    public String piecingKeep(String cloth) {
+        return "Guardar en " + cloth;
+    }
+
+    @Override
+    public String piecingLay() {
+        return "Poner en la mesa";
+    }
+
+    @Override
+    public String piecingLock(String on) {
+        return (on.equals("yes") ? "Soltar" : "Fijar");
+    }
+
+    @Override
+    public String piecingMake() {
+        return "Hacer este paño";
+    }
+
+    @Override
+    public String piecingMore(String area, String how) {
+        return (how.equals("SAME") ? "recorta lo mismo que ahora" : how.equals("MORE") ? "recorta " + area + " más" : "recorta " + area + " menos");
+    }
+
+    @Override
+    public String piecingNext() {
+        return "Qué va al lado";
+    }
+
+    @Override
+    public String piecingNone(String what) {
+        return (what.equals("next") ? "En este paño nada va al lado." : what.equals("two") ? "Estos dos no van juntos: un trozo quedaría demasiado pequeño o no caben en el paño." : "Ningún otro retal es bastante grande para este lugar.");
+    }
+
+    @Override
+    public String piecingPanel() {
+        return "El retal elegido";
+    }
+
+    @Override
+    public String piecingPiece(String fabric, String piece, String size) {
+        return piece + " " + fabric + ", " + size;
+    }
+
+    @Override
+    public String piecingSaid(String what) {
+        return (what.equals("UNDO") ? "Deshecho." : what.equals("REDO") ? "Rehecho." : what.equals("CLEAR") ? "La mesa está despejada." : what.equals("LAY") ? "Está en la mesa y estará en el paño." : what.equals("APART") ? "Separado." : what.equals("LOCK") ? "Hecho." : what.equals("TURN") ? "Girado." : what.equals("SWAP") ? "Los dos han cambiado de lugar." : what.equals("SIZE") ? "El tamaño está fijado." : what.equals("FILL") ? "El paño está lleno. Toque un trozo para fijarlo o darle otro retal." : what.equals("SHORT") ? "No se encontró modo de llenar el resto a este tamaño. Separe algo o haga el paño más pequeño." : what.equals("MADE") ? "Su paño está guardado." : what.equals("FROM") ? "Toque un trozo para darle otro retal, o fije lo que le guste y llene el resto de nuevo." : "Este paño no se puede cambiar aquí: dos trozos salen de una pieza, o falta una pieza.");
+    }
+
+    @Override
+    public String piecingSet() {
+        return "Fijar";
+    }
+
+    @Override
+    public String piecingSize(String unit) {
+        return "Tamaño del paño en " + unit;
+    }
+
+    @Override
+    public String piecingStale() {
+        return "La mesa ha cambiado entretanto; mírela otra vez.";
+    }
+
+    @Override
+    public String piecingSwap() {
+        return "Otro retal en su lugar";
+    }
+
+    @Override
+    public String piecingTable() {
+        return "En la mesa";
+    }
+
+    @Override
+    public String piecingTitle() {
+        return "Retales a mano";
+    }
+
+    @Override
+    public String piecingTrim(String length, String off, String piece) {
+        return (off.equals("NONE") ? "no se recorta nada" : off.equals("SECOND") ? "" + length + " de la pieza " + piece : "" + length + " del otro lado");
+    }
+
+    @Override
+    public String piecingTurn() {
+        return "Girar";
+    }
+
+    @Override
+    public String piecingWay(String turned, String where) {
+        return (where.equals("BESIDE") ? "a la derecha" : "debajo") + (turned.equals("yes") ? ", girado" : "");
+    }
+
+    @Override
+    public String piecingWays(String piece) {
+        return "Junto con " + piece;
+    }
+
+    @Override
+    public String piecingWhole(String cloth, int n, String percent) {
+        return (n == 1 ? "" + n + " trozo" : "" + n + " trozos") + ", " + cloth + ", " + percent + " % recortado.";
+    }
+
+    @Override
     public String place(String label, String place) {
         return (place.equals("hearth") ? "la pieza central" : "" + label);
     }

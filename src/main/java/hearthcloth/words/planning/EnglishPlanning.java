@@ -429,6 +429,11 @@ public final class EnglishPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "Put together by hand";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return "With one more piece of " + size + " it was found to be possible.";
     }

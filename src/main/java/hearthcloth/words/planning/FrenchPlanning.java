@@ -429,6 +429,11 @@ public final class FrenchPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "Assemblé à la main";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return "Avec un morceau de plus de " + size + ", c’est possible.";
     }

@@ -429,6 +429,11 @@ public final class GermanPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "Von Hand zusammengelegt";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return "Mit einem Stück von " + size + " mehr geht es.";
     }

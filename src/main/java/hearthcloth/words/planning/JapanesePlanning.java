@@ -429,6 +429,11 @@ public final class JapanesePlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "手で合わせた布";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return size + " の布がもう一枚あればできます。";
     }

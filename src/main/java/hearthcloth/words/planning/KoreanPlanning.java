@@ -431,6 +431,11 @@ public final class KoreanPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "손으로 맞춘 것";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return size + " 천이 한 장 더 있으면 만들 수 있습니다.";
     }

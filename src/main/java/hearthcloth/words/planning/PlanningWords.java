@@ -173,6 +173,8 @@ public interface PlanningWords {
 
     String schemeUntrue(String needs, String scheme);
 
+    String scrapsByHand();
+
     String scrapsMore(String size);
 
     String scrapsNoPiece(String piece);

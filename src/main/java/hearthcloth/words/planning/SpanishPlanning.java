@@ -429,6 +429,11 @@ public final class SpanishPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "Unido a mano";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return "Con un trozo más de " + size + " es posible.";
     }

@@ -351,6 +351,10 @@ public final class PlanningSentences implements Room {
         return new Sentence(ROOM, "scheme.untrue", needs, scheme);
     }
 
+    public static Sentence scrapsByHand() {
+        return new Sentence(ROOM, "scraps.byHand");
+    }
+
     public static Sentence scrapsMore(Argument size) {
         return new Sentence(ROOM, "scraps.more", size);
     }
@@ -544,6 +548,7 @@ public final class PlanningSentences implements Room {
             case "scheme.idea" -> "w";
             case "scheme.needs" -> "w";
             case "scheme.untrue" -> "tt";
+            case "scraps.byHand" -> "";
             case "scraps.more" -> "t";
             case "scraps.noPiece" -> "t";
             case "scraps.none" -> "";
@@ -662,6 +667,7 @@ public final class PlanningSentences implements Room {
             case "scheme.idea" -> words.schemeIdea(sentence.word(0));
             case "scheme.needs" -> words.schemeNeeds(sentence.word(0));
             case "scheme.untrue" -> words.schemeUntrue(sentence.text(0, voice), sentence.text(1, voice));
+            case "scraps.byHand" -> words.scrapsByHand();
             case "scraps.more" -> words.scrapsMore(sentence.text(0, voice));
             case "scraps.noPiece" -> words.scrapsNoPiece(sentence.text(0, voice));
             case "scraps.none" -> words.scrapsNone();

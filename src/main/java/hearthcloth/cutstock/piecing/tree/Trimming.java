@@ -28,6 +28,20 @@ public final class Trimming {
         return possible ? Optional.of(trimming.cut(part, width, height)) : Optional.empty();
     }
 
+    /**
+     * The net size a tree has before anything stands out over it, and how far that can be trimmed.
+     *
+     * @param offWidth how much can come off the width before a patch is trimmed too far
+     * @param offHeight the same of the height
+     */
+    public record Extent(long width, long height, long offWidth, long offHeight) {}
+
+    /** The largest size of a tree; its sides may be negative to trim where patches are too small already. */
+    public static Extent extent(Pieced tree, TrimLimits limits) {
+        Part part = new Trimming(limits).part(tree);
+        return new Extent(part.width, part.height, part.give.width, part.give.height);
+    }
+
     /** A part with its size, how much can be trimmed, and how many patches a unit off cuts into. */
     private record Part(Pieced tree, List<Part> parts, long width, long height, Give give) {}
 
