@@ -39,16 +39,14 @@
       if (!response.ok) throw new Error(response.statusText);
       const model = await response.json();
       if (from !== shown || here !== place) return;
-      if (!turning) {
-        const { Turning } = await import("/own/turn.js");
-        if (here !== place) return;
-        here.hidden = false;
-        turning = new Turning(here.querySelector("canvas"));
-      }
+      const [{ Turning }, { tied }] = await Promise.all([import("/own/turn.js"), import("/own/drape.js")]);
+      const things = await tied(model);
+      if (from !== shown || here !== place) return;
       here.hidden = false;
-      turning.show(model);
+      turning ??= new Turning(here.querySelector("canvas"));
+      turning.show(things);
       here.dataset.shown = from;
-      if (!("flat" in here.dataset)) drape(from);
+      drape(from);
     } catch (trouble) {
       if (here !== place) return;
       shown = "";
@@ -59,13 +57,13 @@
   // The cloth brought to rest, once the workroom has it; until then, and where there is none, the flat pieces stay.
   async function drape(from) {
     try {
-      const { draped } = await import("/own/drape.js");
+      const { tied } = await import("/own/drape.js");
       for (let wait = 700; from === shown; wait = Math.min(5000, wait * 1.4)) {
         const response = await fetch(from.replace("/model", "/drape"));
         if (response.status === 200) {
-          const things = await draped(await response.json());
+          const things = await tied(await response.json());
           if (from !== shown) return;
-          turning.drape(things);
+          turning.show(things, true);
           place.dataset.draped = from;
           return;
         }
@@ -82,18 +80,23 @@
 
   function listen(here) {
     const canvas = here.querySelector("canvas");
-    const turned = () => here.classList.add("turned");
-    canvas.addEventListener("pointermove", event => { if (event.buttons) turned(); });
-    canvas.addEventListener("keydown", event => { if (/^(Arrow|Home|[-+=])/.test(event.key)) turned(); });
     here.addEventListener("click", event => {
       const button = event.target.closest("button");
       if (!button || !turning) return;
-      const { turn, look, closer } = button.dataset;
-      turned();
+      const { turn, closer } = button.dataset;
       if (turn) turning.turn(...ways[turn]);
-      if (look) turning.look(look);
       if (closer) turning.closer(Number(closer));
-      here.querySelector("[data-said]").textContent = button.dataset.says || button.getAttribute("aria-label") || button.textContent;
+      here.querySelector("[data-said]").textContent = button.dataset.says || button.getAttribute("aria-label");
+    });
+    // The small pictures beside it are the sides to look from; without script each is a link to its large picture.
+    here.closest(".stage")?.querySelector(".views")?.addEventListener("click", event => {
+      const side = event.target.closest("a[data-look]");
+      if (!side || !turning || here.hidden || event.ctrlKey || event.metaKey || event.shiftKey) return;
+      event.preventDefault();
+      turning.look(side.dataset.look);
+      for (const other of here.closest(".stage").querySelectorAll("a[data-look]")) other.removeAttribute("aria-current");
+      side.setAttribute("aria-current", "true");
+      here.querySelector("[data-said]").textContent = side.textContent.trim();
     });
     canvas.addEventListener("webglcontextlost", event => {
       event.preventDefault();

@@ -1,130 +1,18 @@
-// The tied gift as something to turn: the flat pieces of the workroom's own fold, drawn with three.js. Draws only when
-// something has changed; nothing moves by itself.
-import {
-  Box3, BufferGeometry, Color, DoubleSide, Float32BufferAttribute, LineBasicMaterial, LineSegments, Mesh,
-  MeshBasicMaterial, PerspectiveCamera, Scene, SRGBColorSpace, Vector3, WebGLRenderer,
-} from "./three/three.module.min.js";
+// The tied gift as something to turn, drawn with three.js. Draws only when something has changed; nothing moves by
+// itself.
+import { Box3, PerspectiveCamera, Scene, SRGBColorSpace, Vector3, WebGLRenderer } from "./three/three.module.min.js";
 
-// Light and shade as in the still pictures (draw.tied.View): from the near left above.
-const LIGHT = new Vector3(-0.5, -0.6, 0.9).normalize();
-const DARKEST = 0.7;
-const LIT = 0.4;
-
-// Millimetres by which cloth lies off what is under it, so that the nearer one is seen.
-const FELL = 0.2;
-const STITCH = 0.35;
-const LAYER = 0.5;
-
-const STITCH_LONG = 3;
-const STITCH_GAP = 2.2;
 const STEP = Math.PI / 12;
 const HIGHEST = Math.PI / 2 - 0.01;
-const ROUND = 10;
+
+// As the still pictures look (draw.tied.Eye).
+const LOOKS = {
+  above: [0, HIGHEST], front: [0, 0.2], corner: [0.555, 0.585], spine: [Math.PI, 0.2], behind: [Math.PI + 0.555, 0.585],
+};
 
 // While it turns it is drawn at the screen's own points, as fast as can be; at rest twice as fine, for smooth edges.
 const REST_AFTER = 160;
 const FINE = 2;
-
-const vector = spot => new Vector3(spot.x, spot.y, spot.z);
-const shade = out => DARKEST + LIT * Math.max(0, out.dot(LIGHT));
-
-class Surface {
-  places = [];
-  colours = [];
-
-  triangle(a, b, c, colour) {
-    for (const corner of [a, b, c]) {
-      this.places.push(corner.x, corner.y, corner.z);
-      this.colours.push(colour.r, colour.g, colour.b);
-    }
-  }
-
-  mesh() {
-    const geometry = new BufferGeometry();
-    geometry.setAttribute("position", new Float32BufferAttribute(this.places, 3));
-    geometry.setAttribute("color", new Float32BufferAttribute(this.colours, 3));
-    return new Mesh(geometry, new MeshBasicMaterial({ vertexColors: true, side: DoubleSide }));
-  }
-}
-
-const lit = (hex, light) => {
-  const colour = new Color(hex).convertLinearToSRGB();
-  return colour.multiplyScalar(Math.min(1, light)).convertSRGBToLinear();
-};
-
-// How far off its plane each polygon lies: closed cloth not at all, loose layers one over the other.
-function lifts(polygons) {
-  const layers = new Map();
-  return polygons.map(polygon => {
-    if (!polygon.loose) return polygon.fell ? FELL : 0;
-    const key = [polygon.out.x, polygon.out.y, polygon.out.z].map(n => n.toFixed(3)).join(" ");
-    const layer = (layers.get(key) || 0) + 1;
-    layers.set(key, layer);
-    return Math.min(layer * LAYER / 4, 4 * LAYER);
-  });
-}
-
-function cloth(model, lift) {
-  const surface = new Surface();
-  model.polygons.forEach((polygon, i) => {
-    const out = vector(polygon.out);
-    const colour = lit(polygon.colour, shade(out));
-    const corners = polygon.corners.map(spot => vector(spot).addScaledVector(out, lift[i]));
-    for (let k = 2; k < corners.length; k++) surface.triangle(corners[0], corners[k - 1], corners[k], colour);
-  });
-  return surface.mesh();
-}
-
-// Rows of stitches as short straight lines with gaps between.
-function stitches(model, lift) {
-  const places = [];
-  for (const row of model.rows) {
-    const out = vector(model.polygons[row.on].out);
-    const from = vector(row.from).addScaledVector(out, lift[row.on] + STITCH);
-    const way = vector(row.to).sub(vector(row.from));
-    const length = way.length();
-    way.normalize();
-    for (let gone = 0; gone < length; gone += STITCH_LONG + STITCH_GAP) {
-      const a = from.clone().addScaledVector(way, gone);
-      const b = from.clone().addScaledVector(way, Math.min(length, gone + STITCH_LONG));
-      places.push(a.x, a.y, a.z, b.x, b.y, b.z);
-    }
-  }
-  const geometry = new BufferGeometry();
-  geometry.setAttribute("position", new Float32BufferAttribute(places, 3));
-  return new LineSegments(geometry, new LineBasicMaterial({ color: model.thread }));
-}
-
-// A strand of a knot: a round band along its line.
-function strand(given, surface) {
-  const line = given.line.map(vector);
-  const rings = line.map((place, i) => {
-    const way = line[Math.min(i + 1, line.length - 1)].clone().sub(line[Math.max(i - 1, 0)]).normalize();
-    const side = Math.abs(way.z) < 0.9 ? new Vector3(0, 0, 1) : new Vector3(1, 0, 0);
-    const one = side.cross(way).normalize();
-    const two = way.clone().cross(one);
-    return [...Array(ROUND).keys()].map(k => {
-      const angle = 2 * Math.PI * k / ROUND;
-      const out = one.clone().multiplyScalar(Math.cos(angle)).addScaledVector(two, Math.sin(angle));
-      return { out, place: place.clone().addScaledVector(out, given.half) };
-    });
-  });
-  for (let i = 1; i < rings.length; i++) {
-    for (let k = 0; k < ROUND; k++) {
-      const next = (k + 1) % ROUND;
-      const [a, b, c, d] = [rings[i - 1][k], rings[i - 1][next], rings[i][next], rings[i][k]];
-      const colour = lit(given.colours[i - 1], shade(a.out.clone().add(b.out).normalize()));
-      surface.triangle(a.place, b.place, c.place, colour);
-      surface.triangle(a.place, c.place, d.place, colour);
-    }
-  }
-}
-
-function knots(model) {
-  const surface = new Surface();
-  model.strands.forEach(given => strand(given, surface));
-  return surface.mesh();
-}
 
 /** Shows a model in a canvas, turned by finger, mouse, arrow keys or {@code turn}. Throws where WebGL is missing. */
 export class Turning {
@@ -138,7 +26,8 @@ export class Turning {
     this.camera.up.set(0, 0, 1);
     this.middle = new Vector3();
     this.reach = 1;
-    this.look("corner");
+    this.first = canvas.dataset.first || "corner";
+    this.look(this.first);
     this.listen();
     this.sized = new ResizeObserver(() => this.redraw());
     this.sized.observe(canvas);
@@ -163,25 +52,21 @@ export class Turning {
     }
   }
 
-  // The cloth brought to rest in place of its flat pieces; the view stays.
-  drape(things) {
+  // Shows other things. What is the same gift in another shape is looked at from where it was; of another, all is seen.
+  show(things, same = false) {
     this.clear();
     this.scene.add(...things);
-    this.redraw();
-  }
-
-  show(model) {
-    this.clear();
-    const lift = lifts(model.polygons);
-    this.scene.add(cloth(model, lift), stitches(model, lift), knots(model));
-    const room = new Box3().setFromPoints(model.polygons.flatMap(polygon => polygon.corners));
-    room.getCenter(this.middle);
-    this.reach = room.getSize(new Vector3()).length() / 2;
+    if (!same) {
+      const room = new Box3();
+      things.slice(1).filter(thing => thing.isMesh).forEach(thing => room.expandByObject(thing));
+      room.getCenter(this.middle);
+      this.reach = room.getSize(new Vector3()).length() / 2;
+    }
     this.redraw();
   }
 
   look(from) {
-    [this.round, this.tip] = { front: [0, 0.2], above: [0, HIGHEST], corner: [0.55, 0.58], back: [Math.PI, 0.2] }[from];
+    [this.round, this.tip] = LOOKS[from] || LOOKS.corner;
     this.near = 1;
     this.redraw();
   }
@@ -266,7 +151,7 @@ export class Turning {
         ArrowLeft: () => this.turn(STEP, 0), ArrowRight: () => this.turn(-STEP, 0),
         ArrowUp: () => this.turn(0, STEP), ArrowDown: () => this.turn(0, -STEP),
         "+": () => this.closer(1.2), "=": () => this.closer(1.2), "-": () => this.closer(1 / 1.2),
-        Home: () => this.look("corner"),
+        Home: () => this.look(this.first),
       }[event.key];
       if (!act || event.ctrlKey || event.metaKey || event.altKey) return;
       event.preventDefault();

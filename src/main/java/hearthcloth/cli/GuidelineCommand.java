@@ -16,6 +16,7 @@ import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.Rulers;
 import hearthcloth.words.Language;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
 import java.io.File;
 import java.nio.charset.StandardCharsets;
@@ -141,7 +142,8 @@ final class GuidelineCommand implements Callable<Integer> {
         Guideline guideline = guideline(new Taken(cloth, told));
         out.write(GuidelineFile.write(guideline).getBytes(StandardCharsets.UTF_8));
         shell.out().println("Wrote " + out.shown() + ": " + ListWords.plain(called) + ".");
-        GuidelineWords.of(guideline).forEach(line -> shell.out().println("   " + ListWords.line(line)));
+        Voice voice = Voice.english(ruler);
+        GuidelineWords.of(guideline).forEach(rule -> shell.out().println("   " + ListWords.line(rule.in(voice))));
         return 0;
     }
 

@@ -132,7 +132,7 @@ final class ReadCommand implements Callable<Integer> {
         }
         String name = photo.equals("-") ? "The picture" : ListWords.plain(photo);
         throw new BadInputException(
-                List.of(name + " cannot be read:", "  " + ListWords.line(((Reading.Refused) reading).reason())));
+                List.of(name + " cannot be read:", "  " + ListWords.line(((Reading.Refused) reading).reason().english())));
     }
 
     private int written(Reading.Read read, Ruler ruler, OutputFile out, Optional<OutputFile> picture) {

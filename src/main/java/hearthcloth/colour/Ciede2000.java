@@ -1,5 +1,7 @@
 package hearthcloth.colour;
 
+import hearthcloth.number.Elementary;
+
 /**
  * The colour difference of ISO/CIE 11664-6 with all parametric factors 1.
  *
@@ -8,7 +10,7 @@ package hearthcloth.colour;
  */
 final class Ciede2000 {
 
-    private static final double TWENTY_FIVE_TO_THE_SEVENTH = Math.pow(25, 7);
+    private static final double TWENTY_FIVE_TO_THE_SEVENTH = seventh(25);
 
     /** A colour with its red-green axis stretched near grey (eq. 2 to 7). */
     private record Stretched(double lightness, double chroma, double hue) {
@@ -39,7 +41,7 @@ final class Ciede2000 {
                 + 0.24 * cos(2 * hue)
                 + 0.32 * cos(3 * hue + 6)
                 - 0.20 * cos(4 * hue - 63);
-        double fromMiddle = Math.pow(lightness - 50, 2);
+        double fromMiddle = squared(lightness - 50);
         double scaledLightness =
                 (two.lightness - one.lightness) / (1 + 0.015 * fromMiddle / Math.sqrt(20 + fromMiddle)); // eq. 18
         double scaledChroma = (two.chroma - one.chroma) / (1 + 0.045 * chroma); // eq. 19
@@ -53,7 +55,7 @@ final class Ciede2000 {
 
     /** The blue region, where lines of equal hue bend (eq. 16, 17, 21). */
     private static double rotation(double chroma, double hue) {
-        double theta = 30 * Math.exp(-Math.pow((hue - 275) / 25, 2));
+        double theta = 30 * Elementary.exp(-squared((hue - 275) / 25));
         return -2 * weight(chroma) * sin(2 * theta);
     }
 
@@ -72,15 +74,24 @@ final class Ciede2000 {
     }
 
     private static double weight(double chroma) {
-        double seventh = Math.pow(chroma, 7);
+        double seventh = seventh(chroma);
         return Math.sqrt(seventh / (seventh + TWENTY_FIVE_TO_THE_SEVENTH));
     }
 
+    private static double squared(double x) {
+        return x * x;
+    }
+
+    private static double seventh(double x) {
+        double cube = x * x * x;
+        return cube * cube * x;
+    }
+
     private static double sin(double degrees) {
-        return Math.sin(Math.toRadians(degrees));
+        return Elementary.sin(degrees * Elementary.DEGREE);
     }
 
     private static double cos(double degrees) {
-        return Math.cos(Math.toRadians(degrees));
+        return Elementary.cos(degrees * Elementary.DEGREE);
     }
 }

@@ -63,7 +63,7 @@ public final class Harmony {
                         .mapToDouble(other -> colour.apply(one)
                                 .lab()
                                 .difference(colour.apply(other).lab()))
-                        .sum()))
+                        .reduce(0, Double::sum)))
                 .orElseThrow(() -> new IllegalArgumentException("one is picked from at least one fabric"));
     }
 

@@ -1,6 +1,7 @@
 package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
+import hearthcloth.number.Elementary;
 
 /**
  * A colour by CIE 1976 L*a*b* under daylight D65; distances in it are about as large as they look.
@@ -45,17 +46,17 @@ public record Lab(double lightness, double a, double b) {
 
     /** Colour difference by CIE 1976: the Euclidean distance in Lab. */
     public double apart(Lab other) {
-        return Math.hypot(lightness - other.lightness, Math.hypot(a - other.a, b - other.b));
+        return Elementary.hypot(lightness - other.lightness, Elementary.hypot(a - other.a, b - other.b));
     }
 
     /** How colourful: 0 for greys, above 100 for the strongest colours of a screen. */
     public double chroma() {
-        return Math.hypot(a, b);
+        return Elementary.hypot(a, b);
     }
 
     /** Where on the colour circle, in degrees from 0 up to 360: red near 40, yellow 103, green 136, blue 306; 0 for grey. */
     public double hue() {
-        double degrees = Math.toDegrees(Math.atan2(b, a));
+        double degrees = Elementary.atan2(b, a) / Elementary.DEGREE;
         double positive = degrees < 0 ? degrees + 360 : degrees;
         return positive < 360 ? positive : 0; // a whisker below zero rounds up to a full turn
     }
@@ -84,7 +85,7 @@ public record Lab(double lightness, double a, double b) {
     }
 
     private static double root(double t) {
-        return t > EPSILON ? Math.cbrt(t) : (KAPPA * t + 16) / 116;
+        return t > EPSILON ? Elementary.cbrt(t) : (KAPPA * t + 16) / 116;
     }
 
     private static double cube(double f) {

@@ -1,6 +1,7 @@
 package hearthcloth.colour;
 
 import hearthcloth.colour.Matrix.Row;
+import hearthcloth.number.Elementary;
 
 /**
  * The sRGB transfer curve: between the 8 bits of a channel and linear light, from 0 to 1. Source: docs/sources.md#srgb.
@@ -12,7 +13,7 @@ final class Light {
     static {
         for (int i = 0; i < DECODED.length; i++) {
             double c = i / 255.0;
-            DECODED[i] = c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+            DECODED[i] = c <= 0.04045 ? c / 12.92 : Elementary.pow((c + 0.055) / 1.055, 2.4);
         }
     }
 
@@ -30,7 +31,7 @@ final class Light {
 
     private static int encoded(double light) {
         double clipped = Math.min(1, Math.max(0, light));
-        double c = clipped <= 0.0031308 ? clipped * 12.92 : 1.055 * Math.pow(clipped, 1 / 2.4) - 0.055;
+        double c = clipped <= 0.0031308 ? clipped * 12.92 : 1.055 * Elementary.pow(clipped, 1 / 2.4) - 0.055;
         return (int) Math.round(c * 255);
     }
 }

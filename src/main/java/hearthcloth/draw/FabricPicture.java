@@ -47,7 +47,7 @@ public final class FabricPicture {
      */
     static byte[] jpeg(byte[] file, int side, UnaryOperator<BufferedImage> drawn) {
         if (file.length > MOST_BYTES) {
-            throw new RefusedPictureException("This picture is over 20 MB; make it smaller and try again.");
+            throw new RefusedPictureException("LARGE");
         }
         ImageReader reader = ImageIO.getImageReadersByFormatName(kind(file)).next();
         try (MemoryCacheImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(file))) {
@@ -56,7 +56,7 @@ public final class FabricPicture {
         } catch (RefusedPictureException e) {
             throw e;
         } catch (IOException | RuntimeException e) {
-            throw new RefusedPictureException("This picture is damaged; export it again as PNG or JPEG.", e);
+            throw new RefusedPictureException("DAMAGED", e);
         } finally {
             reader.dispose();
         }
@@ -69,7 +69,7 @@ public final class FabricPicture {
         if (file.length > 3 && (file[0] & 0xff) == 0xff && (file[1] & 0xff) == 0xd8) {
             return "jpeg";
         }
-        throw new RefusedPictureException("This is no PNG or JPEG picture; export it as one of these.");
+        throw new RefusedPictureException("KIND");
     }
 
     /** Makes the reader skip pixels of a large picture; the header is checked before anything is decompressed. */
@@ -77,7 +77,7 @@ public final class FabricPicture {
         long width = reader.getWidth(0);
         long height = reader.getHeight(0);
         if (width * height > MOST_PIXELS) {
-            throw new RefusedPictureException("This picture has over 50 megapixels; make it smaller and try again.");
+            throw new RefusedPictureException("PIXELS");
         }
         int every = (int) Math.max(1, Math.min(width, height) / (2L * side));
         ImageReadParam param = reader.getDefaultReadParam();

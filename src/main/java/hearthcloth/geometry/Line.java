@@ -1,5 +1,6 @@
 package hearthcloth.geometry;
 
+import hearthcloth.number.Elementary;
 import java.util.List;
 
 /** A straight line, as a place on it and its direction (a unit vector). */
@@ -38,8 +39,8 @@ public record Line(Point at, double dx, double dy) {
             xy += weights[i] * x * y;
             yy += weights[i] * y * y;
         }
-        double angle = 0.5 * Math.atan2(2 * xy, xx - yy);
-        return new Line(new Point(mx, my), Math.cos(angle), Math.sin(angle));
+        double angle = 0.5 * Elementary.atan2(2 * xy, xx - yy);
+        return new Line(new Point(mx, my), Elementary.cos(angle), Elementary.sin(angle));
     }
 
     /** The signed distance of a place from the line; positive to the right of the direction, with y down. */

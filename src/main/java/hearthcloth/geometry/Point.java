@@ -1,5 +1,7 @@
 package hearthcloth.geometry;
 
+import hearthcloth.number.Elementary;
+
 /**
  * A place or a way in the plane, in whatever unit its holder says: pixels of a picture, millimetres on the floor, on the
  * flat cloth or on paper. Which way y runs is the holder's too.
@@ -8,7 +10,7 @@ public record Point(double x, double y) {
 
     /** The distance to {@code other}, in the unit of both. */
     public double to(Point other) {
-        return Math.hypot(other.x - x, other.y - y);
+        return Elementary.hypot(other.x - x, other.y - y);
     }
 
     public Point plus(double dx, double dy) {

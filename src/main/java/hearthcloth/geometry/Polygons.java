@@ -1,5 +1,6 @@
 package hearthcloth.geometry;
 
+import hearthcloth.number.Elementary;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -96,7 +97,7 @@ public final class Polygons {
     }
 
     private static Point way(Point from, Point to) {
-        double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
+        double length = Elementary.hypot(to.x() - from.x(), to.y() - from.y());
         return length < 1e-9 ? new Point(0, 0) : new Point((to.x() - from.x()) / length, (to.y() - from.y()) / length);
     }
 }

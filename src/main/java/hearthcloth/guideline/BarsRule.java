@@ -6,6 +6,9 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -85,22 +88,30 @@ public sealed interface BarsRule {
         return this instanceof AsStrips ? "strips" : RuleText.OPEN;
     }
 
-    /** For a reader, to follow "The bars are". */
-    default String words(Ruler ruler) {
+    /** For a reader: what is asked of the bars. */
+    default Sentence said() {
         if (this instanceof Widths widths) {
-            String each = widths.widths().stream()
-                    .map(width -> ruler.write(width, Rounding.NEAREST))
-                    .collect(Collectors.joining(", then "));
-            return each + (widths.finished() ? " wide, finished" : " wide, as cut");
+            return is(
+                    widths.finished() ? "WIDTHS_FINISHED" : "WIDTHS",
+                    new Argument.Widths(widths.widths(), Rounding.NEAREST),
+                    Argument.text(""));
         }
         if (this instanceof Between between) {
-            return "from " + ruler.write(between.least(), Rounding.NEAREST) + " to "
-                    + ruler.write(between.most(), Rounding.NEAREST)
-                    + (between.finished() ? " wide, finished" : " wide, as cut");
+            return is(
+                    between.finished() ? "BETWEEN_FINISHED" : "BETWEEN",
+                    Argument.of(between.least(), Rounding.NEAREST),
+                    Argument.of(between.most(), Rounding.NEAREST));
         }
         if (this instanceof OfWidth ofWidth) {
-            return ofWidth.share() + " of the cloth's width";
+            return is(
+                    "SHARE",
+                    Argument.number(ofWidth.share().least()),
+                    Argument.number(ofWidth.share().most()));
         }
-        return this instanceof AsStrips ? "as wide as your strips are" : "as your heap has them";
+        return is(this instanceof AsStrips ? "STRIPS" : "OPEN", Argument.text(""), Argument.text(""));
+    }
+
+    private static Sentence is(String kind, Argument width, Argument most) {
+        return RulingSentences.isBars(kind, most, width);
     }
 }

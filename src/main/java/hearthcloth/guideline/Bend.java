@@ -1,11 +1,13 @@
 package hearthcloth.guideline;
 
+import hearthcloth.words.sentence.Sentence;
+
 /**
  * A rule that a cloth does not keep.
  *
  * @param what how the cloth differs from it, a sentence
  */
-public record Bend(Rule rule, String what) {
+public record Bend(Rule rule, Sentence what) {
 
     /** The rules, the one that is bent most readily first. */
     public enum Rule {

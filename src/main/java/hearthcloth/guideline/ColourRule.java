@@ -2,6 +2,10 @@ package hearthcloth.guideline;
 
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PlanningSentences;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,21 +31,10 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
 
     /** What the hearth is cut from. */
     public enum Middle {
-        ANY("any fabric"),
-        FAVOURITE("your favourite fabric"),
-        LIGHTEST("your lightest fabric that is large enough"),
-        DARKEST("your darkest fabric that is large enough");
-
-        private final String words;
-
-        Middle(String words) {
-            this.words = words;
-        }
-
-        /** For a reader, to follow "In the middle lies". */
-        public String words() {
-            return words;
-        }
+        ANY,
+        FAVOURITE,
+        LIGHTEST,
+        DARKEST;
 
         /** As it is read. */
         public String word() {
@@ -101,12 +94,20 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
                 : ways.stream().map(kind -> RuleText.plain(kind.title())).collect(Collectors.joining(" or "));
     }
 
-    /** For a reader, to follow "Colours:". */
-    public String words() {
-        return ways.isEmpty()
-                ? "as your heap has them"
-                : ways.stream()
-                        .map(kind -> RuleText.plain(kind.title()) + " (" + kind.idea() + ")")
-                        .collect(Collectors.joining(", or "));
+    /** For a reader: the ways and what each is. */
+    public Sentence said() {
+        List<Sentence> each = ways.stream()
+                .map(kind -> RulingSentences.isWay(
+                        PlanningSentences.schemeIdea(kind.name()), PlanningSentences.scheme(kind.name())))
+                .toList();
+        return RulingSentences.isColours(
+                ways.isEmpty() ? "yes" : "no", Argument.row(Argument.Joined.OR, each));
+    }
+
+    /** The names of the ways alone. */
+    Argument names() {
+        return Argument.row(
+                Argument.Joined.OR,
+                ways.stream().map(kind -> PlanningSentences.scheme(kind.name())).toList());
     }
 }

@@ -3,6 +3,7 @@ package hearthcloth.guideline;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
+import hearthcloth.cloth.layout.Order;
 import hearthcloth.guideline.ClothFacts.Bar;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
@@ -11,6 +12,10 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PlanningSentences;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.Tail;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,10 +58,12 @@ public final class GuidelineCheck {
         boolean kept = ways.isEmpty() || ways.stream().anyMatch(way -> SchemeRule.holds(way, cloth, fabrics));
         return bend(kept, Bend.Rule.COLOURS, () -> {
             List<Scheme.Kind> found = ClothFacts.ways(cloth, fabrics);
-            String are = found.isEmpty()
-                    ? "lie as the fabric falls"
-                    : "are " + new ColourRule(List.of(found.get(0)), ColourRule.Middle.ANY).written();
-            return "The colours " + are + ", not " + guideline.colours().written() + ".";
+            return RulingSentences.bendColours(
+                    found.isEmpty() ? "none" : "some",
+                    found.isEmpty()
+                            ? Argument.text("")
+                            : PlanningSentences.scheme(found.get(0).name()),
+                    guideline.colours().names());
         });
     }
 
@@ -70,8 +77,9 @@ public final class GuidelineCheck {
         return bend(
                 kept,
                 Bend.Rule.MIDDLE,
-                () -> "In the middle lies " + lies + ", not "
-                        + wanted.map(Fabric::name).orElse("") + ".");
+                () -> RulingSentences.bendMiddle(
+                        Argument.text(lies),
+                        Argument.text(wanted.map(Fabric::name).orElse(""))));
     }
 
     private Optional<Bend> bars(ClothFacts facts) {
@@ -80,11 +88,11 @@ public final class GuidelineCheck {
         return bend(kept, Bend.Rule.BARS, () -> {
             TreeSet<Length> cut = new TreeSet<>();
             facts.bars().forEach(bar -> cut.add(bar.width().cut()));
-            String widths = cut.first().equals(cut.last())
-                    ? ruler.write(cut.first(), Rounding.NEAREST)
-                    : ruler.number(cut.first(), Rounding.NEAREST) + " to " + ruler.write(cut.last(), Rounding.NEAREST);
-            return "The bars are cut " + widths + " wide, not "
-                    + rule.words(ruler).replaceFirst(" wide", "") + ".";
+            Argument least = Argument.of(cut.first(), Rounding.NEAREST);
+            Argument widths = cut.first().equals(cut.last())
+                    ? least
+                    : RulingSentences.bendWidths(least, Argument.of(cut.last(), Rounding.NEAREST));
+            return RulingSentences.bendBars(rule.said(), widths);
         });
     }
 
@@ -116,8 +124,7 @@ public final class GuidelineCheck {
         return bend(
                 rule.holds(facts.rounds()),
                 Bend.Rule.ROUNDS,
-                () -> "There " + (facts.rounds() == 1 ? "is one round" : "are " + facts.rounds() + " rounds") + ", not "
-                        + rule.written() + ".");
+                () -> RulingSentences.bendRounds(facts.rounds(), rule.said()));
     }
 
     private Optional<Bend> joins(ClothFacts facts) {
@@ -125,7 +132,7 @@ public final class GuidelineCheck {
         return bend(
                 facts.mostJoins() <= most,
                 Bend.Rule.JOINS,
-                () -> "One bar has " + facts.mostJoins() + " joins, not at most " + most + ".");
+                () -> RulingSentences.bendJoins(facts.mostJoins(), Argument.number(most)));
     }
 
     private Optional<Bend> hearth(ClothFacts facts) {
@@ -142,22 +149,21 @@ public final class GuidelineCheck {
         return bend(
                 kept,
                 Bend.Rule.HEARTH,
-                () -> "The hearth is cut " + ruler.write(facts.hearth().cut(), Rounding.UP) + ", "
-                        + Math.round(100.0
+                () -> RulingSentences.bendHearth(
+                        rule.said(),
+                        Argument.percent(Math.round(100.0
                                 * finished.width().nm()
-                                / facts.finished().width().nm())
-                        + " % of the cloth's width, not " + rule.words(ruler) + ".");
+                                / facts.finished().width().nm())),
+                        Argument.of(facts.hearth().cut(), Rounding.UP)));
     }
 
     private Optional<Bend> order(ClothFacts facts) {
         return bend(
                 guideline.shape().order().isEmpty() || guideline.shape().order().equals(facts.order()),
                 Bend.Rule.ORDER,
-                () -> "The bars are laid "
-                        + facts.order()
-                                .map(order -> "in the order " + order.word())
-                                .orElse("in another order") + ", not "
-                        + guideline.shape().order().map(order -> order.word()).orElse("") + ".");
+                () -> RulingSentences.bendOrder(
+                        facts.order().map(Order::name).orElse("OTHER"),
+                        guideline.shape().order().map(Order::name).orElse("")));
     }
 
     private Optional<Bend> size(ClothFacts facts) {
@@ -176,7 +182,7 @@ public final class GuidelineCheck {
         return bend(
                 kept,
                 Bend.Rule.SIZE,
-                () -> "The cloth is " + ruler.write(is, Rounding.NEAREST) + ", not " + rule.words(ruler) + ".");
+                () -> RulingSentences.bendSize(rule.said(), Argument.of(is, Rounding.NEAREST)));
     }
 
     /** What each end of a tied cloth needs, as it is usual with this ruler. */
@@ -184,7 +190,7 @@ public final class GuidelineCheck {
         return (ruler.isMetric() ? Tail.METRIC : Tail.INCHES).usual();
     }
 
-    private static Optional<Bend> bend(boolean kept, Bend.Rule rule, java.util.function.Supplier<String> sentence) {
+    private static Optional<Bend> bend(boolean kept, Bend.Rule rule, java.util.function.Supplier<Sentence> sentence) {
         return kept ? Optional.empty() : Optional.of(new Bend(rule, sentence.get()));
     }
 }

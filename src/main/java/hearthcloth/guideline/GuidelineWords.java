@@ -1,12 +1,14 @@
 package hearthcloth.guideline;
 
-import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
+import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 
 /** A guideline in plain words, a sentence for each rule. */
@@ -15,45 +17,36 @@ public final class GuidelineWords {
     private GuidelineWords() {}
 
     /** Every rule; what is open is said too, since that is where a reader's heap speaks. */
-    public static List<String> of(Guideline guideline) {
-        Ruler ruler = guideline.told().ruler();
+    public static List<Sentence> of(Guideline guideline) {
         Guideline.ShapeRule shape = guideline.shape();
+        PiecingRules joins = guideline.sewing().joins();
         return List.of(
-                "The cloth is " + guideline.size().words(ruler) + ".",
-                "The hearth, the piece in the middle, is " + shape.hearth().words(ruler) + ".",
-                "The bars round it are " + shape.bars().words(ruler) + ".",
-                "There are " + shape.rounds().words() + ".",
-                shape.order().map(GuidelineWords::laid).orElse("The order of the bars is as your heap gives it."),
-                "Colours: " + guideline.colours().words() + ".",
-                "In the middle lies " + guideline.colours().middle().words() + ".",
-                joins(guideline.sewing().joins(), ruler),
-                sewn(guideline.sewing().making(), ruler));
+                RulingSentences.size(guideline.size().said()),
+                RulingSentences.hearth(shape.hearth().said()),
+                RulingSentences.bars(shape.bars().said()),
+                RulingSentences.rounds(shape.rounds().said()),
+                shape.order()
+                        .map(order -> RulingSentences.order(order.name()))
+                        .orElseGet(RulingSentences::orderOpen),
+                RulingSentences.colours(guideline.colours().said()),
+                RulingSentences.middle(guideline.colours().middle().name()),
+                RulingSentences.joins(Argument.of(joins.leastPiece(), Rounding.UP), joins.mostJoins()),
+                sewn(guideline.sewing().making()));
     }
 
-    private static String laid(Order order) {
-        return switch (order) {
-            case ROUND -> "Each bar is laid to the next side, round and round.";
-            case PAIRS -> "Bars are laid in opposite pairs.";
-            case TWO_SIDES -> "Bars are laid to two sides only, so that the hearth stays in a corner.";
-        };
-    }
-
-    private static String joins(PiecingRules rules, Ruler ruler) {
-        if (rules.mostJoins() == 0) {
-            return "Each bar is one piece; none is joined.";
-        }
-        return "A bar may be joined from pieces, with at most " + rules.mostJoins()
-                + (rules.mostJoins() == 1 ? " join" : " joins") + ", none finishing under "
-                + ruler.write(rules.leastPiece(), Rounding.UP) + ".";
-    }
-
-    private static String sewn(Making making, Ruler ruler) {
+    private static Sentence sewn(Making making) {
         SeamKind seam = making.seam();
         Hem hem = making.hem();
-        return "Seams: " + seam.name() + ", " + ruler.number(seam.narrow(), Rounding.NEAREST) + " + "
-                + ruler.write(seam.wide(), Rounding.NEAREST) + ". Hem: "
-                + ruler.number(hem.first(), Rounding.NEAREST) + " + "
-                + ruler.write(hem.second(), Rounding.NEAREST) + ", "
-                + (hem.corner() == Hem.Corner.MITRED ? "mitred" : "square") + " corners.";
+        return RulingSentences.sewn(
+                hem.corner().name(),
+                near(hem.first()),
+                near(seam.narrow()),
+                RulingSentences.seam(Argument.text(seam.name()), seam.name().replaceAll("\\W+", "_")),
+                near(hem.second()),
+                near(seam.wide()));
+    }
+
+    private static Argument near(Length length) {
+        return Argument.of(length, Rounding.NEAREST);
     }
 }

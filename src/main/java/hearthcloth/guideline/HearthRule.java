@@ -5,6 +5,9 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 
 /** The piece in the middle: {@code open}, {@code largest square}, {@code 30 to 40 %}, {@code 14 in}, {@code 12 in finished}. */
 public sealed interface HearthRule {
@@ -52,16 +55,23 @@ public sealed interface HearthRule {
         return this instanceof LargestSquare ? "largest square" : RuleText.OPEN;
     }
 
-    /** For a reader, to follow "The hearth, the piece in the middle, is". */
-    default String words(Ruler ruler) {
+    /** For a reader: what is asked of the hearth. */
+    default Sentence said() {
+        Argument none = Argument.text("");
         if (this instanceof Exactly exactly) {
-            return ruler.write(exactly.size(), Rounding.NEAREST) + (exactly.finished() ? ", finished" : ", as cut");
+            return RulingSentences.isHearth(
+                    exactly.finished() ? "FINISHED" : "EXACT",
+                    none,
+                    none,
+                    Argument.of(exactly.size(), Rounding.NEAREST));
         }
         if (this instanceof OfWidth ofWidth) {
-            return ofWidth.share() + " of the cloth's width";
+            return RulingSentences.isHearth(
+                    "SHARE",
+                    Argument.number(ofWidth.share().least()),
+                    Argument.number(ofWidth.share().most()),
+                    none);
         }
-        return this instanceof LargestSquare
-                ? "the largest square that one of your pieces gives"
-                : "as your heap has it";
+        return RulingSentences.isHearth(this instanceof LargestSquare ? "SQUARE" : "OPEN", none, none, none);
     }
 }

@@ -1,6 +1,8 @@
 package hearthcloth.guideline;
 
 import hearthcloth.measure.MeasureException;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -64,11 +66,11 @@ public record RoundsRule(int least, int most) {
         return isOpen() ? RuleText.OPEN : isOne() ? Integer.toString(least) : least + " to " + most;
     }
 
-    /** For a reader, to follow "There are". */
-    public String words() {
+    /** For a reader: how many. */
+    public Sentence said() {
         if (isOpen()) {
-            return "as many rounds as your heap gives";
+            return RulingSentences.isRounds("none", 0);
         }
-        return written() + (most == 1 ? " round" : " rounds") + " of bars";
+        return RulingSentences.isRounds(isOne() ? "none" : Integer.toString(least), most);
     }
 }

@@ -6,6 +6,9 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import java.util.List;
@@ -75,18 +78,21 @@ public sealed interface SizeRule {
                 : RuleText.OPEN;
     }
 
-    /** For a reader, to follow "The cloth is". */
-    default String words(Ruler ruler) {
+    /** For a reader: what is asked of the cloth. */
+    default Sentence said() {
+        Argument none = Argument.text("");
         if (this instanceof Exactly exactly) {
-            return ruler.write(exactly.size(), Rounding.NEAREST) + ", finished";
+            return RulingSentences.isSize("EXACT", none, Argument.of(exactly.size(), Rounding.NEAREST));
         }
         if (this instanceof Within within) {
-            return "a square from " + ruler.write(within.least(), Rounding.NEAREST) + " to "
-                    + ruler.write(within.most(), Rounding.NEAREST) + ", as large as your heap allows";
+            return RulingSentences.isSize(
+                    "WITHIN",
+                    Argument.of(within.most(), Rounding.NEAREST),
+                    Argument.of(within.least(), Rounding.NEAREST));
         }
         return this instanceof ForGift gift
-                ? "large enough to wrap " + gift.gift().describe(ruler) + ", "
-                        + gift.tie().words()
-                : "as large as your heap allows";
+                ? RulingSentences.isGift(
+                        gift.gift().said(), RulingSentences.tie(gift.tie().name()))
+                : RulingSentences.isSize("OPEN", none, none);
     }
 }

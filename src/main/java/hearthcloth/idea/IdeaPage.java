@@ -38,6 +38,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -88,7 +89,9 @@ public final class IdeaPage {
         parts.put("by", escaped(told.by()));
         parts.put("told", paragraphs(told.words()));
         parts.put("picture", told.picture().map(IdeaPage::picture).orElse(""));
-        parts.put("rules", list(GuidelineWords.of(guideline)));
+        parts.put("rules", inEach(voice -> list(GuidelineWords.of(guideline).stream()
+                .map(rule -> rule.in(voice))
+                .toList())));
         parts.put("example", plan.map(this::example).orElse(""));
         parts.put("making", plan.map(this::making).orElse(""));
         parts.put("words", PageWords.json());
@@ -156,6 +159,11 @@ public final class IdeaPage {
 
     /** How such a cloth is sewn and tied, in each language; the page shows its reader's. */
     private String making(Plan plan) {
+        return inEach(voice -> making(plan, voice));
+    }
+
+    /** A part of the page in each language; the page shows its reader's. */
+    private String inEach(Function<Voice, String> said) {
         StringBuilder out = new StringBuilder();
         for (Language language : Language.values()) {
             out.append("<div lang=\"")
@@ -163,7 +171,7 @@ public final class IdeaPage {
                     .append("\" data-in=\"")
                     .append(language.tag())
                     .append(language == Language.ENGLISH ? "\">" : "\" hidden>")
-                    .append(making(plan, Voice.of(language, ruler)))
+                    .append(said.apply(Voice.of(language, ruler)))
                     .append("</div>");
         }
         return out.toString();

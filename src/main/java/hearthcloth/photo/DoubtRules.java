@@ -14,16 +14,15 @@ import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.InteriorColour;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Finds reasons not to trust what was read about a piece. */
 final class DoubtRules {
-
-    private static final String AWAY =
-            "It lies far from the sheet, where the picture tells sizes less surely; move it nearer.";
 
     private final List<Doubt> found = new ArrayList<>();
 
@@ -44,7 +43,7 @@ final class DoubtRules {
         if (blob.cutOff()) {
             doubts.add(
                     Doubt.Kind.CUT_OFF,
-                    "It runs off the picture; move it in or step back, and take the picture again.");
+                    PhotographingSentences.doubtCutOff());
         }
         doubts.faint(traced, interior);
         doubts.touching(outline, interior);
@@ -69,21 +68,20 @@ final class DoubtRules {
         if (outline.picture().stream().anyMatch(corner -> doubts.isAtTheEdge(corner, scale))) {
             doubts.add(
                     Doubt.Kind.CUT_OFF,
-                    "It reaches the picture's edge; what lies beyond is not measured. Take the picture again if it runs on.");
+                    PhotographingSentences.doubtEdge());
         }
         others.entrySet().stream()
                 .filter(other -> OutlineOverlap.isOver(outline, other.getValue().outline()))
                 .forEach(other -> doubts.add(
                         Doubt.Kind.TOUCHING,
-                        "It lies over piece " + other.getKey() + "; leave one of them out, or the same cloth comes in"
-                                + " twice."));
+                        PhotographingSentences.doubtOver(Argument.text(other.getKey()))));
         if (rough && doubts.isVague(outline, scale)) {
             doubts.add(
                     Doubt.Kind.UNEVEN,
-                    "Its corners were placed roughly; look closely, and drag each to where it belongs.");
+                    PhotographingSentences.doubtRough());
         }
         if (doubts.isFar(outline, scale)) {
-            doubts.add(Doubt.Kind.FAR, AWAY);
+            doubts.add(Doubt.Kind.FAR, PhotographingSentences.doubtFar());
         }
         return doubts.found;
     }
@@ -95,16 +93,16 @@ final class DoubtRules {
                 || scale.pictureHeight() - corner.y() < near;
     }
 
-    private void add(Doubt.Kind kind, String sentence) {
+    private void add(Doubt.Kind kind, Sentence sentence) {
         found.add(new Doubt(kind, sentence));
     }
 
     private void faint(FittedPolygon traced, InteriorColour interior) {
         if (interior.contrast() < parameters.doubts().faintContrast()) {
-            add(Doubt.Kind.FAINT, "It hardly differs from what it lies on; lay it on something lighter or darker.");
+            add(Doubt.Kind.FAINT, PhotographingSentences.doubtGround());
         } else if (traced.fits().stream()
                 .anyMatch(fit -> fit.share() < parameters.doubts().faintShare())) {
-            add(Doubt.Kind.FAINT, "Part of its rim cannot be made out; check the outline or lay it on another ground.");
+            add(Doubt.Kind.FAINT, PhotographingSentences.doubtRim());
         }
     }
 
@@ -119,9 +117,9 @@ final class DoubtRules {
                         > parameters.doubts().twoCloths().apart();
         int hollows = hollows(outline.floor());
         if (twoColours || hollows >= 2) {
-            add(Doubt.Kind.TOUCHING, "It may be two pieces that touch or overlap; lay them apart, or split it here.");
+            add(Doubt.Kind.TOUCHING, PhotographingSentences.doubtTwo());
         } else if (outline.floor().size() > parameters.doubts().mostCorners()) {
-            add(Doubt.Kind.UNEVEN, "Its rim is uneven; check the outline.");
+            add(Doubt.Kind.UNEVEN, PhotographingSentences.doubtUneven());
         }
     }
 
@@ -144,25 +142,21 @@ final class DoubtRules {
         if (mm > parameters.doubts().fringeMm()) {
             add(
                     Doubt.Kind.FRAYED,
-                    String.format(
-                            Locale.ROOT,
-                            "Its edges are frayed by about %.0f mm; it is measured without the threads. Trim it first to"
-                                    + " be sure.",
-                            Math.ceil(mm)));
+                    PhotographingSentences.doubtFrayed(Argument.number(Math.round(Math.ceil(mm)))));
         }
     }
 
     private void far(PieceOutline outline, FloorScale scale) {
         if (isFar(outline, scale)) {
-            add(Doubt.Kind.FAR, AWAY);
+            add(Doubt.Kind.FAR, PhotographingSentences.doubtFar());
         } else if (found.isEmpty() && isVague(outline, scale)) {
-            add(Doubt.Kind.UNEVEN, "Its sides cannot be told well; check the outline.");
+            add(Doubt.Kind.UNEVEN, PhotographingSentences.doubtSides());
         }
     }
 
     private boolean isFar(PieceOutline outline, FloorScale scale) {
         return outline.floor().stream()
-                .anyMatch(c -> c.to(scale.sheetMiddle()) > parameters.doubts().far() * scale.sheetSpanMm());
+                .anyMatch(c -> scale.fromSheet(c) > parameters.doubts().far() * scale.sheetSpanMm());
     }
 
     private boolean isVague(PieceOutline outline, FloorScale scale) {

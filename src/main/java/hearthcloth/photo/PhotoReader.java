@@ -43,10 +43,10 @@ public final class PhotoReader {
     /** The same by this reader's own values. */
     public Reading reading(byte[] photograph, ShownSheet sheet, ReadingProgress progress) {
         try {
-            progress.at(0, "opening the picture");
+            progress.at(0, "opening");
             return read(ImageDecoder.decode(photograph), sheet, progress);
         } catch (PhotoRefusedException e) {
-            return new Reading.Refused(String.valueOf(e.getMessage()));
+            return new Reading.Refused(e.sentence());
         }
     }
 

@@ -11,6 +11,9 @@ import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -35,14 +38,14 @@ public final class Photograph {
     }
 
     /** Why these bytes cannot be read, judged by their header alone; empty where they may be read. */
-    public static Optional<String> refusal(byte[] bytes) {
+    public static Optional<Sentence> refusal(byte[] bytes) {
         try {
             ImageDecoder.look(bytes);
             return Optional.empty();
         } catch (PhotoRefusedException e) {
-            return Optional.of(String.valueOf(e.getMessage()));
+            return Optional.of(e.sentence());
         } catch (RuntimeException e) {
-            return Optional.of("The picture is damaged; save it again as a JPEG and retry.");
+            return Optional.of(PhotographingSentences.pictureDamaged());
         }
     }
 
@@ -58,26 +61,26 @@ public final class Photograph {
     /**
      * Decodes a photograph that was read before.
      *
-     * @throws IllegalArgumentException with a sentence, where it cannot be read after all
+     * @throws RefusedException with a sentence, where it cannot be read after all
      */
     public static Photograph of(byte[] bytes) {
         try {
             return new Photograph(ImageDecoder.decode(bytes).picture());
         } catch (PhotoRefusedException e) {
-            throw new IllegalArgumentException(e.getMessage(), e);
+            throw new RefusedException(e.sentence());
         }
     }
 
     /**
      * Decodes any picture, however small.
      *
-     * @throws IllegalArgumentException with a sentence, where it cannot be read
+     * @throws RefusedException with a sentence, where it cannot be read
      */
     static Photograph ofAny(byte[] bytes) {
         try {
             return new Photograph(ImageDecoder.picture(bytes));
         } catch (PhotoRefusedException e) {
-            throw new IllegalArgumentException(e.getMessage(), e);
+            throw new RefusedException(e.sentence());
         }
     }
 

@@ -18,6 +18,7 @@ import hearthcloth.photo.segment.InteriorColour;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Turns traced shapes into measured pieces. */
@@ -48,10 +49,14 @@ final class PieceMeasurement {
         this.parameters = parameters;
     }
 
-    /** All shapes but the sheet, numbered in reading order. */
-    List<ReadPiece> of(List<Blob> blobs, List<FittedPolygon> traced, int sheetIndex) {
-        FittedPolygon own = traced.get(sheetIndex);
-        return beside(own.corners(), own.sharpness(), blobs, traced, sheetIndex);
+    /**
+     * All shapes but the sheets, numbered in reading order.
+     *
+     * @param sheets which of the shapes are sheets, the surest first
+     */
+    List<ReadPiece> of(List<Blob> blobs, List<FittedPolygon> traced, List<Integer> sheets) {
+        FittedPolygon own = traced.get(sheets.get(0));
+        return beside(own.corners(), own.sharpness(), blobs, traced, sheets);
     }
 
     /**
@@ -61,16 +66,17 @@ final class PieceMeasurement {
      * @param sharpest sharpness of the sheet's own edges
      */
     List<ReadPiece> beside(List<Point> paper, double sharpest, List<Blob> blobs, List<FittedPolygon> traced) {
-        return beside(paper, sharpest, blobs, traced, -1);
+        return beside(paper, sharpest, blobs, traced, List.of());
     }
 
     private List<ReadPiece> beside(
-            List<Point> blank, double sharpest, List<Blob> blobs, List<FittedPolygon> traced, int sheetIndex) {
+            List<Point> blank, double sharpest, List<Blob> blobs, List<FittedPolygon> traced, List<Integer> sheets) {
         InteriorColour paper = InteriorColour.of(blank, coarse, ground);
         WhiteBalance light = new WhiteBalance(sheet.white() ? paper.colour() : WhiteBalance.PAPER, paper.ground());
+        Set<Integer> floor = GroundShapes.among(blobs, traced, coarse, parameters);
         List<ReadPiece> pieces = IntStream.range(0, blobs.size())
                 .parallel()
-                .filter(i -> i != sheetIndex)
+                .filter(i -> !sheets.contains(i) && !floor.contains(i))
                 .mapToObj(i -> piece(blobs.get(i), traced.get(i), light, sharpest))
                 .filter(this::isCloth)
                 .sorted(Comparator.comparingDouble(PieceMeasurement::row).thenComparingDouble(p -> top(p).x()))

@@ -2,6 +2,7 @@ package hearthcloth.photo;
 
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 
 /** The result of reading a photograph. */
@@ -33,5 +34,5 @@ public sealed interface Reading {
     }
 
     /** Nothing could be measured; {@code reason} says why and what to do, in sentences for the maker. */
-    record Refused(String reason) implements Reading {}
+    record Refused(Sentence reason) implements Reading {}
 }

@@ -108,7 +108,7 @@ public final class ReadingOverlay {
     }
 
     private void draw() {
-        outlined(read.scale().sheetInPicture(), SHEET, new float[] {});
+        read.scale().sheetsInPicture().forEach(sheet -> outlined(sheet, SHEET, new float[] {}));
         for (ReadPiece piece : read.pieces()) {
             boolean sure = piece.doubts().isEmpty();
             outlined(piece.outline().picture(), sure ? SURE : DOUBTFUL, sure ? new float[] {} : new float[] {3, 5});

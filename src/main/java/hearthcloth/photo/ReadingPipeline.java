@@ -28,6 +28,8 @@ import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ConcavitySplit;
 import hearthcloth.photo.segment.OccupancyMap;
 import hearthcloth.photo.segment.PaleShapes;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,9 +46,8 @@ final class ReadingPipeline {
      */
     private static final int FAR = 8;
 
-    private static final String NO_MARKS =
-            "The measuring sheet was not found: fewer than three of its square marks can be made"
-                    + " out. Lay it flat and uncovered among the pieces, and take the picture from nearer by, sharp and from above.";
+    /** Sheets that contradict each other by a larger share of a length make every piece doubted; less is in the ±. */
+    private static final double APART = 0.01;
 
     private final PixelImage picture;
     private final Optional<Double> focalShare;
@@ -73,7 +74,7 @@ final class ReadingPipeline {
         this.sheet = shown.sheet();
         this.parameters = parameters;
         this.progress = progress;
-        progress.at(0.3, "looking at the ground");
+        progress.at(0.3, "ground");
         this.coarse = LabThumbnail.of(picture);
         this.step = coarse.step;
         this.smooth = coarse.smoothed(1.2);
@@ -87,7 +88,7 @@ final class ReadingPipeline {
                         parameters.edge().steps());
         this.tracing = new ShapeTracing(picture, coarse, sheet, parameters);
         this.shapes = new ShapeFollowing(
-                picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "finding the " + sheet.name()));
+                picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "sheet"));
         this.ground = GroundModel.without(papers(), smooth, parameters.ground());
     }
 
@@ -96,15 +97,15 @@ final class ReadingPipeline {
     }
 
     Reading read() {
-        progress.at(0.45, "finding the pieces");
+        progress.at(0.45, "pieces");
         if (!tapped.isEmpty()) {
             return byTaps();
         }
         if (!printed.isEmpty()) {
-            return byPrint(printed.get(0));
+            return byPrint();
         }
         if (sheet.isMeasuringSheet()) {
-            throw new PhotoRefusedException(NO_MARKS);
+            throw new PhotoRefusedException(PhotographingSentences.noMarks());
         }
         ShapeFollowing.Looked looked = look(ground);
         try {
@@ -126,15 +127,23 @@ final class ReadingPipeline {
                 parameters.edge().lens());
         ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), second);
         SheetChoice.Chosen chosen = choice(closer).sure(closer.traced(), closer.uncut());
-        SheetFinder.Found found = chosen.found();
-        FloorScale scale = FloorScale.of(found, sheet, second, picture, focalShare);
-        progress.at(0.8, "measuring");
         List<Doubt> doubts = new ArrayList<>(chosen.doubts());
-        looked.followed().get(found.index()).laid().doubt(sheet).ifPresent(doubts::add);
+        looked.followed().get(chosen.found().index()).laid().doubt(sheet).ifPresent(doubts::add);
+        FloorScale scale = together(
+                chosen.sheets().stream()
+                        .map(found -> FloorScale.of(found, sheet, second, picture, focalShare))
+                        .toList(),
+                sheet,
+                doubts);
+        progress.at(0.8, "measuring");
         List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground(), scale, sheet, parameters)
-                .of(closer.blobs(), closer.traced(), found.index()).stream()
-                        .map(piece -> doubted(piece, doubts))
-                        .toList();
+                .of(
+                        closer.blobs(),
+                        closer.traced(),
+                        chosen.sheets().stream().map(SheetFinder.Found::index).toList())
+                .stream()
+                .map(piece -> doubted(piece, doubts))
+                .toList();
         return new Reading.Read(pieces, scale);
     }
 
@@ -159,8 +168,21 @@ final class ReadingPipeline {
         return new Reading.Read(pieces, scale);
     }
 
-    /** The pieces by the measuring sheet, which is none of the shapes. */
-    private Reading byPrint(MarkedSheet found) {
+    /** The scale of one sheet or of several, and a doubt where these contradict each other. */
+    private FloorScale together(List<FloorScale> each, ReferenceSheet of, List<Doubt> doubts) {
+        if (each.size() == 1) {
+            return each.get(0);
+        }
+        FloorScale.Together all = FloorScale.together(each, of, focalShare);
+        if (all.apart() > APART) {
+            Argument share = Argument.number(Math.round(Math.ceil(100 * all.apart())));
+            doubts.add(new Doubt(Doubt.Kind.SHEET, PhotographingSentences.doubtSheetsApart(share)));
+        }
+        return all.scale();
+    }
+
+    /** The pieces by the measuring sheets, which are none of the shapes. */
+    private Reading byPrint() {
         ShapeFollowing.Looked looked = look(ground);
         LensModel lens = LensEstimator.estimated(
                 looked.lens(),
@@ -170,12 +192,20 @@ final class ReadingPipeline {
                 parameters.edge().lens());
         ShapeFollowing.Looked closer = shapes.looked(looked.ground(), looked.blobs(), looked.followed(), lens);
         ReferenceSheet own = sheet.isMeasuringSheet() ? sheet : ReferenceSheet.MEASURING;
-        FloorScale scale = FloorScale.of(found, own, lens, picture, focalShare);
+        List<Doubt> doubts = new ArrayList<>();
+        FloorScale scale = together(
+                printed.stream()
+                        .map(found -> FloorScale.of(found, own, lens, picture, focalShare))
+                        .toList(),
+                own,
+                doubts);
         progress.at(0.8, "measuring");
-        return new Reading.Read(
-                new PieceMeasurement(coarse, closer.ground(), scale, own, parameters)
-                        .beside(found.white(), found.sharpness(), closer.blobs(), closer.traced()),
-                scale);
+        MarkedSheet surest = printed.get(0);
+        List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground(), scale, own, parameters)
+                .beside(surest.white(), surest.sharpness(), closer.blobs(), closer.traced()).stream()
+                        .map(piece -> doubted(piece, doubts))
+                        .toList();
+        return new Reading.Read(pieces, scale);
     }
 
     private ShapeFollowing.Looked look(GroundModel on) {

@@ -37,7 +37,7 @@ public record Stash(List<Piece> pieces) {
     }
 
     public double areaMm2() {
-        return pieces.stream().mapToDouble(Piece::areaMm2).sum();
+        return pieces.stream().mapToDouble(Piece::areaMm2).reduce(0, Double::sum);
     }
 
     /**

@@ -2,6 +2,8 @@ package hearthcloth.store;
 
 import hearthcloth.store.journal.OneChange;
 import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.StashAtHand;
 import hearthcloth.work.deed.Deed;
 import java.nio.file.Path;
@@ -88,24 +90,26 @@ public final class Store implements AutoCloseable {
     /**
      * Keeps what she did to a cloth, with all that goes with it, as one change.
      *
+     * @param voice in which Undo names it
      * @return the cloth as it is then
      * @throws hearthcloth.store.json.StoreException where the cloth or a piece was changed elsewhere in the meantime;
      *     nothing is changed then
      */
-    public SavedCloth book(SavedCloth cloth, Deed deed) {
-        return asOneChange(deed.label(), () -> {
+    public SavedCloth book(SavedCloth cloth, Deed deed, Voice voice) {
+        String label = deed.label().in(voice);
+        return asOneChange(label, () -> {
             SavedCloth worked = deed.fact()
-                    .map(fact -> cloths().happened(cloth, deed.label(), fact))
+                    .map(fact -> cloths().happened(cloth, label, fact))
                     .orElse(cloth);
             if (!deed.pieces().isNone()) {
                 stash().edit(new StashEdit(
-                        deed.label(), deed.pieces().gone(), deed.pieces().come()));
+                        label, deed.pieces().gone(), deed.pieces().come()));
             }
             return deed.edited()
                     .map(edited -> deed.fact().isPresent()
                             ? edited.with(worked.document().bench())
                             : edited)
-                    .map(edited -> cloths().save(worked, deed.label(), edited))
+                    .map(edited -> cloths().save(worked, label, edited))
                     .orElse(worked);
         });
     }
@@ -121,7 +125,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** What of stash and cloths does not fit the journal, in a sentence; empty where all does. */
-    Optional<String> fault() {
+    Optional<Sentence> fault() {
         return jdbi.withHandle(
                 handle -> JournalFold.fault(handle, stash().whole().pieces()));
     }

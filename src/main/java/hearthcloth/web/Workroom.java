@@ -7,6 +7,7 @@ import hearthcloth.store.studio.Studio;
 import hearthcloth.web.cloth.ClothPage;
 import hearthcloth.web.cloth.ClothsPage;
 import hearthcloth.web.cloth.Example;
+import hearthcloth.web.cloth.NearestPage;
 import hearthcloth.web.cloth.PicturesPage;
 import hearthcloth.web.door.Devices;
 import hearthcloth.web.door.Openness;
@@ -32,6 +33,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageSources;
 import hearthcloth.web.kit.Visitor;
 import hearthcloth.web.kits.KitsPage;
+import hearthcloth.web.piecing.PiecingPage;
 import hearthcloth.web.lesson.ClassPage;
 import hearthcloth.web.lesson.Classroom;
 import hearthcloth.web.lesson.StudentPage;
@@ -42,6 +44,7 @@ import hearthcloth.web.photo.PhotoPage;
 import hearthcloth.web.stash.StashPage;
 import hearthcloth.web.tie.TiePage;
 import hearthcloth.web.tie.TiedPage;
+import hearthcloth.words.sentence.Sentence;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
@@ -196,7 +199,7 @@ public final class Workroom implements AutoCloseable {
 
     /** What she has to know although the workroom is open; mostly empty. */
     Optional<String> careful() {
-        return store.flatMap(Store::copies).flatMap(SafetyCopies::trouble);
+        return store.flatMap(Store::copies).flatMap(SafetyCopies::trouble).map(Sentence::english);
     }
 
     @Override
@@ -220,6 +223,7 @@ public final class Workroom implements AutoCloseable {
             GiftPage.add(pages);
             GalleryPage.add(pages);
             ClothPage.add(pages);
+            NearestPage.add(pages);
             TiedPage.add(pages);
             TiePage.add(pages);
             StashPage.add(pages);
@@ -232,6 +236,7 @@ public final class Workroom implements AutoCloseable {
             ArchivePage.add(pages);
             HandOnPage.add(pages);
             KitsPage.add(pages);
+            PiecingPage.add(pages);
             ClassPage.add(pages, opened.classroom(), opened.openness());
             StudentPage.add(pages, opened.classroom());
             DevicesPage.add(pages, opened.openness(), opened.devices());

@@ -2,6 +2,7 @@ package hearthcloth.wrap;
 
 import static hearthcloth.wrap.Outward.mm;
 
+import hearthcloth.number.Elementary;
 import java.util.List;
 
 /**
@@ -47,7 +48,7 @@ final class BoxDemands {
     static List<Demand> edgeAlongEdge(Gift.Box box, double tail) {
         double l = mm(box.along());
         double w = mm(box.across());
-        double path = mm(box.height()) + Math.hypot(l, w) / 2;
+        double path = mm(box.height()) + Elementary.hypot(l, w) / 2;
         return List.of(
                 new Demand(Reason.KNOT, new Reach.FromBase(Corner.FAR_RIGHT, l, w), path, tail),
                 new Demand(Reason.KNOT, new Reach.FromBase(Corner.FAR_LEFT, l, w), path, tail),

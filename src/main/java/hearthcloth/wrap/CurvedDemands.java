@@ -3,6 +3,7 @@ package hearthcloth.wrap;
 import static hearthcloth.wrap.BoxDemands.tip;
 import static hearthcloth.wrap.Outward.mm;
 
+import hearthcloth.number.Elementary;
 import java.util.List;
 
 /**
@@ -31,7 +32,7 @@ final class CurvedDemands {
         double r = mm(bottle.diameter()) / 2;
         double mouth = mm(bottle.neck()) / 2;
         double up = r + mm(bottle.shoulder()) + taut(bottle);
-        double round = r + Math.hypot(mm(bottle.shoulder()) / 2, 1.5 * Math.PI * r);
+        double round = r + Elementary.hypot(mm(bottle.shoulder()) / 2, 1.5 * Math.PI * r);
         return List.of(
                 ray(Corner.NEAR, up + mouth, tail),
                 ray(Corner.FAR, up + mouth, tail),
@@ -46,7 +47,7 @@ final class CurvedDemands {
 
     /** The straight distance from the edge of the shoulder to the edge of the mouth, in millimetres. */
     static double taut(Gift.Bottle bottle) {
-        return Math.hypot(
+        return Elementary.hypot(
                 mm(bottle.diameter()) / 2 - mm(bottle.neck()) / 2, mm(bottle.height()) - mm(bottle.shoulder()));
     }
 

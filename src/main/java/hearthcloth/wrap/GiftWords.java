@@ -2,9 +2,11 @@ package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.List;
 
 /** Gifts in words, each with its measures. */
 final class GiftWords {
@@ -12,32 +14,34 @@ final class GiftWords {
     private GiftWords() {}
 
     static String of(Gift gift, Voice voice) {
+        return of(gift).in(voice);
+    }
+
+    static Sentence of(Gift gift) {
         if (gift instanceof Gift.Box box) {
-            return voice.tying().giftBox(sides(voice, box.length(), box.width(), box.height()));
+            return RulingSentences.giftBox(edges(box.length(), box.width(), box.height()));
         }
         if (gift instanceof Gift.Bottle bottle) {
-            return voice.tying().giftBottle(near(voice, bottle.diameter()), near(voice, bottle.height()));
+            return RulingSentences.giftBottle(near(bottle.diameter()), near(bottle.height()));
         }
         if (gift instanceof Gift.TwoBottles bottles) {
             Gift.Bottle each = bottles.each();
-            return voice.tying().giftBottles(near(voice, each.diameter()), near(voice, each.height()));
+            return RulingSentences.giftBottles(near(each.diameter()), near(each.height()));
         }
         if (gift instanceof Gift.Books books) {
-            return voice.tying().giftBooks(sides(voice, books.height(), books.width(), books.thickness()));
+            return RulingSentences.giftBooks(edges(books.height(), books.width(), books.thickness()));
         }
         if (gift instanceof Gift.Roll roll) {
-            return voice.tying().giftRoll(near(voice, roll.diameter()), near(voice, roll.length()));
+            return RulingSentences.giftRoll(near(roll.diameter()), near(roll.length()));
         }
-        return voice.tying().giftRound(near(voice, gift.longestSide()));
+        return RulingSentences.giftRound(near(gift.longestSide()));
     }
 
-    private static String near(Voice voice, Length length) {
-        return voice.write(length, Rounding.NEAREST);
+    private static Argument near(Length length) {
+        return Argument.of(length, Rounding.NEAREST);
     }
 
-    private static String sides(Voice voice, Length... sides) {
-        return Stream.of(sides)
-                        .map(side -> voice.number(side, Rounding.NEAREST))
-                        .collect(Collectors.joining(" × ")) + " " + voice.unit();
+    private static Argument edges(Length... sides) {
+        return new Argument.Edges(List.of(sides), Rounding.NEAREST);
     }
 }

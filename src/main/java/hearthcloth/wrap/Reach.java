@@ -1,5 +1,7 @@
 package hearthcloth.wrap;
 
+import hearthcloth.number.Elementary;
+
 /**
  * One way of measuring how far the cloth reaches. {@link #left} is what remains of it beyond a path over the gift;
  * {@link #square} is the side of the smallest square, with the gift in the middle, that reaches that far.
@@ -21,7 +23,7 @@ sealed interface Reach {
         @Override
         public double left(Spread cloth, double path) {
             double on = cloth.along(corner) - path;
-            return on < 0 ? on : Math.hypot(on, cloth.aside(corner));
+            return on < 0 ? on : Elementary.hypot(on, cloth.aside(corner));
         }
 
         @Override
@@ -38,7 +40,7 @@ sealed interface Reach {
 
         @Override
         public double left(Spread cloth, double path) {
-            return Math.hypot(cloth.along(corner), cloth.aside(corner)) - path;
+            return Elementary.hypot(cloth.along(corner), cloth.aside(corner)) - path;
         }
 
         @Override
@@ -68,7 +70,7 @@ sealed interface Reach {
         public double left(Spread cloth, double path) {
             double a = (cloth.width() - l) / 2 - corner.right() * cloth.right();
             double b = (cloth.height() - w) / 2 - corner.away() * cloth.away();
-            return (a < 0 || b < 0 ? Math.min(a, b) : Math.hypot(a, b)) - path;
+            return (a < 0 || b < 0 ? Math.min(a, b) : Elementary.hypot(a, b)) - path;
         }
 
         /** Solves (S − l)² + (S − w)² = (2·path)² for S. */

@@ -7,6 +7,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -69,7 +70,7 @@ class BarsRuleTest {
     }
 
     private static String words(String written) {
-        return BarsRule.parse(written, Unit.INCH).words(Ruler.EIGHTHS);
+        return BarsRule.parse(written, Unit.INCH).said().in(Voice.english(Ruler.EIGHTHS));
     }
 
     @Test

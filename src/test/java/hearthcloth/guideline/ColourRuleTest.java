@@ -58,10 +58,10 @@ class ColourRuleTest {
     @Test
     void a_reader_hears_what_each_way_means() {
         ColourRule rule = new ColourRule(List.of(Scheme.Kind.FIELD, Scheme.Kind.FRAMES), ColourRule.Middle.ANY);
-        assertThat(rule.words())
+        assertThat(rule.said().english())
                 .isEqualTo(
-                        "one field (the hearth sits alone in one fabric), or frames (two fabrics take turns, round by"
+                        "One field (the hearth sits alone in one fabric) or Frames (two fabrics take turns, round by"
                                 + " round)");
-        assertThat(new ColourRule(List.of(), ColourRule.Middle.ANY).words()).isEqualTo("as your heap has them");
+        assertThat(new ColourRule(List.of(), ColourRule.Middle.ANY).said().english()).isEqualTo("as your heap has them");
     }
 }

@@ -17,6 +17,8 @@ import hearthcloth.words.teaching.TeachingWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -92,7 +94,7 @@ class IdeaPageTest {
 
     /** What the button does before it prints; then the page as the browser prints it. */
     private static void printed(Page page) throws IOException {
-        page.evaluate("window.print = () => { document.body.dataset.printed = 'yes'; }");
+        page.evaluate("() => { window.print = () => { document.body.dataset.printed = 'yes'; }; }");
         page.locator(".cloth button").first().click();
         page.locator("body[data-printed=yes]").waitFor();
         assertThat(page.locator(".printed details.guide figure").first()).isVisible();
@@ -121,6 +123,13 @@ class IdeaPageTest {
     @Test
     void browser_and_program_give_the_same_plans(@TempDir Path folder) throws IOException {
         compare(folder, 0, 2);
+    }
+
+    /** With seed 109 a bar of 4 in and one of 3 1/2 in are worth the same but for the last bit of a colour. */
+    @Test
+    void browser_and_program_choose_alike_among_plans_that_are_all_but_equal(@TempDir Path folder)
+            throws IOException {
+        compare(folder, 109, 110);
     }
 
     /** Seeds 0 to 199, or those from {@code hearthcloth.from} to before {@code hearthcloth.to}, so that it can be gone on with. */
@@ -157,39 +166,71 @@ class IdeaPageTest {
     }
 
     private static void compare(Path folder, int from, int to) throws IOException {
-        ObjectMapper json = new ObjectMapper();
+        List<String> unlike = new ArrayList<>();
         int made = 0;
         try (OpenedPage opened = new OpenedPage(page(folder, idea("")), ColorScheme.LIGHT)) {
             for (int seed = from; seed < to; seed++) {
-                Random random = new Random(seed);
-                String guideline = GuidelineFile.write(idea(",\"size\":\"" + SIZES[random.nextInt(SIZES.length)]
-                        + "\",\"hearth\":\"" + HEARTHS[random.nextInt(HEARTHS.length)] + "\",\"bars\":\""
-                        + BARS[random.nextInt(BARS.length)] + "\""));
-                String heap = heap(random);
-                String unit = random.nextBoolean() ? "in" : "cm";
-                String language = List.of(Language.values())
-                        .get(seed % Language.values().length)
-                        .tag();
-                PagePlanner program = new PagePlanner();
-                JsonNode expected = json.readTree(
-                        program.plan(guideline, new PagePlanner.Question(heap, "", unit, language, 1), svg -> {}));
-                Map<String, Object> question = Map.of(
-                        "guideline", guideline, "heap", heap, "favourite", "", "unit", unit, "language", language);
-                JsonNode answer = json.readTree(opened.answered(question, "answer"));
-                assertThat(answer.get("why")).as("seed " + seed).isEqualTo(expected.get("why"));
-                assertThat(answer.get("cloths").size())
-                        .isEqualTo(expected.get("cloths").size());
-                for (int i = 0; i < expected.get("cloths").size(); i++) {
-                    assertThat(answer.get("cloths").get(i).get("patches"))
-                            .isEqualTo(expected.get("cloths").get(i).get("patches"));
-                    assertThat(opened.answered(Map.of("number", i, "file", true), "plan"))
-                            .as("seed " + seed)
-                            .isEqualTo(program.planFile(i));
-                    made++;
-                }
+                made += compare(opened, Asked.of(seed), unlike);
             }
             assertThat(opened.troubles()).isEmpty();
         }
+        assertThat(unlike).isEmpty();
         assertThat(made).isGreaterThan((to - from) / 2);
+    }
+
+    /** What a seed asks. */
+    private record Asked(int seed, String guideline, String heap, String unit, String language) {
+
+        static Asked of(int seed) {
+            Random random = new Random(seed);
+            String guideline = GuidelineFile.write(idea(",\"size\":\"" + SIZES[random.nextInt(SIZES.length)]
+                    + "\",\"hearth\":\"" + HEARTHS[random.nextInt(HEARTHS.length)] + "\",\"bars\":\""
+                    + BARS[random.nextInt(BARS.length)] + "\""));
+            String heap = IdeaPageTest.heap(random);
+            String unit = random.nextBoolean() ? "in" : "cm";
+            List<Language> languages = List.of(Language.values());
+            return new Asked(
+                    seed, guideline, heap, unit, languages.get(seed % languages.size()).tag());
+        }
+
+        PagePlanner.Question question() {
+            return new PagePlanner.Question(heap, "", unit, language, 1);
+        }
+
+        Map<String, Object> typed() {
+            return Map.of("guideline", guideline, "heap", heap, "favourite", "", "unit", unit, "language", language);
+        }
+    }
+
+    /** How many cloths were looked at; where browser and program do not agree, the seed and what. */
+    private static int compare(OpenedPage opened, Asked asked, List<String> unlike) throws IOException {
+        ObjectMapper json = new ObjectMapper();
+        PagePlanner program = new PagePlanner();
+        JsonNode expected = json.readTree(program.plan(asked.guideline(), asked.question(), svg -> {}));
+        JsonNode answer = json.readTree(opened.answered(asked.typed(), "answer"));
+        note(unlike, asked, "why", expected.get("why"), answer.get("why"));
+        int cloths = expected.get("cloths").size();
+        note(unlike, asked, "cloths", cloths, answer.get("cloths").size());
+        for (int i = 0; i < Math.min(cloths, answer.get("cloths").size()); i++) {
+            JsonNode patches = expected.get("cloths").get(i).get("patches");
+            note(unlike, asked, "cut list " + i, patches, answer.get("cloths").get(i).get("patches"));
+            String plan = opened.answered(Map.of("number", i, "file", true), "plan");
+            note(unlike, asked, "plan " + i, program.planFile(i), plan);
+        }
+        return cloths;
+    }
+
+    private static void note(List<String> unlike, Asked asked, String what, Object program, Object browser) {
+        String one = program.toString();
+        String other = browser.toString();
+        if (!one.equals(other)) {
+            int from = Math.max(0, Arrays.mismatch(one.toCharArray(), other.toCharArray()) - 60);
+            unlike.add("seed " + asked.seed() + ", " + what + ": " + from(one, from) + " but in the browser "
+                    + from(other, from));
+        }
+    }
+
+    private static String from(String text, int from) {
+        return text.substring(Math.min(from, text.length()), Math.min(from + 120, text.length()));
     }
 }

@@ -169,7 +169,7 @@ class DoubtRulesTest {
         assertThat(shape.doubts()).isEmpty();
         shape.fringe = 2.5;
         assertThat(shape.doubts()).containsExactly(Doubt.Kind.FRAYED);
-        assertThat(shape.sentences().get(0).sentence()).contains("about 2 mm");
+        assertThat(shape.sentences().get(0).sentence().english()).contains("about 2 mm");
     }
 
     @Test

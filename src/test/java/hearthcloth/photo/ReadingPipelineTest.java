@@ -191,7 +191,7 @@ class ReadingPipelineTest {
         List<FittedPolygon> traced =
                 shapes.stream().map(ReadingPipelineTest::traced).toList();
 
-        List<ReadPiece> pieces = measurement.of(blobs, traced, 3);
+        List<ReadPiece> pieces = measurement.of(blobs, traced, List.of(3));
 
         assertThat(pieces).extracting(ReadPiece::number).containsExactly(1, 2, 3);
         measures(pieces.get(0), 120, 80);

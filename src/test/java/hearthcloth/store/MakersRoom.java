@@ -120,6 +120,6 @@ final class MakersRoom {
     }
 
     SavedCloth does(SavedCloth cloth, Deed deed) {
-        return store.book(cloth, deed);
+        return store.book(cloth, deed, Voice.english(Ruler.EIGHTHS));
     }
 }

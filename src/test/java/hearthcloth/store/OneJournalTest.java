@@ -20,6 +20,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.KeptCloth;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
@@ -80,7 +81,7 @@ class OneJournalTest {
 
     private void cut(String id) {
         SavedCloth was = cloth(id);
-        store.book(was, new AllCut(was.document(), store.stash().nextPiece()).of(was.name()));
+        store.book(was, new AllCut(was.document(), store.stash().nextPiece()).of(was.name()), Voice.english(Ruler.EIGHTHS));
     }
 
     private void sew(String id, int steps) {

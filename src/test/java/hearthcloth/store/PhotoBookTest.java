@@ -19,6 +19,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.photo.MarkedGrain;
 import hearthcloth.work.photo.OutlineOrigin;
 import hearthcloth.work.photo.PhotoSorting;
@@ -82,7 +83,7 @@ class PhotoBookTest {
                     random.nextDouble());
             List<Doubt> doubts = random.nextBoolean()
                     ? List.of()
-                    : List.of(new Doubt(Doubt.Kind.FRAYED, "Its \"edges\" <are> frayed."));
+                    : List.of(new Doubt(Doubt.Kind.FRAYED, Sentence.itself("Its \"edges\" <are> frayed.")));
             all.add(new SortedPiece(
                     i + (random.nextBoolean() ? "" : "ab"),
                     new hearthcloth.photo.ReadPiece(
@@ -217,7 +218,7 @@ class PhotoBookTest {
                 .containsExactly(new OutlineOrigin.Read(), new OutlineOrigin.Moved());
         assertThat(old.piece("1").isSure()).isTrue();
         assertThat(old.piece("1").piece().doubts())
-                .containsExactly(new Doubt(Doubt.Kind.FRAYED, "Its edges are frayed."));
+                .containsExactly(new Doubt(Doubt.Kind.FRAYED, Sentence.itself("Its edges are frayed.")));
         assertThat(old.piece("1").piece().outline().sides().get(1).length()).isEqualTo(new Length(100_250_000));
         assertThat(old.piece("1").piece().outline().picture().get(2)).isEqualTo(new Point(410, 220.5));
         assertThat(old.piece("2a").dropped()).isTrue();

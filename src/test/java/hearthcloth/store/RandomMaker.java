@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hearthcloth.cloth.Step;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
@@ -18,11 +19,14 @@ import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.StashAtHand;
 import hearthcloth.work.deed.AllCut;
 import hearthcloth.work.deed.CutsMade;
 import hearthcloth.work.deed.PlannedAgain;
 import hearthcloth.work.deed.SewingSoFar;
 import hearthcloth.work.deed.WorkMeasured;
+import hearthcloth.work.design.DesignSettled;
+import hearthcloth.work.design.SameDesign;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -158,18 +162,24 @@ final class RandomMaker {
     /** Plans a cloth anew of which patches are cut already: they are fabric again. */
     private void planAgain(SavedCloth cloth) {
         Project was = cloth.document();
+        StashAtHand heap = room.seen().heap();
         PlannedAgain again = new PlannedAgain(
-                was, room.seen().heap().freeFor(cloth.id()), room.seen().next());
-        if (new DesignFit(again.stash()).fit(was.design(), Sentence.itself("again"), MakersRoom.STEPS)
-                instanceof DesignFit.Answer.Made made) {
-            Project now = new Project(
-                    was.design(),
-                    Optional.of(made.plan()),
-                    List.of(),
-                    was.bench().withTicked(Set.of()),
-                    was.life());
+                was, heap.freeFor(cloth.id()), heap.stash(), room.seen().next());
+        DesignSettled settled = new DesignSettled(was, cloth.name(), again.stash());
+        Project now = room.random.nextBoolean()
+                ? new SameDesign(settled, Ruler.EIGHTHS, "letter").again(() -> MakersRoom.STEPS)
+                : settled.in(changed(was.design()), MakersRoom.STEPS);
+        if (now.plan().isPresent()) {
             room.does(cloth, again.taken("planned again", now));
         }
+    }
+
+    /** A bar a mark wider or narrower. */
+    private Design changed(Design design) {
+        DesignEdits edits = new DesignEdits(design);
+        int bar = room.random.nextInt(design.layout().slots().size());
+        Length by = Length.inches(room.random.nextBoolean() ? 1 : -1, 8);
+        return edits.bars(List.of(bar), edits.barCut(bar).plus(by));
     }
 
     void cut(SavedCloth cloth) {

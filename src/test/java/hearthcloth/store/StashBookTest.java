@@ -160,7 +160,7 @@ class StashBookTest {
         Project cloth = Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
         Deed deed = new AllCut(cloth, book.nextPiece()).of("it");
         book.edit(
-                new StashEdit(deed.label(), deed.pieces().gone(), deed.pieces().come()));
+                new StashEdit(deed.label().english(), deed.pieces().gone(), deed.pieces().come()));
         return deed.pieces().come();
     }
 

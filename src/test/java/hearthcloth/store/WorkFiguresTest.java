@@ -159,8 +159,7 @@ class WorkFiguresTest {
                 MiscutWays ways = new MiscutWays(
                         Miscut.of(plan, Set.of(), patch, real),
                         DesignEdits.settled(plan, Order.ROUND),
-                        heap,
-                        Ruler.EIGHTHS);
+                        heap);
                 Took[] one = {new Took(0, 0)};
                 long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
                 long from = System.nanoTime();

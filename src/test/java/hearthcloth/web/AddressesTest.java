@@ -33,6 +33,7 @@ import hearthcloth.web.lesson.Classroom;
 import hearthcloth.web.make.CutPage;
 import hearthcloth.web.make.SewPage;
 import hearthcloth.web.photo.PhotoPage;
+import hearthcloth.web.piecing.PiecingPage;
 import hearthcloth.web.stash.StashPage;
 import hearthcloth.web.tie.TiePage;
 import hearthcloth.web.tie.TiedPage;
@@ -77,6 +78,7 @@ class AddressesTest {
         pages.put("archive", ArchivePage::add);
         pages.put("handOn", HandOnPage::add);
         pages.put("kits", KitsPage::add);
+        pages.put("piecing", PiecingPage::add);
         pages.put("class", routes -> ClassPage.add(routes, new Classroom(Clock.systemUTC()), Openness.HERE));
         pages.put("devices", routes -> DevicesPage.add(routes, Openness.HERE, Optional.empty()));
         pages.put("settings", SettingsPage::add);

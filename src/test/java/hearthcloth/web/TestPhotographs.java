@@ -51,6 +51,30 @@ public final class TestPhotographs {
                 6);
     }
 
+    /** Beside the measuring sheet: two of navy and an orange one, which {@link #secondOfHeap} shows too. */
+    static byte[] firstOfHeap() {
+        return Photographs.besideMeasuringSheet(
+                List.of(
+                        Known.rectangle(-370, -210, 260, 200, 4, NAVY),
+                        Known.rectangle(-370, 90, 260, 190, -6, NAVY),
+                        Known.rectangle(370, -220, 240, 200, 9, ORANGE)),
+                1180,
+                2000,
+                6);
+    }
+
+    /** Beside the measuring sheet: the orange one once more, laid elsewhere, a wine-red one and a yellow one. */
+    static byte[] secondOfHeap() {
+        return Photographs.besideMeasuringSheet(
+                List.of(
+                        Known.rectangle(-360, 150, 240, 200, 30, ORANGE),
+                        Known.rectangle(370, -180, 220, 230, 3, WINE),
+                        Known.rectangle(370, 170, 230, 210, -8, YELLOW)),
+                1180,
+                2000,
+                4);
+    }
+
     /** Hardly anything shows in it. */
     static byte[] night() {
         BufferedImage dark = new BufferedImage(1700, 1300, BufferedImage.TYPE_3BYTE_BGR);

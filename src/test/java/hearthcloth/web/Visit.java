@@ -90,13 +90,25 @@ public final class Visit implements AutoCloseable {
         return photograph;
     }
 
-    /** Begins to look what the heap can make and waits for a first proposal only; the gallery. */
+    /**
+     * Begins to look what the heap can make and waits for a first proposal only; the gallery. Where nothing can be made it
+     * fails with what the gallery says of it, the nearest named.
+     */
     public String firstProposals() {
         page("/cloth");
-        String found;
-        do {
+        String found = page("/proposals");
+        while (!found.contains("Take this one")) {
+            if (!found.contains("class=\"progress\"")) {
+                // It may have ended while the page was made.
+                found = page("/proposals");
+                if (!found.contains("Take this one")) {
+                    throw new AssertionError("nothing can be made: "
+                            + found.replaceAll("(?s)<svg.*?</svg>", "").replaceAll("(?s)<[^>]*>|\\s+", " ").strip());
+                }
+                return found;
+            }
             found = page("/proposals");
-        } while (!found.contains("Take this one"));
+        }
         return found;
     }
 

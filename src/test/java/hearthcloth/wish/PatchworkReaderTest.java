@@ -4,10 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Patchwork.Blocks;
+import hearthcloth.plan.model.Patchwork.Direction;
 import hearthcloth.plan.model.Patchwork.ScrapRule;
+import hearthcloth.plan.model.Patchwork.ScrapWishes;
 import hearthcloth.plan.model.Patchwork.Setting;
+import hearthcloth.plan.model.Patchwork.Sizes;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -59,5 +64,35 @@ class PatchworkReaderTest {
         words = words.with(WishField.FREE, "yes");
         words = words.with(WishField.BARS, "3 in");
         assertThatThrownBy(() -> PatchworkReader.read(words, Door.SHELL)).hasMessageContaining("--bars");
+    }
+
+    @Test
+    void what_is_wished_of_scraps_is_read() {
+        words = words.with(WishField.FREE, "yes")
+                .with(WishField.WITH, "3, 12-2")
+                .with(WishField.MOST_TRIM, "1/2 in")
+                .with(WishField.SIZES, "even");
+        assertThat(PatchworkReader.read(words, Door.SHELL).map(Patchwork::wishes))
+                .contains(new ScrapWishes(
+                        List.of("3", "12-2"),
+                        Optional.empty(),
+                        Optional.of(Length.inches(1, 2)),
+                        Sizes.EVEN,
+                        Direction.ANY));
+        words = WishWords.NOTHING.with(WishField.FREE, "yes").with(WishField.MIDDLE, "7");
+        assertThat(PatchworkReader.read(words, Door.SHELL).flatMap(asked -> asked.wishes().middle()))
+                .contains("7");
+    }
+
+    @Test
+    void wishes_of_scraps_that_cannot_be_kept_are_said() {
+        words = words.with(WishField.BANDS, "across");
+        assertThatThrownBy(() -> PatchworkReader.read(words, Door.SHELL)).hasMessageContaining("--free");
+        words = words.with(WishField.FREE, "yes").with(WishField.WITH, "3");
+        assertThatThrownBy(() -> PatchworkReader.read(words, Door.SHELL)).hasMessageContaining("--bands");
+        words = WishWords.NOTHING.with(WishField.FREE, "yes").with(WishField.MOST_TRIM, "much");
+        assertThatThrownBy(() -> PatchworkReader.read(words, Door.SHELL)).hasMessageContaining("--most-trim");
+        words = WishWords.NOTHING.with(WishField.BLOCKS, "2 x 2").with(WishField.SIZES, "even");
+        assertThatThrownBy(() -> PatchworkReader.read(words, Door.SHELL)).hasMessageContaining("--sizes");
     }
 }

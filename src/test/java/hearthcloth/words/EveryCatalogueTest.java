@@ -66,6 +66,20 @@ import hearthcloth.words.measuring.JapaneseMeasuring;
 import hearthcloth.words.measuring.KoreanMeasuring;
 import hearthcloth.words.measuring.MeasuringWords;
 import hearthcloth.words.measuring.SpanishMeasuring;
+import hearthcloth.words.mending.EnglishMending;
+import hearthcloth.words.mending.FrenchMending;
+import hearthcloth.words.mending.GermanMending;
+import hearthcloth.words.mending.JapaneseMending;
+import hearthcloth.words.mending.KoreanMending;
+import hearthcloth.words.mending.MendingWords;
+import hearthcloth.words.mending.SpanishMending;
+import hearthcloth.words.photographing.EnglishPhotographing;
+import hearthcloth.words.photographing.FrenchPhotographing;
+import hearthcloth.words.photographing.GermanPhotographing;
+import hearthcloth.words.photographing.JapanesePhotographing;
+import hearthcloth.words.photographing.KoreanPhotographing;
+import hearthcloth.words.photographing.PhotographingWords;
+import hearthcloth.words.photographing.SpanishPhotographing;
 import hearthcloth.words.picturing.EnglishPicturing;
 import hearthcloth.words.picturing.FrenchPicturing;
 import hearthcloth.words.picturing.GermanPicturing;
@@ -94,6 +108,13 @@ import hearthcloth.words.reading.JapaneseReading;
 import hearthcloth.words.reading.KoreanReading;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reading.SpanishReading;
+import hearthcloth.words.refusing.EnglishRefusing;
+import hearthcloth.words.refusing.FrenchRefusing;
+import hearthcloth.words.refusing.GermanRefusing;
+import hearthcloth.words.refusing.JapaneseRefusing;
+import hearthcloth.words.refusing.KoreanRefusing;
+import hearthcloth.words.refusing.RefusingWords;
+import hearthcloth.words.refusing.SpanishRefusing;
 import hearthcloth.words.reporting.EnglishReporting;
 import hearthcloth.words.reporting.FrenchReporting;
 import hearthcloth.words.reporting.GermanReporting;
@@ -108,6 +129,13 @@ import hearthcloth.words.room.JapaneseRooms;
 import hearthcloth.words.room.KoreanRooms;
 import hearthcloth.words.room.Rooms;
 import hearthcloth.words.room.SpanishRooms;
+import hearthcloth.words.ruling.EnglishRuling;
+import hearthcloth.words.ruling.FrenchRuling;
+import hearthcloth.words.ruling.GermanRuling;
+import hearthcloth.words.ruling.JapaneseRuling;
+import hearthcloth.words.ruling.KoreanRuling;
+import hearthcloth.words.ruling.RulingWords;
+import hearthcloth.words.ruling.SpanishRuling;
 import hearthcloth.words.sewing.EnglishSewing;
 import hearthcloth.words.sewing.FrenchSewing;
 import hearthcloth.words.sewing.GermanSewing;
@@ -123,6 +151,13 @@ import hearthcloth.words.stashing.JapaneseStashing;
 import hearthcloth.words.stashing.KoreanStashing;
 import hearthcloth.words.stashing.SpanishStashing;
 import hearthcloth.words.stashing.StashingWords;
+import hearthcloth.words.storing.EnglishStoring;
+import hearthcloth.words.storing.FrenchStoring;
+import hearthcloth.words.storing.GermanStoring;
+import hearthcloth.words.storing.JapaneseStoring;
+import hearthcloth.words.storing.KoreanStoring;
+import hearthcloth.words.storing.SpanishStoring;
+import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.teaching.EnglishTeaching;
 import hearthcloth.words.teaching.FrenchTeaching;
 import hearthcloth.words.teaching.GermanTeaching;
@@ -258,6 +293,56 @@ class EveryCatalogueTest {
                             FrenchPicturing.class,
                             GermanPicturing.class,
                             SpanishPicturing.class)),
+            new Room(
+                    MendingWords.class,
+                    language -> rooms(language).mending(),
+                    List.of(
+                            EnglishMending.class,
+                            KoreanMending.class,
+                            JapaneseMending.class,
+                            FrenchMending.class,
+                            GermanMending.class,
+                            SpanishMending.class)),
+            new Room(
+                    PhotographingWords.class,
+                    language -> rooms(language).photographing(),
+                    List.of(
+                            EnglishPhotographing.class,
+                            KoreanPhotographing.class,
+                            JapanesePhotographing.class,
+                            FrenchPhotographing.class,
+                            GermanPhotographing.class,
+                            SpanishPhotographing.class)),
+            new Room(
+                    RulingWords.class,
+                    language -> rooms(language).ruling(),
+                    List.of(
+                            EnglishRuling.class,
+                            KoreanRuling.class,
+                            JapaneseRuling.class,
+                            FrenchRuling.class,
+                            GermanRuling.class,
+                            SpanishRuling.class)),
+            new Room(
+                    RefusingWords.class,
+                    language -> rooms(language).refusing(),
+                    List.of(
+                            EnglishRefusing.class,
+                            KoreanRefusing.class,
+                            JapaneseRefusing.class,
+                            FrenchRefusing.class,
+                            GermanRefusing.class,
+                            SpanishRefusing.class)),
+            new Room(
+                    StoringWords.class,
+                    language -> rooms(language).storing(),
+                    List.of(
+                            EnglishStoring.class,
+                            KoreanStoring.class,
+                            JapaneseStoring.class,
+                            FrenchStoring.class,
+                            GermanStoring.class,
+                            SpanishStoring.class)),
             new Room(
                     PlanningWords.class,
                     language -> rooms(language).planning(),

@@ -28,9 +28,6 @@ final class ColourAgainstCpSat implements Callable<Integer> {
     @Option(names = "--limit", defaultValue = "60s", description = "for CP-SAT, each job (${DEFAULT-VALUE})")
     private Duration limit = new Duration(60_000_000_000L);
 
-    @Option(names = "--workers", defaultValue = "2", description = "of CP-SAT (${DEFAULT-VALUE})")
-    private int workers = 2;
-
     @Mixin
     private Allowance allowance = new Allowance();
 
@@ -39,12 +36,12 @@ final class ColourAgainstCpSat implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         long end = System.nanoTime() + allowance.warmUp().nanos();
         for (long seed = -1; System.nanoTime() - end < 0; seed--) {
-            ExactColours.row(seed, 1, workers);
+            ExactColours.row(seed, 1);
         }
         out.println("seed,bars,fabrics,ours,our bound,our ms,cpsat,cpsat bound,cpsat ms,times faster,verdict");
         boolean isMissed = false;
         for (long seed = allowance.seed(); seed < allowance.seed() + count; seed++) {
-            String row = ExactColours.row(seed, limit.seconds(), workers);
+            String row = ExactColours.row(seed, limit.seconds());
             isMissed |= row.endsWith("MISS") || row.endsWith("DISAGREE");
             out.println(row);
         }

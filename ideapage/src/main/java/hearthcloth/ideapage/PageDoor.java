@@ -30,8 +30,8 @@ public final class PageDoor {
 
     /** A first cloth that nobody sees; see {@link PagePlanner#warm}. */
     @JSExport
-    public static void warm(String guideline, String heap) {
-        PLANNER.warm(guideline, heap);
+    public static void warm(String guideline, String heap, int step) {
+        PLANNER.warm(guideline, heap, step);
     }
 
     /** Pictures of a cloth; see {@link PagePlanner#pictures}. */

@@ -117,6 +117,41 @@ public final class WishOptions {
     private String scraps;
 
     @Option(
+            names = "--with",
+            paramLabel = "PIECES",
+            description = "With --free: numbers of pieces that have to be in the cloth, parted by commas: \"3, 12-2\".")
+    @Nullable
+    private String with;
+
+    @Option(
+            names = "--middle",
+            paramLabel = "PIECE",
+            description = "With --free: the number of a piece that lies in the middle as it is, the others round it.")
+    @Nullable
+    private String middle;
+
+    @Option(
+            names = "--most-trim",
+            paramLabel = "LENGTH",
+            description = "With --free: no more than this is trimmed off the width or the length of a piece; \"1/2 in\".")
+    @Nullable
+    private String mostTrim;
+
+    @Option(
+            names = "--sizes",
+            paramLabel = "SIZES",
+            description = "With --free: mixed (large and small patches), even (as alike as can be), any; any.")
+    @Nullable
+    private String sizes;
+
+    @Option(
+            names = "--bands",
+            paramLabel = "WAY",
+            description = "With --free: bands that lie across the cloth or run down it: across, down, any; any.")
+    @Nullable
+    private String bands;
+
+    @Option(
             names = "--seam",
             paramLabel = "SEAM",
             description = "Narrow + wide allowance of a felled seam, \"1/4 + 1/2 in\", or the name of a seam: ssamsol,"
@@ -231,6 +266,11 @@ public final class WishOptions {
                 .with(WishField.BLOCKS, blocks)
                 .with(WishField.SETTING, setting)
                 .with(WishField.SCRAPS, scraps)
+                .with(WishField.WITH, with)
+                .with(WishField.MIDDLE, middle)
+                .with(WishField.MOST_TRIM, mostTrim)
+                .with(WishField.SIZES, sizes)
+                .with(WishField.BANDS, bands)
                 .with(WishField.SEAM, seam)
                 .with(WishField.HEM, hem)
                 .with(WishField.CORNER, corner)

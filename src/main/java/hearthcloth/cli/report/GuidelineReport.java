@@ -48,13 +48,13 @@ public final class GuidelineReport {
         bends(cloth).forEach(bend -> say("   Bent: " + bend));
     }
 
-    private static List<String> bends(Fitted.Nearest cloth) {
+    private List<String> bends(Fitted.Nearest cloth) {
         if (cloth.isScraps()) {
             return List.of("These pieces give no hearth with bars round it; the scraps are laid together as they are.");
         }
         return cloth.bends().isEmpty()
                 ? List.of("nothing; it keeps every rule.")
-                : cloth.bends().stream().map(Bend::what).toList();
+                : cloth.bends().stream().map(bend -> bend.what().in(voice)).toList();
     }
 
     /** The same for programs: what is short and what the first cloth bends. */

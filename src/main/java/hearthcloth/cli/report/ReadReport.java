@@ -101,10 +101,10 @@ public final class ReadReport {
         if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {
             out.println();
             out.println("In doubt:");
-            read.sharedDoubts().forEach(doubt -> out.println("  All pieces: " + ListWords.line(doubt.sentence())));
+            read.sharedDoubts().forEach(doubt -> out.println("  All pieces: " + ListWords.line(doubt.sentence().english())));
             for (ReadPiece piece : pieces) {
                 for (Doubt doubt : piece.ownDoubts()) {
-                    out.println("  Piece " + piece.number() + ": " + ListWords.line(doubt.sentence()));
+                    out.println("  Piece " + piece.number() + ": " + ListWords.line(doubt.sentence().english()));
                 }
             }
         }

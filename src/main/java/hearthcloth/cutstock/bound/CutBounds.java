@@ -32,9 +32,9 @@ public final class CutBounds {
         List<FabricBounds> families = FabricBounds.of(job, needs());
         return new CutJoinBounds(
                 joins,
-                families.stream().mapToDouble(FabricBounds::used).sum(),
-                families.stream().mapToDouble(FabricBounds::touched).sum(),
-                families.stream().mapToDouble(FabricBounds::lost).sum());
+                families.stream().mapToDouble(FabricBounds::used).reduce(0, Double::sum),
+                families.stream().mapToDouble(FabricBounds::touched).reduce(0, Double::sum),
+                families.stream().mapToDouble(FabricBounds::lost).reduce(0, Double::sum));
     }
 
     /** Improves the bounds on joins, class by class, until they reach what a plan has. */

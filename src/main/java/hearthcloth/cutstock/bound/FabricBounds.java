@@ -55,7 +55,7 @@ record FabricBounds(List<CutDemand> demands, double used, List<PieceYield> yield
                 .map(piece -> PieceYield.of(piece, demands, job.leastOffcut()))
                 .filter(yield -> yield.capacity() > 0)
                 .toList();
-        return new FabricBounds(demands, family.stream().mapToDouble(Need::area).sum(), yields);
+        return new FabricBounds(demands, family.stream().mapToDouble(Need::area).reduce(0, Double::sum), yields);
     }
 
     /** The least area of the pieces cut into: enough capacity at the best yield, increased to whole pieces. */

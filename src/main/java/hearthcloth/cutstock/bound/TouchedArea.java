@@ -63,10 +63,11 @@ final class TouchedArea {
 
     /** The first marked sum from {@code at} on; the whole is one, so there is one. */
     private static int next(long[] sums, int at) {
-        int found = at;
-        while ((sums[found / Long.SIZE] >>> (found % Long.SIZE) & 1) == 0) {
-            found++;
+        int word = at / Long.SIZE;
+        long marked = sums[word] & -1L << at % Long.SIZE;
+        while (marked == 0) {
+            marked = sums[++word];
         }
-        return found;
+        return word * Long.SIZE + Long.numberOfTrailingZeros(marked);
     }
 }

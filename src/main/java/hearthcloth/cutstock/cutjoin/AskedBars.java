@@ -10,7 +10,7 @@ import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.join.JoinPlaces;
 import hearthcloth.cutstock.join.WantedBar;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -73,7 +73,7 @@ record AskedBars(List<CutDemand> demands, List<LaneKind> kinds, List<WantedBar> 
     }
 
     private static JoinPlaces rules(CutJoinJob job, List<CutDemand> demands, List<WantedBar> wanted) {
-        Map<Integer, Integer> index = new HashMap<>();
+        Map<Integer, Integer> index = new LinkedHashMap<>();
         for (int i = 0; i < demands.size(); i++) {
             index.put(demands.get(i).id(), i);
         }

@@ -12,7 +12,7 @@ import hearthcloth.cutstock.search.RuinAndRecreate;
 import hearthcloth.cutstock.search.SearchParameters;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -78,7 +78,7 @@ public final class CutAndJoin {
         private final Consumer<? super CutPlan> improvements;
         private final RuinAndRecreate walk = new RuinAndRecreate(
                 parameters.walk().warmest(), parameters.walk().coolest());
-        private final Set<FreePlots> grounds = new HashSet<>();
+        private final Set<FreePlots> grounds = new LinkedHashSet<>();
         private final List<CutAttempt> attempts = new ArrayList<>();
         private Optional<CutPlan> best = Optional.empty();
         private double merit = Double.MAX_VALUE;

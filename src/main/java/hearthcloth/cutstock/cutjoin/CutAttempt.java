@@ -38,11 +38,11 @@ final class CutAttempt {
     private static double wantedArea(CutJoinJob job) {
         double bars = job.bars().stream()
                 .mapToDouble(bar -> (double) bar.width() * bar.length())
-                .sum();
+                .reduce(0, Double::sum);
         return bars
                 + job.blocks().stream()
                         .mapToDouble(block -> (double) block.width() * block.height())
-                        .sum();
+                        .reduce(0, Double::sum);
     }
 
     Joinery joinery() {

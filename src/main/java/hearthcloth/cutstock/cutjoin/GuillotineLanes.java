@@ -3,9 +3,8 @@ package hearthcloth.cutstock.cutjoin;
 import hearthcloth.cutstock.job.LaneKind;
 import hearthcloth.cutstock.join.StripSource;
 import hearthcloth.cutstock.search.SearchParameters;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
@@ -20,7 +19,7 @@ import java.util.stream.LongStream;
 final class GuillotineLanes implements StripSource {
 
     private final List<FreePlots.Plot> plots;
-    private final LaneKind[] kinds;
+    private final long[] widths;
     private final int[][] places;
     private final boolean[][] suits;
     private final long[] extents;
@@ -39,7 +38,7 @@ final class GuillotineLanes implements StripSource {
             double unitArea,
             SearchParameters.Costs costs) {
         this.plots = plots;
-        this.kinds = kinds.toArray(LaneKind[]::new);
+        this.widths = kinds.stream().mapToLong(LaneKind::width).toArray();
         this.leastOffcut = leastOffcut;
         this.unitArea = unitArea;
         this.costs = costs;
@@ -57,13 +56,25 @@ final class GuillotineLanes implements StripSource {
             for (int place = 0; place < suiting.length; place++) {
                 suiting[place] = wanted.suits(plots.get(place / 2).piece(), place % 2 == 1);
             }
-            places[kind] = IntStream.range(0, suiting.length)
-                    .filter(place -> suiting[place] && extents[place] >= wanted.width())
-                    .boxed()
-                    .sorted(Comparator.comparingLong((Integer place) -> extents[place ^ 1]))
-                    .mapToInt(Integer::intValue)
-                    .toArray();
+            places[kind] = sorted(suiting, wanted.width());
         }
+    }
+
+    /** The places that suit and are wide enough, the shortest first, of equal ones that of the lower number. */
+    private int[] sorted(boolean[] suiting, long width) {
+        long[] keys = new long[suiting.length];
+        int count = 0;
+        for (int place = 0; place < suiting.length; place++) {
+            if (suiting[place] && extents[place] >= width) {
+                keys[count++] = extents[place ^ 1] * suiting.length + place;
+            }
+        }
+        Arrays.sort(keys, 0, count);
+        int[] sorted = new int[count];
+        for (int i = 0; i < count; i++) {
+            sorted[i] = (int) (keys[i] % suiting.length);
+        }
+        return sorted;
     }
 
     @Override
@@ -124,14 +135,14 @@ final class GuillotineLanes implements StripSource {
         if (now.parent[from] < 0 || !suits[kind][2 * now.plot[from] + place % 2]) {
             return 0;
         }
-        long width = kinds[kind].width();
+        long width = widths[kind];
         boolean itsOwn = now.lane[from] && now.run[from] == width && now.across[from] != (place % 2 == 1);
         return itsOwn || room(place, used) < width ? 0 : reach(place, used);
     }
 
     @Override
     public int copies(int kind, int place, long[] used) {
-        return (int) Math.min(Integer.MAX_VALUE, room(place, used) / kinds[kind].width());
+        return (int) Math.min(Integer.MAX_VALUE, room(place, used) / widths[kind]);
     }
 
     @Override
@@ -148,7 +159,7 @@ final class GuillotineLanes implements StripSource {
         } else if (now.across[from] != turned) {
             from = level(from, turned, free(from, used));
         }
-        int made = from < 0 ? -1 : now.cut(from, kinds[kind].width());
+        int made = from < 0 ? -1 : now.cut(from, widths[kind]);
         if (made < 0) {
             giveBack(from);
             return -1;
@@ -156,7 +167,7 @@ final class GuillotineLanes implements StripSource {
         now.across[made] = !turned;
         now.lane[made] = true;
         now.gap[made] = now.run[from];
-        now.run[made] = kinds[kind].width();
+        now.run[made] = widths[kind];
         return made - now.plots;
     }
 
@@ -220,14 +231,14 @@ final class GuillotineLanes implements StripSource {
     public boolean serves(int slot, int kind) {
         int rectangle = slot + now.plots;
         int lies = now.across[rectangle] ? 0 : 1;
-        return now.run[rectangle] == kinds[kind].width() && suits[kind][2 * now.plot[rectangle] + lies];
+        return now.run[rectangle] == widths[kind] && suits[kind][2 * now.plot[rectangle] + lies];
     }
 
     @Override
     public double openingCost(int kind, int place, long[] used) {
         int from = place >> 1;
         boolean level = !untouched(from) && now.across[from] != (place % 2 == 1);
-        return costs.perCut() * ((level ? 1 : 0) + (room(place, used) == kinds[kind].width() ? 0 : 1));
+        return costs.perCut() * ((level ? 1 : 0) + (room(place, used) == widths[kind] ? 0 : 1));
     }
 
     @Override

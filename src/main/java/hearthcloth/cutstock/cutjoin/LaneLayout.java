@@ -9,7 +9,7 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.join.Piecework;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -21,8 +21,8 @@ final class LaneLayout {
 
     private final CutJoinJob job;
     private final LaneState state;
-    private final Map<Integer, List<Piece>> pieces = new HashMap<>();
-    private final Map<Integer, List<Integer>> cutOff = new HashMap<>();
+    private final Map<Integer, List<Piece>> pieces = new LinkedHashMap<>();
+    private final Map<Integer, List<Integer>> cutOff = new LinkedHashMap<>();
 
     private record Piece(CutDemand demand, int index, long cut) {}
 
@@ -105,7 +105,7 @@ final class LaneLayout {
                 .filter(leaf ->
                         leaf instanceof Cutting.Offcut && Math.min(leaf.width(), leaf.height()) >= job.leastOffcut())
                 .mapToDouble(leaf -> leaf.area() * leaf.area())
-                .sum();
+                .reduce(0, Double::sum);
         return squares - 0.01 * cutting.cuts() * cutting.area() * cutting.area();
     }
 

@@ -10,7 +10,7 @@ import hearthcloth.cutstock.job.JobBlock;
 import hearthcloth.cutstock.job.StockPiece;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,7 +35,7 @@ public final class Recut {
     private final long leastOffcut;
     private final List<Cutting.Part> parts;
     private final Predicate<Cutting.Part> turns;
-    private final Map<State, Optional<Rating>> known = new HashMap<>();
+    private final Map<State, Optional<Rating>> known = new LinkedHashMap<>();
     private int looks;
 
     private record State(long width, long height, int set, int leftovers) {}
@@ -57,7 +57,7 @@ public final class Recut {
 
     /** The plan with every piece recut that gains by it; the parts and pieces are the same, and so are the joins. */
     public static CutPlan of(CutJoinJob job, CutPlan plan) {
-        Map<Integer, CutDemand> demands = new HashMap<>();
+        Map<Integer, CutDemand> demands = new LinkedHashMap<>();
         job.blocks().forEach(block -> demands.put(block.id(), block));
         job.bars().forEach(bar -> demands.put(bar.id(), bar));
         List<CutPiece> pieces = plan.pieces().stream()
@@ -86,8 +86,8 @@ public final class Recut {
             return used;
         }
         Recut recut = new Recut(parts, turns, leastOffcut);
-        double lost = left.stream().mapToDouble(recut::lost).sum();
-        double squares = left.stream().mapToDouble(recut::square).sum();
+        double lost = left.stream().mapToDouble(recut::lost).reduce(0, Double::sum);
+        double squares = left.stream().mapToDouble(recut::square).reduce(0, Double::sum);
         Rating before = new Rating(used.cutting(), lost, squares);
         return new CutPiece(
                 used.piece(), recut.better(used.piece(), before, left.size()).cutting());

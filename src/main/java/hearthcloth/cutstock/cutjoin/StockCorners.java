@@ -90,7 +90,7 @@ final class StockCorners {
                 double after = cutting.leaves()
                         .filter(Cutting.Offcut.class::isInstance)
                         .mapToDouble(rest -> room(piece, rest))
-                        .sum();
+                        .reduce(0, Double::sum);
                 spots.add(new Spot(index, free, cutting, before - after + smallFirst * free.area()));
             }
         }

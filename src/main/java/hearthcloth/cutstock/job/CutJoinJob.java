@@ -1,6 +1,6 @@
 package hearthcloth.cutstock.job;
 
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -34,7 +34,7 @@ public record CutJoinJob(
         }
         requireDistinct("stock piece", stock.stream().map(StockPiece::id));
         requireDistinct("demand", Stream.concat(blocks.stream(), bars.stream()).map(CutDemand::id));
-        Set<Integer> known = new HashSet<>();
+        Set<Integer> known = new LinkedHashSet<>();
         bars.forEach(bar -> known.add(bar.id()));
         for (NeighbourBars pair : neighbours) {
             if (!known.contains(pair.first()) || !known.contains(pair.second())) {
@@ -44,7 +44,7 @@ public record CutJoinJob(
     }
 
     private static void requireDistinct(String what, Stream<Integer> ids) {
-        Set<Integer> seen = new HashSet<>();
+        Set<Integer> seen = new LinkedHashSet<>();
         ids.forEach(id -> {
             if (!seen.add(id)) {
                 throw new IllegalArgumentException(what + " " + id + " occurs twice");

@@ -26,8 +26,8 @@ public final class JoinPlaces implements JoinRules {
     private final long offset;
     private final long[] length;
     private final long[] least;
-    private final List<List<Stretch>> forbidden;
-    private final List<List<Apart>> apart;
+    private final Stretch[][] forbidden;
+    private final Apart[][] apart;
 
     private long[] from = new long[16];
     private long[] to = new long[16];
@@ -47,17 +47,19 @@ public final class JoinPlaces implements JoinRules {
         this.offset = offset;
         this.length = bars.stream().mapToLong(WantedBar::length).toArray();
         this.least = bars.stream().mapToLong(WantedBar::leastPart).toArray();
-        this.forbidden = forbidden.stream().map(List::copyOf).toList();
+        this.forbidden = forbidden.stream()
+                .map(stretches -> stretches.toArray(Stretch[]::new))
+                .toArray(Stretch[][]::new);
         this.apart = IntStream.range(0, bars.size())
                 .mapToObj(bar -> pairs.stream()
                         .filter(pair -> pair.first() == bar || pair.second() == bar)
-                        .toList())
-                .toList();
+                        .toArray(Apart[]::new))
+                .toArray(Apart[][]::new);
     }
 
     @Override
     public boolean concerns(int bar) {
-        return !forbidden.get(bar).isEmpty() || !apart.get(bar).isEmpty();
+        return forbidden[bar].length > 0 || apart[bar].length > 0;
     }
 
     @Override
@@ -83,8 +85,10 @@ public final class JoinPlaces implements JoinRules {
 
     private void collect(int bar, Placed placed) {
         stretches = 0;
-        forbidden.get(bar).forEach(stretch -> forbid(stretch.from(), stretch.to()));
-        for (Apart pair : apart.get(bar)) {
+        for (Stretch stretch : forbidden[bar]) {
+            forbid(stretch.from(), stretch.to());
+        }
+        for (Apart pair : apart[bar]) {
             boolean mine = pair.first() == bar;
             int other = mine ? pair.second() : pair.first();
             long shift = mine ? -pair.shift() : pair.shift();

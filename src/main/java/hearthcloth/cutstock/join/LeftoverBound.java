@@ -64,8 +64,8 @@ public final class LeftoverBound {
         this.strips =
                 counts.keySet().stream().mapToDouble(length -> length / unit).toArray();
         this.copies = counts.values().stream().mapToInt(Integer::intValue).toArray();
-        this.surplus = Arrays.stream(strips).asDoubleStream().sum() / unit
-                - Arrays.stream(this.bars).sum();
+        this.surplus = Arrays.stream(strips).asDoubleStream().reduce(0, Double::sum) / unit
+                - Arrays.stream(this.bars).reduce(0, Double::sum);
         this.value = joins.clone();
         this.slope = new double[n + 1];
         this.order = new Integer[n];

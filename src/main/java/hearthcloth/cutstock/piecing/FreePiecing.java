@@ -5,6 +5,7 @@ import hearthcloth.cutstock.piecing.cover.Covered;
 import hearthcloth.cutstock.piecing.cover.Covering;
 import hearthcloth.cutstock.piecing.cover.Heap;
 import hearthcloth.cutstock.piecing.cover.SeveralCoverings;
+import hearthcloth.cutstock.piecing.exact.ExactCovering;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -55,7 +56,20 @@ public final class FreePiecing {
         Stock.Rules rules =
                 new Stock.Rules(seam, Math.max(1, least), (int) job.terms().keepShort(), (int)
                         job.terms().keepLong());
-        return new Heap(Stock.of(widths, heights, turnable, rules));
+        Stock stock = Stock.of(widths, heights, turnable, rules);
+        for (int i = 0; i < count; i++) {
+            Scrap.Handling asked = job.scraps().get(i).handling();
+            if (!asked.equals(Scrap.Handling.ANY)) {
+                stock = stock.asking(
+                        i,
+                        new Stock.Asked(
+                                asked.must() && job.cloths().size() == 1,
+                                asked.whole(),
+                                (int) asked.offWidth(),
+                                (int) asked.offHeight()));
+            }
+        }
+        return new Heap(stock);
     }
 
     /**
@@ -209,7 +223,7 @@ public final class FreePiecing {
             int[] widths = IntStream.range(0, count).map(n -> netWidth(n, 1)).toArray();
             int[] heights = IntStream.range(0, count).map(n -> netHeight(n, 1)).toArray();
             double price = CUT_PRICE * widths[0] * heights[0];
-            boolean done = false;
+            boolean done = exactly(widths, heights);
             for (int start = 0; !done && (start == 0 || !spent.getAsBoolean()); start++) {
                 SeveralCoverings coverings = new SeveralCoverings(heap, widths, heights, price, spent, seed + start);
                 if (start == 0) {
@@ -225,6 +239,15 @@ public final class FreePiecing {
                 }
                 done = coverings.done();
             }
+        }
+
+        /** Where the heap gives just these cloths. */
+        private boolean exactly(int[] widths, int[] heights) {
+            Optional<List<Pieced>> trees = ExactCovering.of(heap.all(), widths, heights, spent);
+            trees.ifPresent(all -> offer(IntStream.range(0, all.size())
+                    .mapToObj(n -> cloth(n, new Covered(all.get(n), widths[n], heights[n], 0)))
+                    .toList()));
+            return trees.isPresent();
         }
 
         private void offer(SeveralCoverings coverings) {

@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.search;
 
+import hearthcloth.number.Elementary;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 
@@ -35,7 +36,7 @@ public final class RuinAndRecreate {
     public void walk(Reworkable state, Budget budget, SplittableRandom chance, Runnable seen, BooleanSupplier enough) {
         double cost = state.cost();
         for (int round = FIRST_ROUND; ; round = Math.min(2 * round, LONGEST_ROUND)) {
-            double cooling = Math.pow(coolest / warmest, 1.0 / round);
+            double cooling = Elementary.pow(coolest / warmest, 1.0 / round);
             double tolerance = warmest;
             for (int step = 0; step < round; step++, tolerance *= cooling) {
                 if (enough.getAsBoolean() || budget.spent()) {
@@ -44,7 +45,7 @@ public final class RuinAndRecreate {
                 state.save();
                 state.rework(chance);
                 double next = state.cost();
-                if (next <= cost - tolerance * Math.log(1 - chance.nextDouble())) {
+                if (next <= cost - tolerance * Elementary.log(1 - chance.nextDouble())) {
                     cost = next;
                     seen.run();
                 } else {

@@ -88,9 +88,10 @@ public final class ClassGuide {
         for (CutTree.Kept kept : task.cut().tree().kept()) {
             patches.add(PatchName.of(kept.patch(), voice) + " " + size(kept.at().size(), Rounding.UP));
         }
-        String piece = task.cut().piece().id() + ", " + size(task.cut().piece().size(), Rounding.DOWN) + ": ";
+        String piece = task.cut().piece().id() + ", " + size(task.cut().piece().size(), Rounding.DOWN);
+        String told = task.cut().past() ? words.piecesDone(piece) : piece;
         return new TextColumn(Cards.width(flow, 3))
-                .words(piece + String.join("; ", patches), PrintSizes.BODY)
+                .words(patches.isEmpty() ? told : told + ": " + String.join("; ", patches), PrintSizes.BODY)
                 .finished(task.title());
     }
 
@@ -107,7 +108,8 @@ public final class ClassGuide {
         flow.add(PinnedPicture.of(plan, voice, flow.width()));
         SeamPicture.of(plan, voice).ifPresent(section -> flow.gap(3).add(section));
         TaskBlock block = new TaskBlock(flow.width(), voice);
-        flow.part(block.of("1", seams.get(0).task(), Optional.empty()));
+        Task first = seams.get(0).task();
+        block.flow(flow, "1.  " + first.title(), first);
         for (String warning : guide.sewing().trial().warnings()) {
             item(warning);
         }

@@ -42,11 +42,18 @@ public final class PatchSlips {
         intro(voice, flow);
         double width = Cards.width(flow, COLUMNS);
         for (Bag bag : bags) {
+            Picture title = new TextColumn(flow.width())
+                    .words(bag.title(voice), PrintSizes.STEP)
+                    .finished(bag.title(voice));
+            List<Picture> slips = slips(bag.plan(), voice, width, "bag " + bag.number());
+            int rows = (slips.size() + COLUMNS - 1) / COLUMNS;
+            double whole = title.height() + rows * (HEIGHT + Cards.GAP);
             flow.gap(7);
-            flow.lead(new TextColumn(flow.width())
-                    .words(bag.title(), PrintSizes.STEP)
-                    .finished(bag.title()));
-            Cards.flow(flow, slips(bag.plan(), voice, width, "bag " + bag.number()), COLUMNS);
+            if (whole > flow.left() && whole <= flow.height()) {
+                flow.turn(); // the slips of a bag stay on one page
+            }
+            flow.lead(title);
+            Cards.flow(flow, slips, COLUMNS);
         }
     }
 

@@ -76,13 +76,13 @@ public final class TiedGift {
     }
 
     /** The model for a page that turns the gift. */
-    public Model model() {
-        return Model.of(cloth, visible, look);
+    public TiedModel model() {
+        return TiedModel.of(cloth, visible, look);
     }
 
     /** The cloth brought to rest, for a page that turns the gift. */
-    public DrapedModel draped(Drape drape) {
-        return DrapedModel.of(cloth, drape, look);
+    public TiedModel draped(Drape drape) {
+        return TiedModel.of(cloth, drape, look);
     }
 
     /** How it is folded. */
@@ -129,6 +129,11 @@ public final class TiedGift {
         }
         String title = "The gift tied, from above, from the front and from a corner";
         return sketch.finished(title, width, foot + caption.leading() + 2);
+    }
+
+    /** The sides that the three views look from, as a catalogue calls them. */
+    public List<String> sides() {
+        return Eye.on(visible.fold().fit().gift()).stream().map(Eye::key).toList();
     }
 
     /** The same three views at one scale, each by itself in at most this room; their titles name the direction. */

@@ -61,6 +61,12 @@ public final class GuidelinePlanner {
         return new GuidelinePlanner(guideline, stash, ask).fitted(effort, budget, seen);
     }
 
+    /** One cloth that keeps all rules, the first that a short search finds. */
+    public static Optional<Plan> first(Guideline guideline, Stash stash, Ask ask) {
+        RuleWish whole = new GuidelinePlanner(guideline, stash, ask).asked(Set.of());
+        return Planner.first(stash, whole.wish(), whole.idea());
+    }
+
     private Fitted fitted(int effort, Budget budget, Consumer<PlanProgress> seen) {
         RuleWish whole = asked(Set.of());
         List<Plan> plans = Planner.plans(stash, whole.wish(), whole.idea(), effort, budget, seen);

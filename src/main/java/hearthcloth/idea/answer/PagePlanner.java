@@ -39,6 +39,7 @@ public final class PagePlanner {
     private static final long STEPS = 1_500;
 
     private List<PlanSheets> sheets = List.of();
+    private Optional<PlanSheets> warmed = Optional.empty();
 
     /**
      * What a reader asks.
@@ -56,19 +57,6 @@ public final class PagePlanner {
      * @return an object with faults, or with why and cloths
      */
     public String plan(String guideline, Question question, Consumer<String> first) {
-        return plan(guideline, question, STEPS, first);
-    }
-
-    /**
-     * Plans a first cloth that nobody sees and draws its front, while a reader still types: what a browser has run once it runs
-     * sooner.
-     */
-    public void warm(String guideline, String heap) {
-        plan(guideline, new Question(heap, "", "in", Language.ENGLISH.tag(), 1), 0, svg -> {});
-        sheets = List.of();
-    }
-
-    private String plan(String guideline, Question question, long steps, Consumer<String> first) {
         sheets = List.of();
         GuidelineFile.Reading reading = GuidelineFile.read(guideline);
         if (reading instanceof GuidelineFile.Reading.Faulty faulty) {
@@ -79,13 +67,13 @@ public final class PagePlanner {
         Voice voice = Voice.of(Language.tagged(question.language()).orElse(Language.ENGLISH), ruler);
         HeapText heap = HeapText.read(question.heap(), ruler.unit());
         if (!heap.faults().isEmpty()) {
-            return faults(heap.faults());
+            return faults(heap.faults().stream().map(one -> one.in(voice)).toList());
         }
         Optional<String> favourite = Optional.of(question.favourite())
                 .filter(name -> heap.pieces().fabric(name).isPresent());
         Ask ask = new Ask(favourite, CLOTHS, question.seed());
         boolean[] told = new boolean[1];
-        Fitted fitted = GuidelinePlanner.fit(idea, heap.pieces(), ask, 1, Budget.steps(steps), seen -> {
+        Fitted fitted = GuidelinePlanner.fit(idea, heap.pieces(), ask, 1, Budget.steps(STEPS), seen -> {
             if (!told[0] && seen.best().isPresent()) {
                 told[0] = true;
                 first.accept(svg(drawn(seen.best().get(), idea, voice).face(Face.FRONT)));
@@ -95,6 +83,27 @@ public final class PagePlanner {
                 .map(cloth -> drawn(cloth.plan(), idea, voice))
                 .toList();
         return answer(fitted, voice);
+    }
+
+    /**
+     * Plans a first cloth that nobody sees and draws its front, while a reader still types: what a browser has run once it runs
+     * sooner. One short step at a time, since a question that comes meanwhile waits for its end.
+     *
+     * @param step 0 reads, 1 reads and plans, 2 draws what was planned
+     */
+    public void warm(String guideline, String heap, int step) {
+        if (step == 2) {
+            warmed.ifPresent(drawn -> svg(drawn.face(Face.FRONT)));
+        } else if (GuidelineFile.read(guideline) instanceof GuidelineFile.Reading.Read read) {
+            Guideline idea = inUnit(read.guideline(), "in");
+            Ruler ruler = idea.told().ruler();
+            HeapText pieces = HeapText.read(heap, ruler.unit());
+            Voice voice = Voice.of(Language.ENGLISH, ruler);
+            warmed = step == 0
+                    ? Optional.empty()
+                    : GuidelinePlanner.first(idea, pieces.pieces(), new Ask(Optional.empty(), 1, 1))
+                            .map(plan -> drawn(plan, idea, voice));
+        }
     }
 
     private static Guideline inUnit(Guideline idea, String unit) {
@@ -148,7 +157,7 @@ public final class PagePlanner {
                 .with("chosen", said(plan.story().chosen(), voice))
                 .with("cautions", said(plan.story().cautions(), voice))
                 .with("scraps", JsonValue.of(nearest.isScraps()))
-                .with("bends", texts(nearest.bends().stream().map(Bend::what).toList()))
+                .with("bends", said(nearest.bends().stream().map(Bend::what).toList(), voice))
                 .with("joins", plan.figures().joins())
                 .with("patches", patches(plan, voice))
                 .with("front", svg(drawn.face(Face.FRONT)))

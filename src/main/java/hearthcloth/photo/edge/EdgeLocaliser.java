@@ -9,6 +9,7 @@ import hearthcloth.photo.parameter.EdgeParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.OccupancyMap;
+import hearthcloth.words.sentence.PhotographingSentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,9 +82,7 @@ public final class EdgeLocaliser {
         public Optional<Doubt> doubt(ReferenceSheet sheet) {
             return Optional.of(new Doubt(
                             Doubt.Kind.SHEET,
-                            "The " + sheet.name() + " hardly differs from what it lies on, and all sizes hang on it."
-                                    + " Look whether its outline in the picture is right, or lay it on darker or more"
-                                    + " colourful ground and take the picture again."))
+                            PhotographingSentences.doubtSheetFaint(sheet.said())))
                     .filter(d -> isFaint());
         }
     }

@@ -5,6 +5,8 @@ import com.drew.imaging.ImageProcessingException;
 import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifIFD0Directory;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.io.ByteArrayInputStream;
@@ -83,8 +85,7 @@ public final class ImageDecoder {
             reader.setInput(in, true, true);
             int every = keeping.applyAsInt(reader.getWidth(0), reader.getHeight(0));
             if (kind.equals("jpeg") && scans(bytes) > MOST_SCANS) {
-                throw new PhotoRefusedException(
-                        "This JPEG is put together in a way no camera does; export it again and retry.");
+                throw new PhotoRefusedException(PhotographingSentences.pictureScans());
             }
             ImageReadParam param = reader.getDefaultReadParam();
             param.setSourceSubsampling(every, every, 0, 0);
@@ -96,9 +97,7 @@ public final class ImageDecoder {
             if (e instanceof PhotoRefusedException refused) {
                 throw refused;
             }
-            throw new PhotoRefusedException(
-                    "The picture is damaged or of a kind that cannot be read here; save it again as a JPEG and retry.",
-                    e);
+            throw new PhotoRefusedException(PhotographingSentences.pictureUnread(), e);
         } finally {
             reader.dispose();
         }
@@ -111,7 +110,7 @@ public final class ImageDecoder {
             reader.setInput(in, true, true);
             checked(reader.getWidth(0), reader.getHeight(0));
         } catch (IOException e) {
-            throw new PhotoRefusedException("The picture is damaged; save it again as a JPEG and retry.", e);
+            throw new PhotoRefusedException(PhotographingSentences.pictureDamaged(), e);
         } finally {
             reader.dispose();
         }
@@ -125,7 +124,7 @@ public final class ImageDecoder {
             double lying = (double) reader.getHeight(0) / reader.getWidth(0);
             return turn(metadata(bytes)) >= 5 ? 1 / lying : lying;
         } catch (IOException e) {
-            throw new PhotoRefusedException("The picture is damaged; save it again as a JPEG and retry.", e);
+            throw new PhotoRefusedException(PhotographingSentences.pictureDamaged(), e);
         } finally {
             reader.dispose();
         }
@@ -138,7 +137,7 @@ public final class ImageDecoder {
 
     private static String kind(byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
-            throw new PhotoRefusedException("The file is larger than 80 MB; send the photograph as the phone took it.");
+            throw new PhotoRefusedException(PhotographingSentences.pictureLarge());
         }
         if (starts(bytes, 0, "\u00ff\u00d8\u00ff")) {
             return "jpeg";
@@ -147,12 +146,9 @@ public final class ImageDecoder {
             return "png";
         }
         if (starts(bytes, 4, "ftyp")) {
-            throw new PhotoRefusedException(
-                    "This is a HEIC (or AVIF) photograph, which cannot be read here. Send a JPEG: in the"
-                            + " settings of the camera choose JPEG, or the most compatible format, and take it again, or open it"
-                            + " and save or share it as JPEG.");
+            throw new PhotoRefusedException(PhotographingSentences.pictureHeic());
         }
-        throw new PhotoRefusedException("This is not a photograph in JPEG or PNG form; send one of those.");
+        throw new PhotoRefusedException(PhotographingSentences.pictureKind());
     }
 
     private static boolean starts(byte[] bytes, int at, String mark) {
@@ -172,12 +168,8 @@ public final class ImageDecoder {
         double megapixels = (double) width * height / 1e6;
         int every = kept(width, height);
         if (megapixels < LEAST_MEGAPIXELS || Math.min(width, height) < 600) {
-            throw new PhotoRefusedException(String.format(
-                    java.util.Locale.ROOT,
-                    "The picture is only %d × %d pixels; to measure by it needs 2 megapixels or more. Send it in its"
-                            + " original size.",
-                    width,
-                    height));
+            throw new PhotoRefusedException(
+                    PhotographingSentences.pictureSmall(Argument.number(height), Argument.number(width)));
         }
         return every;
     }
@@ -185,12 +177,8 @@ public final class ImageDecoder {
     private static int kept(int width, int height) {
         double megapixels = (double) width * height / 1e6;
         if (megapixels > MOST_MEGAPIXELS) {
-            throw new PhotoRefusedException(String.format(
-                    java.util.Locale.ROOT,
-                    "The picture is %d × %d pixels (%.0f megapixels); the most read here is 50. Send a smaller one.",
-                    width,
-                    height,
-                    megapixels));
+            throw new PhotoRefusedException(PhotographingSentences.picturePixels(
+                    Argument.number(height), Argument.number(Math.round(megapixels)), Argument.number(width)));
         }
         return (int) Math.ceil(Math.sqrt(megapixels / KEPT_MEGAPIXELS));
     }

@@ -1,5 +1,7 @@
 package hearthcloth.photo.image;
 
+import hearthcloth.words.sentence.Sentence;
+
 /**
  * No sheet was made out in a photograph at the size it was looked at; at a smaller one it may be, since folds, grain and soft
  * rims are then out of the way. The message is a sentence for the maker.
@@ -8,7 +10,7 @@ public final class SheetUnseenException extends PhotoRefusedException {
 
     private static final long serialVersionUID = 1L;
 
-    public SheetUnseenException(String message) {
-        super(message);
+    public SheetUnseenException(Sentence sentence) {
+        super(sentence);
     }
 }

@@ -8,12 +8,14 @@ package hearthcloth.photo.parameter;
  * @param reach how far its colours may differ from tile to tile
  * @param layers how many kinds there are, and where either may lie
  * @param second what makes a second kind of ground
+ * @param own which shapes are the ground's own
  */
-public record GroundParameters(Spreading spreading, Reach reach, Layers layers, Second second) {
+public record GroundParameters(Spreading spreading, Reach reach, Layers layers, Second second, Own own) {
 
     /** The values that the reader works with. */
     public static GroundParameters standard() {
-        return new GroundParameters(Spreading.standard(), Reach.standard(), Layers.standard(), Second.standard());
+        return new GroundParameters(
+                Spreading.standard(), Reach.standard(), Layers.standard(), Second.standard(), Own.standard());
     }
 
     /**
@@ -75,6 +77,22 @@ public record GroundParameters(Spreading spreading, Reach reach, Layers layers, 
     public record Second(double least, double leastMat, double lightness, double hue, double darkest, double bluer) {
         private static Second standard() {
             return new Second(0.2, 0.15, 22, 7, 0.3, 1.35);
+        }
+    }
+
+    /**
+     * Which shapes are the ground's own: boards and tiles, whose long rims run on beyond them, and furniture, which reaches from
+     * one rim of the picture to another.
+     *
+     * @param slender boards are so many times as long as wide, if they are whole; tuned
+     * @param past so far past a corner the rim's continuation begins, in coarse pixels: shapes are kept clear of by 8
+     * @param beyond so far past it ends, in coarse pixels; tuned
+     * @param shown an edge shows on this share of it, or the rim does not run on; tuned
+     * @param rims what touches so many of the picture's rims is no piece that can be measured
+     */
+    public record Own(double slender, double past, double beyond, double shown, int rims) {
+        private static Own standard() {
+            return new Own(3, 10, 60, 0.5, 2);
         }
     }
 }

@@ -87,7 +87,7 @@ public record SheetParameters(
      * @param purer or with so much less chroma; tuned
      * @param duller as white when darker by no more, in L*; tuned
      * @param coloured and its chroma is more by no more than this; tuned
-     * @param sameSize two sheets of one size agree to this share; tuned
+     * @param sameSize two sheets of one kind never differ by more than this share of a length, and by less where they tell it; tuned
      */
     public record Whiter(double area, double lighter, double purer, double duller, double coloured, double sameSize) {
         private static Whiter standard() {
@@ -100,15 +100,13 @@ public record SheetParameters(
      *
      * @param large what is as white without four corners is the sheet covered where it has this share of its
      *     area; tuned
-     * @param flat flat paper, half in shadow, is askew by less; tuned
-     * @param little paper a little bent is askew by less, and larger than what was chosen; tuned
      * @param much paper bent much is askew by less, and no rectangle any more; tuned
      * @param crooked which it is when it is off every rectangle by more than this; tuned
      * @param most whiter things more askew were never a sheet of this kind; tuned
      */
-    public record Bent(double large, double flat, double little, double much, double crooked, double most) {
+    public record Bent(double large, double much, double crooked, double most) {
         private static Bent standard() {
-            return new Bent(0.5, 0.012, 0.025, 0.12, 0.012, 0.2);
+            return new Bent(0.5, 0.12, 0.012, 0.2);
         }
     }
 

@@ -1,11 +1,13 @@
 package hearthcloth.photo.plane;
 
+import hearthcloth.words.sentence.Sentence;
+
 /**
  * A reason not to trust what was read about a piece.
  *
  * @param sentence what is wrong and what to do, for the maker
  */
-public record Doubt(Kind kind, String sentence) {
+public record Doubt(Kind kind, Sentence sentence) {
 
     /** The kinds of doubt. */
     public enum Kind {

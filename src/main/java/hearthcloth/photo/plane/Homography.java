@@ -72,14 +72,16 @@ public final class Homography {
      * origin.
      */
     public double skew(double focal) {
-        double x1 = h[0] / focal;
-        double y1 = h[3] / focal;
-        double z1 = h[6];
-        double x2 = h[1] / focal;
-        double y2 = h[4] / focal;
-        double z2 = h[7];
-        double one = Math.sqrt(x1 * x1 + y1 * y1 + z1 * z1);
-        double two = Math.sqrt(x2 * x2 + y2 * y2 + z2 * z2);
-        return Math.abs(Math.log(one / two)) + Math.abs((x1 * x2 + y1 * y2 + z1 * z2) / (one * two));
+        double[] off = offCamera(focal);
+        return Math.abs(off[0]) + Math.abs(off[1]);
+    }
+
+    /** The same in its two parts: the logarithm of one axis' scale over the other's, and the cosine of their angle. */
+    public double[] offCamera(double focal) {
+        double[] across = {h[0] / focal, h[3] / focal, h[6]};
+        double[] down = {h[1] / focal, h[4] / focal, h[7]};
+        double one = Math.sqrt(dot(across, across));
+        double two = Math.sqrt(dot(down, down));
+        return new double[] {Math.log(one / two), dot(across, down) / (one * two)};
     }
 }

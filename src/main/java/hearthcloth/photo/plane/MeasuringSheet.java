@@ -4,6 +4,8 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.RefusedException;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -99,8 +101,7 @@ public final class MeasuringSheet {
     public static double enlarged(Length measured) {
         double share = measured.in(Unit.MILLIMETRE) / LINE.in(Unit.MILLIMETRE);
         if (share < 0.8 || share > 1.25) {
-            throw new MeasureException("the line on the measuring sheet should be about 20 cm (7 7/8 in) long; measure"
-                    + " the long thin line between its two end strokes once more");
+            throw new RefusedException(PhotographingSentences.referenceLine());
         }
         return share;
     }

@@ -5,6 +5,10 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import java.util.Locale;
 
 /**
@@ -51,8 +55,8 @@ public record ReferenceSheet(String name, Size size, Length tolerance, Length co
 
     public ReferenceSheet {
         if (size.width().isLessThan(Length.mm(20)) || size.height().isLessThan(Length.mm(20))) {
-            throw new MeasureException(
-                    "a reference of " + size + " is too small to measure by; use one of 2 cm or more");
+            throw new RefusedException(
+                    PhotographingSentences.referenceSmall(Argument.of(size, Rounding.NEAREST)));
         }
     }
 
@@ -77,6 +81,11 @@ public record ReferenceSheet(String name, Size size, Length tolerance, Length co
 
     private static Length mm(double millimetres) {
         return new Length(Rounding.NEAREST.whole(millimetres * 1e6));
+    }
+
+    /** What it is, to be said in a sentence. */
+    public Sentence said() {
+        return PhotographingSentences.sheet(isMeasuringSheet() ? "MEASURING" : name.toUpperCase(Locale.ROOT));
     }
 
     /** Whether it is the sheet that we print, which tells itself by its marks. */

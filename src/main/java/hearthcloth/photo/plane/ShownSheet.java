@@ -2,6 +2,9 @@ package hearthcloth.photo.plane;
 
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.MeasureException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -45,12 +48,10 @@ public record ShownSheet(ReferenceSheet sheet, List<Point> corners) {
         for (String corner : text.substring(at + AT.length()).strip().split("\\s*[,;]\\s*", -1)) {
             corners.add(place(corner)
                     .orElseThrow(() ->
-                            new MeasureException("\"" + corner + "\" is no corner; write how far across and how far"
-                                    + " down it lies, as shares of the picture, such as 0.21 0.30")));
+                            new RefusedException(PhotographingSentences.referenceCorner(Argument.text(corner)))));
         }
         if (corners.size() != 4) {
-            throw new MeasureException("a sheet has four corners, and " + corners.size()
-                    + " were said; give all four in order round it, with commas between");
+            throw new RefusedException(PhotographingSentences.referenceCorners(Argument.number(corners.size())));
         }
         return new ShownSheet(ReferenceSheet.parse(text.substring(0, at)), corners);
     }

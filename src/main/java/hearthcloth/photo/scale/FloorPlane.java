@@ -129,16 +129,30 @@ public final class FloorPlane {
         return out;
     }
 
-    /** The same for a measuring sheet: the plane under it, and that plane with each part of it one deviation off. */
-    static List<FloorPlane> variants(SheetBend.Floor floor, ReferenceSheet sheet) {
-        Turned size = new Turned(sheet.widthMm(), sheet.heightMm());
-        List<FloorPlane> out = new ArrayList<>();
-        for (SheetBend.Shown shown : floor.shown()) {
-            out.add(of(shown.lens(), shown.corners(), size.width(), size.height()));
-        }
+    /** The same for a measuring sheet or several sheets: the plane under it, and that plane with each part of it one deviation off. */
+    static List<FloorPlane> variants(SheetBend.Floor floor, ReferenceSheet sheet, Turned size) {
+        List<FloorPlane> out = new ArrayList<>(of(floor.shown(), size));
         SheetBend.Shown likeliest = floor.shown().get(0);
         out.addAll(ofOtherSizes(likeliest.lens(), likeliest.corners(), sheet, size));
         return out;
+    }
+
+    static List<FloorPlane> of(List<SheetBend.Shown> shown, Turned size) {
+        return shown.stream()
+                .map(one -> of(one.lens(), one.corners(), size.width(), size.height()))
+                .toList();
+    }
+
+    /** How far this is from what a camera of that focal length, in pixels, can show of a rectangle; see {@link Homography}. */
+    double[] offCamera(Turned size, double focal) {
+        List<Point> rectangle = rectangle(size.width(), size.height());
+        Point middle = lens.middle();
+        return Homography.of(
+                        rectangle,
+                        rectangle.stream()
+                                .map(corner -> straight(corner).plus(-middle.x(), -middle.y()))
+                                .toList())
+                .offCamera(focal);
     }
 
     /** The sheet's sides, in millimetres, in the order its corners go round. */

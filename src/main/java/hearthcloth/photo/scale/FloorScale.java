@@ -10,6 +10,7 @@ import hearthcloth.photo.plane.SheetStiffness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a picture's pixels are worth on the floor, and how surely. A corner that the maker has dragged can be measured
@@ -31,6 +32,10 @@ public final class FloorScale {
     private static final double LEAST_PIXELS = 0.15;
     /** The first planes: as read, then with what is seen in the picture one deviation off; what the sheet is like follows. */
     private static final int SEEN = 10;
+    /** After them so many planes with a side of the sheet itself off. */
+    private static final int SIZES = 2;
+    /** A sheet has so many corners. */
+    private static final int CORNERS = 4;
 
     private final List<FloorPlane> planes;
     private final SheetFinder.Found found;
@@ -60,7 +65,7 @@ public final class FloorScale {
         SheetBend.Floor floor = SheetBend.of(lens, found.marks(), pixels);
         FloorPlane.Turned size = new FloorPlane.Turned(sheet.widthMm(), sheet.heightMm());
         return new FloorScale(
-                FloorPlane.variants(floor, sheet),
+                FloorPlane.variants(floor, sheet, size),
                 new SheetFinder.Found(-1, floor.shown().get(0).corners(), size, 0, 0, 0),
                 picture);
     }
@@ -87,6 +92,63 @@ public final class FloorScale {
         return new FloorScale(planes, found, picture);
     }
 
+    /**
+     * The scale that several sheets of one kind give together.
+     *
+     * @param each what each of them gives by itself, all through the same lens; the first is the one that places are told by
+     * @param focal the camera's focal length as a share of the picture's longer side, where the file tells it
+     */
+    public static Together together(List<FloorScale> each, ReferenceSheet sheet, Optional<Double> focal) {
+        FloorScale first = each.get(0);
+        SheetsTogether.Eye eye = first.eye(focal);
+        List<LyingSheet> lying = each.stream().map(FloorScale::lying).toList();
+        SheetsTogether all = SheetsTogether.of(eye, lying);
+        FloorPlane.Turned size = first.found.size();
+        List<FloorPlane> planes =
+                new ArrayList<>(FloorPlane.variants(new SheetBend.Floor(all.shown(), 0), sheet, size));
+        planes.addAll(FloorPlane.of(all.lying(), size));
+        SheetFinder.Found found = new SheetFinder.Found(
+                -1,
+                each.stream().flatMap(one -> one.found.corners().stream()).toList(),
+                size,
+                0,
+                0,
+                first.found.deviation());
+        double apart = SheetsTogether.compared(eye, lying).stream()
+                .filter(other -> !other.isOneSize(Double.MAX_VALUE))
+                .mapToDouble(other -> Math.abs(other.larger()))
+                .max()
+                .orElse(0);
+        return new Together(new FloorScale(planes, found, first.pictureWidth, first.pictureHeight), apart);
+    }
+
+    /**
+     * A scale by several sheets.
+     *
+     * @param apart by how much, as a share of a length, the sheets contradict each other; zero where chance explains it
+     */
+    public record Together(FloorScale scale, double apart) {}
+
+    /** How another sheet compares with this one, if this one is right. */
+    SheetsTogether.Compared compared(FloorScale other, Optional<Double> focal) {
+        return SheetsTogether.compared(eye(focal), List.of(lying(), other.lying()))
+                .get(0);
+    }
+
+    private LyingSheet lying() {
+        return LyingSheet.of(planes, SEEN, SIZES, found.size());
+    }
+
+    private SheetsTogether.Eye eye(Optional<Double> focal) {
+        LensModel lens = plane().lens();
+        double deviation = Math.sqrt(planes.subList(1, SEEN).stream()
+                .mapToDouble(plane -> plane.lens().kappa() - lens.kappa())
+                .map(off -> off * off)
+                .sum());
+        double pixels = focal.orElse(SheetFinder.USUAL_FOCAL) * Math.max(pictureWidth, pictureHeight);
+        return new SheetsTogether.Eye(lens.with(lens.kappa(), deviation), pixels, focal.isPresent());
+    }
+
     /** Everything this scale is made of, to be stored and made again. */
     public KeptScale kept() {
         return KeptScale.of(planes, found, pictureWidth, pictureHeight);
@@ -106,9 +168,26 @@ public final class FloorScale {
         return pictureHeight;
     }
 
-    /** The sheet's corners in the picture. */
+    /** The sheet's corners in the picture; of several sheets those of the one that places are told by. */
     public List<Point> sheetInPicture() {
-        return found.corners();
+        return found.corners().subList(0, Math.min(CORNERS, found.corners().size()));
+    }
+
+    /** The corners of each sheet that was measured by, in the picture. */
+    public List<List<Point>> sheetsInPicture() {
+        return IntStream.range(0, found.corners().size() / CORNERS)
+                .mapToObj(i -> found.corners().subList(CORNERS * i, CORNERS * (i + 1)))
+                .toList();
+    }
+
+    /** How far a place on the floor is from the middle of the nearest sheet, in millimetres. */
+    public double fromSheet(Point floorPlace) {
+        double near = floorPlace.to(sheetMiddle());
+        for (List<Point> corners : sheetsInPicture()) {
+            Point middle = corners.get(0).towards(corners.get(2), 0.5);
+            near = Math.min(near, floorPlace.to(onFloor(middle)));
+        }
+        return near;
     }
 
     /** Where a place of the picture lies on the floor, in millimetres. */

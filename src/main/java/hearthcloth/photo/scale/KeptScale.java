@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param pictureWidth of the upright picture, in pixels
  * @param sheetWidth of the sheet as it lies, in millimetres
- * @param sheet its corners in the picture
+ * @param sheet its corners in the picture; of several sheets those of each in turn
  * @param deviation of these corners, in pixels
  * @param views how the floor shows: first as read, then as it would be with each measured part one deviation off
  */

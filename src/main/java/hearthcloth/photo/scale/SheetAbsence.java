@@ -9,9 +9,10 @@ import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.plane.Hulls;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.InteriorColour;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -38,11 +39,11 @@ record SheetAbsence(ReferenceSheet sheet, SheetFinder finder, LabThumbnail coars
      * @param all every shape
      * @param uncut the same, with an empty one in place of each that is cut off
      */
-    String sentence(List<FittedPolygon> all, List<FittedPolygon> uncut) {
-        String seen = likest(all)
+    Sentence sentence(List<FittedPolygon> all, List<FittedPolygon> uncut) {
+        Sentence seen = likest(all)
                 .map(i -> seen(all.get(i), uncut.get(i)))
                 .orElse(isGroundWhite() ? groundIsWhite() : nothing());
-        return "No " + sheet.name() + " was found. " + seen;
+        return PhotographingSentences.absent(sheet.said()).then(seen);
     }
 
     private Optional<Integer> likest(List<FittedPolygon> all) {
@@ -69,40 +70,37 @@ record SheetAbsence(ReferenceSheet sheet, SheetFinder finder, LabThumbnail coars
                 && inside.colour().chroma() < COLOURLESS;
     }
 
-    private String seen(FittedPolygon shape, FittedPolygon uncut) {
-        String thing = (sheet.white() ? "Something white lies " : "Something with four corners lies ")
-                + where(Hulls.inner(shape.corners()));
+    private Sentence seen(FittedPolygon shape, FittedPolygon uncut) {
+        String where = where(Hulls.inner(shape.corners()));
         if (uncut.corners().isEmpty()) {
-            return thing
-                    + ", but it runs off the picture, or something that does touches it. Take the picture again with the "
-                    + sheet.name() + " whole in it and free all round.";
+            return but(where, "CUT").then(again("FREE"));
         }
         if (shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
-            return thing
-                    + ", but its rim is not four straight sides: something touches it or lies on it, or it is folded. Lay the "
-                    + sheet.name() + " flat, touching nothing, and take the picture again.";
+            return but(where, "RIM").then(again("FLAT"));
         }
-        double skew = finder.said(shape, sheet).skew();
-        if (skew > finder.parameters().proportions().most()) {
-            return String.format(
-                    Locale.ROOT,
-                    "%s, but its sides are %.0f %% off the proportions of the %s. If it is that, it is bent or partly"
-                            + " covered: lay it flat and clear, touching nothing, and take the picture again; if not, say what it is.",
-                    thing,
-                    100 * skew,
-                    sheet.name());
-        }
-        return thing + ", but it is too small or too unclear in the picture to measure by. Lay the " + sheet.name()
-                + " flat, touching nothing, and take the picture again from nearer by.";
+        SheetFinder.Found found = finder.said(shape, sheet);
+        return found.skew() > finder.parameters().proportions().most()
+                ? PhotographingSentences.seenSkew(SheetChoice.share(found), sheet.said(), where, white())
+                : but(where, "SMALL").then(again("NEARER"));
     }
 
-    /** Where in the picture something lies, in words. */
+    private Sentence but(String where, String why) {
+        return PhotographingSentences.seenCut(where, white(), why);
+    }
+
+    private Sentence again(String how) {
+        return PhotographingSentences.again(how, sheet.said());
+    }
+
+    private String white() {
+        return sheet.white() ? "yes" : "no";
+    }
+
+    /** Where in the picture something lies, as the message names it. */
     private String where(Point place) {
-        String down = third(place.y() / coarse.step / coarse.height, "upper", "lower");
-        String across = third(place.x() / coarse.step / coarse.width, "left", "right");
-        return down.isEmpty() && across.isEmpty()
-                ? "in the middle of the picture"
-                : "in the " + (down + " " + across).strip() + " part of the picture";
+        String down = third(place.y() / coarse.step / coarse.height, "UPPER", "LOWER");
+        String across = third(place.x() / coarse.step / coarse.width, "LEFT", "RIGHT");
+        return down.isEmpty() && across.isEmpty() ? "MIDDLE" : (down + " " + across).strip().replace(' ', '_');
     }
 
     private static String third(double share, String low, String high) {
@@ -127,16 +125,11 @@ record SheetAbsence(ReferenceSheet sheet, SheetFinder finder, LabThumbnail coars
         return mean.lightness() > WHITE_GROUND && mean.chroma() < COLOURLESS;
     }
 
-    private String groundIsWhite() {
-        return "What fills most of the picture is light and nearly without colour itself: either the " + sheet.name()
-                + " fills the picture, or it lies on something as white as itself. Lay it on something darker or more colourful,"
-                + " with the pieces round it, touching nothing, and take the picture again.";
+    private Sentence groundIsWhite() {
+        return PhotographingSentences.seenWhite(sheet.said());
     }
 
-    private String nothing() {
-        return (sheet.white()
-                        ? "Nothing white with four straight sides stands out from what it lies on. "
-                        : "Nothing with four straight sides stands out from what it lies on. ")
-                + "Lay it flat among the pieces, whole in the picture, touching nothing, and take the picture from above.";
+    private Sentence nothing() {
+        return PhotographingSentences.seenNothing(white());
     }
 }

@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.plane.Homography;
 import hearthcloth.photo.plane.MeasuringSheet;
+import hearthcloth.photo.plane.SheetSupport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

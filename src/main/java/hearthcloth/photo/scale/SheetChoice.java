@@ -12,10 +12,12 @@ import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.InteriorColour;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -43,9 +45,20 @@ public final class SheetChoice {
     /**
      * The sheet that was chosen.
      *
+     * @param beside other sheets of the same kind that lie beside it
      * @param doubts the doubts about every piece
      */
-    public record Chosen(SheetFinder.Found found, List<Doubt> doubts) {}
+    public record Chosen(SheetFinder.Found found, List<SheetFinder.Found> beside, List<Doubt> doubts) {
+        public Chosen {
+            beside = List.copyOf(beside);
+            doubts = List.copyOf(doubts);
+        }
+
+        /** The sheets, the one chosen first. */
+        public List<SheetFinder.Found> sheets() {
+            return Stream.concat(Stream.of(found), beside.stream()).toList();
+        }
+    }
 
     /** Whether any of the shapes may be the sheet at all. */
     public boolean isAny(List<FittedPolygon> uncut) {
@@ -84,13 +97,12 @@ public final class SheetChoice {
         if (sheet.white() && !isWhitest(found.index(), all)) {
             throw none(all, uncut);
         }
+        SheetRivals rivals = new SheetRivals(finder, sheet, coarse, ground);
         if (sheet.white()) {
-            new SheetRivals(finder, sheet, coarse, ground).ask(found, all, uncut);
+            rivals.ask(found, all, uncut);
         }
         if (others.stream().anyMatch(other -> isRival(other, found))) {
-            throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
-                    + ", and they are not of one size. Take the piece that has its shape out of the picture, and take the"
-                    + " picture again.");
+            throw new PhotoRefusedException(PhotographingSentences.noSizes(sheet.said()));
         }
         double skew = found.skew();
         twin().filter(twin -> skew > finder.usualSkew(found) / 2 && finder.skew(found, twin) * rival.explains() < skew)
@@ -100,7 +112,10 @@ public final class SheetChoice {
         if (!isTold() && skew > finder.usualSkew(found)) {
             throw none(all, uncut);
         }
-        return new Chosen(found, doubts(found));
+        List<SheetFinder.Found> beside = isTold() && skew <= finder.usualSkew(found)
+                ? rivals.twins(found, others, all)
+                : List.of();
+        return new Chosen(found, beside, doubts(found));
     }
 
     private List<Doubt> doubts(SheetFinder.Found found) {
@@ -108,21 +123,19 @@ public final class SheetChoice {
         if (found.skew() > finder.usualSkew(found)) {
             doubts.add(new Doubt(
                     Doubt.Kind.SHEET,
-                    String.format(
-                            Locale.ROOT,
-                            "The %s looks %.0f %% too long or too short: it may be partly covered, or not flat, or too"
-                                    + " small in the picture, and all sizes hang on it. Lay it flat and clear, and take"
-                                    + " the picture again from nearer by.",
-                            sheet.name(),
-                            100 * found.skew())));
+                    PhotographingSentences.doubtSheetSkew(share(found), sheet.said())));
         } else if (twin().filter(twin -> finder.skew(found, twin) < finder.usualSkew(found))
                 .isPresent()) {
             doubts.add(new Doubt(
                     Doubt.Kind.SHEET,
-                    "Seen so slantwise A4 and Letter look alike; make sure that it is " + sheet.name()
-                            + ", or take the picture from straight above."));
+                    PhotographingSentences.doubtSheetAlike(sheet.said())));
         }
         return doubts;
+    }
+
+    /** How much too long or too short a shape is for the sheet, in whole per cent. */
+    static Argument share(SheetFinder.Found found) {
+        return Argument.number(Math.round(100 * found.skew()));
     }
 
     /** Whether another shape could be the sheet just as well and would make everything larger or smaller. */
@@ -133,12 +146,7 @@ public final class SheetChoice {
                 && asGood
                 && asWhite
                 && other.area() > rival.area() * found.area()
-                && !isOfOneSize(other, found);
-    }
-
-    private boolean isOfOneSize(SheetFinder.Found other, SheetFinder.Found found) {
-        return Math.abs(Math.log(finder.times(found, other.corners())))
-                < 2 * finder.parameters().whiter().sameSize();
+                && !finder.isOneSize(found, other, sheet);
     }
 
     /** False when a larger shape is as white: then that one is the sheet, but something touches it or it is cut off. */
@@ -154,10 +162,7 @@ public final class SheetChoice {
                     return false;
                 }
                 if (isPaperInShadow(interior, chosen)) {
-                    throw new PhotoRefusedException(
-                            "Two things in the picture could be the " + sheet.name()
-                                    + ": the larger one is as white, but a shadow's edge crosses it. Take the other one out of the"
-                                    + " picture, or lay the sheet all in the light or all in the shade, and take the picture again.");
+                    throw new PhotoRefusedException(PhotographingSentences.noShadow(sheet.said()));
                 }
             }
         }
@@ -190,8 +195,7 @@ public final class SheetChoice {
                         new SheetUnseenException(new SheetAbsence(sheet, finder, coarse, ground).sentence(all, uncut)));
     }
 
-    private String named(ReferenceSheet twin) {
-        return "What lies there looks like " + twin.name() + ", not like " + sheet.name() + ". Say " + twin.name()
-                + ", or lay a sheet of " + sheet.name() + " there, and take the picture again.";
+    private Sentence named(ReferenceSheet twin) {
+        return PhotographingSentences.noTwin(sheet.said(), twin.said());
     }
 }

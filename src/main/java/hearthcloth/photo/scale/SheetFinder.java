@@ -34,6 +34,7 @@ public final class SheetFinder {
     private final LabThumbnail coarse;
     private final LensModel lens;
     private final SheetParameters parameters;
+    private final Optional<Double> focalShare;
     private final double[] focals;
     /** The cost, as a skew, of each focal length because telephones seldom have it. */
     private final double[] unusual;
@@ -48,6 +49,7 @@ public final class SheetFinder {
         this.coarse = coarse;
         this.lens = lens;
         this.parameters = parameters;
+        this.focalShare = focalShare;
         double side = 2 * Math.max(lens.middle().x(), lens.middle().y());
         this.focals = focalShare
                 .map(f -> DoubleStream.of(0.96, 1, 1.04).map(s -> s * f * side))
@@ -156,6 +158,13 @@ public final class SheetFinder {
         FloorPlane plane = plane(found);
         List<Point> floor = corners.stream().map(plane::floor).toList();
         return Math.abs(Polygons.signedArea(floor)) / (found.size.width() * found.size.height());
+    }
+
+    /** Whether another shape may be a second sheet, as large as the first: not surely larger or smaller, nor by very much. */
+    boolean isOneSize(Found found, Found other, ReferenceSheet sheet) {
+        FloorScale first = FloorScale.of(found, sheet, lens, picture, focalShare);
+        FloorScale second = FloorScale.of(other, sheet, lens, picture, focalShare);
+        return first.compared(second, focalShare).isOneSize(parameters.whiter().sameSize());
     }
 
     private boolean isPlausible(Found found, ReferenceSheet sheet) {

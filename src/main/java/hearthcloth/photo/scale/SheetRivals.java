@@ -10,6 +10,7 @@ import hearthcloth.photo.image.WhiteBalance;
 import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.segment.InteriorColour;
+import hearthcloth.words.sentence.PhotographingSentences;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -27,11 +28,6 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         return finder.parameters().bent();
     }
 
-    /** A thing larger or smaller than this many times by area is not another sheet of the same kind. */
-    private double otherSize() {
-        return 1 + 2 * whites().sameSize();
-    }
-
     /**
      * Asks where another shape may be the sheet.
      *
@@ -45,32 +41,74 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
                 .anyMatch(i ->
                         isRival(found, own, all.get(i), uncut.get(i).corners().isEmpty()));
         if (isAny) {
-            throw new PhotoRefusedException("Two things in the picture could be the " + sheet.name()
-                    + ": one has its shape, and another is as white or whiter but bent, covered, in shadow or cut off. Tap the four"
-                    + " corners of the right one, or take the other out of the picture and take the picture again.");
+            throw new PhotoRefusedException(PhotographingSentences.noRival(sheet.said()));
         }
     }
 
     private boolean isRival(SheetFinder.Found found, InteriorColour own, FittedPolygon shape, boolean cutOff) {
-        InteriorColour other = InteriorColour.of(shape.corners(), coarse, ground);
-        Lab chosen = paper(own);
-        Lab seen = paper(other);
-        Lab lit = new WhiteBalance(chosen, own.ground()).of(seen, other.ground());
-        double lighter = lit.lightness() - WhiteBalance.PAPER.lightness();
-        double purer = chosen.chroma() - seen.chroma();
-        boolean asWhite = lighter > -whites().duller() && purer > -whites().coloured();
-        boolean whiter = asWhite && (lighter > whites().lighter() || purer > whites().purer());
+        Whiteness white = whiteness(own, InteriorColour.of(shape.corners(), coarse, ground));
+        boolean asWhite = white.lighter > -whites().duller() && white.purer > -whites().coloured();
+        boolean whiter = asWhite && (white.lighter > whites().lighter() || white.purer > whites().purer());
         double times = finder.times(found, shape.corners());
         if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
             return whiter || (asWhite && times > bends().large());
         }
         SheetFinder.Found said = finder.said(shape, sheet);
         double skew = said.skew();
-        boolean isBent = skew < bends().flat()
-                || (skew < bends().little() && times > otherSize())
+        boolean isBent = skew < finder.parameters().proportions().most()
                 || (skew < bends().much() && finder.offRectangle(said) > bends().crooked());
-        boolean isTwin = Math.abs(Math.log(times)) < Math.log(otherSize());
-        return !isTwin && (whiter ? skew < bends().most() : asWhite && isBent);
+        return whiter ? skew < bends().most() : asWhite && isBent && !isTwin(found, said);
+    }
+
+    /**
+     * The other sheets of the same kind that lie beside the one chosen: of its size and as white, with nothing wrong about them.
+     *
+     * @param candidates the shapes that may be the sheet
+     */
+    List<SheetFinder.Found> twins(
+            SheetFinder.Found found, List<SheetFinder.Found> candidates, List<FittedPolygon> all) {
+        InteriorColour own = InteriorColour.of(all.get(found.index()).corners(), coarse, ground);
+        return candidates.stream()
+                .filter(other -> other.index() != found.index())
+                .filter(other -> isTwin(found, other))
+                .filter(other -> isLike(own, other))
+                .toList();
+    }
+
+    private boolean isLike(InteriorColour own, SheetFinder.Found other) {
+        InteriorColour seen = InteriorColour.of(other.corners(), coarse, ground);
+        Whiteness white = whiteness(own, seen);
+        return !sheet.white()
+                || (!seen.figured()
+                        && Math.abs(white.lighter) < whites().lighter()
+                        && Math.abs(white.purer) < whites().coloured());
+    }
+
+    /** How much lighter than the sheet chosen something is, the light allowed for, and how much less coloured. */
+    private record Whiteness(double lighter, double purer) {}
+
+    private Whiteness whiteness(InteriorColour own, InteriorColour other) {
+        Lab chosen = paper(own);
+        Lab seen = paper(other);
+        Lab lit = new WhiteBalance(chosen, own.ground()).of(seen, other.ground());
+        return new Whiteness(
+                Math.max(lit.lightness(), unlit(chosen, seen)) - WhiteBalance.PAPER.lightness(),
+                chosen.chroma() - seen.chroma());
+    }
+
+    /** Whether it is another sheet of the same kind, with nothing wrong about it: by that one everything measures the same. */
+    private boolean isTwin(SheetFinder.Found found, SheetFinder.Found said) {
+        return said.skew() <= finder.usualSkew(said) && finder.isOneSize(found, said, sheet);
+    }
+
+    /**
+     * How light it is, as seen, when the paper chosen is as light as paper is: where the ground is of two kinds, it does not tell
+     * how the light differs, since a dark mat looks as a floor in shadow does.
+     */
+    private double unlit(Lab chosen, Lab seen) {
+        return ground.kinds().size() > 1
+                ? WhiteBalance.PAPER.lightness() + seen.lightness() - chosen.lightness()
+                : Double.NEGATIVE_INFINITY;
     }
 
     /** The colour of paper that something lies on, or that is printed: of its two colours the lighter, where that is not little. */

@@ -5,9 +5,10 @@ import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.image.PhotoRefusedException;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.ReferenceSheet;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The reference where the maker has tapped its corners.
@@ -38,18 +39,11 @@ public record TappedSheet(SheetFinder.Found sheet, List<Doubt> doubts) {
      */
     public static TappedSheet of(FittedPolygon own, SheetFinder finder, ReferenceSheet sheet, int longer) {
         if (own.corners().size() != 4 || !SheetFinder.convex(own.corners())) {
-            throw new PhotoRefusedException(
-                    "The four corners that were tapped do not go round one shape. Tap them again, one"
-                            + " after the other round the " + sheet.name() + ".");
+            throw new PhotoRefusedException(PhotographingSentences.noRound(sheet.said()));
         }
         SheetFinder.Found found = finder.said(own, sheet);
         if (found.skew() > MOST_SKEW) {
-            throw new PhotoRefusedException(String.format(
-                    Locale.ROOT,
-                    "What lies between the four corners is %.0f %% too long or too short for %s. Say which sheet it is, or tap"
-                            + " its corners again.",
-                    100 * found.skew(),
-                    sheet.name()));
+            throw new PhotoRefusedException(PhotographingSentences.noShare(SheetChoice.share(found), sheet.said()));
         }
         List<Doubt> doubts = new ArrayList<>();
         long hidden = own.fits().stream()
@@ -57,18 +51,9 @@ public record TappedSheet(SheetFinder.Found sheet, List<Doubt> doubts) {
                 .filter(share -> share < SEEN)
                 .count();
         if (hidden > 0) {
-            doubts.add(doubt(String.format(
-                    Locale.ROOT,
-                    "%s of the %s cannot be seen, so it was taken to lie where you tapped, and all sizes hang on it.",
-                    hidden == 1 ? "A side" : "More than one side",
-                    sheet.name())));
+            doubts.add(doubt(PhotographingSentences.doubtSheetUnseen(sheet.said(), Math.toIntExact(hidden))));
         } else if (found.skew() > finder.usualSkew(found)) {
-            doubts.add(doubt(String.format(
-                    Locale.ROOT,
-                    "The %s that you tapped looks %.0f %% too long or too short: a corner may be beside it, or it may not lie"
-                            + " flat. All sizes hang on it.",
-                    sheet.name(),
-                    100 * found.skew())));
+            doubts.add(doubt(PhotographingSentences.doubtSheetTapped(SheetChoice.share(found), sheet.said())));
         }
         double deviation = hidden > 0 ? Math.max(found.deviation(), FINGER * longer) : found.deviation();
         return new TappedSheet(
@@ -76,7 +61,7 @@ public record TappedSheet(SheetFinder.Found sheet, List<Doubt> doubts) {
                 doubts);
     }
 
-    private static Doubt doubt(String sentence) {
+    private static Doubt doubt(Sentence sentence) {
         return new Doubt(Doubt.Kind.SHEET, sentence);
     }
 }

@@ -74,7 +74,7 @@ public final class Accent {
     private void choose(List<Integer> bars, int from) {
         double share = bars.stream()
                         .mapToDouble(bar -> slots.get(bar).size().areaMm2())
-                        .sum()
+                        .reduce(0, Double::sum)
                 / cloth;
         if (share > MOST) {
             return;

@@ -1,6 +1,7 @@
 package hearthcloth.plan.colour;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -114,6 +115,147 @@ final class BarColouring {
     /** What a whole choice costs because its lightness lies off the middle. */
     double unbalanced(int[] chosen) {
         return new Light(chosen).unbalancedMm();
+    }
+
+    /**
+     * What bars and meetings cost, as tables. What a meeting costs may be moved to its two bars, so that what each bar costs
+     * at least by itself says more of the whole; what a whole choice costs stays the same. For one search.
+     */
+    final class Tables {
+
+        /** Rounds of moving costs: after these hardly anything moves any more. */
+        private static final int ROUNDS = 8;
+
+        private final double[][] alone = new double[bars()][];
+        private final double[][][][] between = new double[bars()][][][];
+        /** For each meeting of a bar, which of the other's meetings it is. */
+        private final int[][] mirrored = new int[bars()][];
+
+        Tables() {
+            for (int bar = 0; bar < bars(); bar++) {
+                alone[bar] = BarColouring.this.alone[bar].clone();
+                List<Meeting> mine = meetings.get(bar);
+                between[bar] = new double[mine.size()][fabrics()][fabrics()];
+                mirrored[bar] = new int[mine.size()];
+                for (int at = 0; at < mine.size(); at++) {
+                    fill(between[bar][at], mine.get(at));
+                    mirrored[bar][at] = mirror(bar, mine.get(at).other);
+                }
+            }
+        }
+
+        private void fill(double[][] table, Meeting meeting) {
+            for (int one = 0; one < table.length; one++) {
+                for (int other = 0; other < table.length; other++) {
+                    table[one][other] = BarColouring.this.between(meeting, one, other);
+                }
+            }
+        }
+
+        private int mirror(int bar, int other) {
+            List<Meeting> theirs = meetings.get(other);
+            int at = 0;
+            while (theirs.get(at).other != bar) {
+                at++;
+            }
+            return at;
+        }
+
+        /** What each bar costs by itself, for each fabric. */
+        double[][] alone() {
+            return alone.clone();
+        }
+
+        /** What a bar of a fabric costs at least where it meets the bars inside it, whatever those are of. */
+        double[][] inside() {
+            double[][] costs = new double[bars()][fabrics()];
+            for (int bar = 0; bar < costs.length; bar++) {
+                for (int at = 0; at < between[bar].length; at++) {
+                    for (int one = 0; meetings.get(bar).get(at).other < bar && one < costs[bar].length; one++) {
+                        costs[bar][one] += Arrays.stream(between[bar][at][one]).min().orElse(0);
+                    }
+                }
+            }
+            return costs;
+        }
+
+        /** The costs of the bars inside a bar that is of this fabric, beside those they have already. */
+        double[][] beside(int bar, int fabric, double[][] costs) {
+            double[][] then = Arrays.copyOf(costs, bar);
+            for (int at = 0; at < between[bar].length; at++) {
+                int inner = meetings.get(bar).get(at).other;
+                if (inner < bar) {
+                    then[inner] = then[inner].clone();
+                    for (int other = 0; other < then[inner].length; other++) {
+                        then[inner][other] += between[bar][at][fabric][other];
+                    }
+                }
+            }
+            return then;
+        }
+
+        /** What it costs that two bars of these fabrics meet, by the number of the meeting among the first's. */
+        double between(int bar, int meeting, int one, int other) {
+            return between[bar][meeting][one][other];
+        }
+
+        /**
+         * Moves costs from meetings to bars and on, bar by bar outwards and back again: each bar hands an equal share of what it
+         * costs to the meetings ahead, each meeting hands on what it costs at least (sequential tree-reweighted message
+         * passing, Kolmogorov 2006, from memory).
+         */
+        void spread() {
+            for (int round = 0; round < ROUNDS; round++) {
+                for (int bar = 0; bar < alone.length; bar++) {
+                    handOn(bar, 1);
+                }
+                for (int bar = alone.length - 1; bar >= 0; bar--) {
+                    handOn(bar, -1);
+                }
+            }
+        }
+
+        private void handOn(int bar, int way) {
+            List<Meeting> mine = meetings.get(bar);
+            int ahead = 0;
+            for (int at = 0; at < mine.size(); at++) {
+                gather(bar, at);
+                ahead += (mine.get(at).other - bar) * way > 0 ? 1 : 0;
+            }
+            double share = 1.0 / Math.max(1, Math.max(ahead, mine.size() - ahead));
+            double[] whole = alone[bar].clone();
+            for (int at = 0; at < mine.size(); at++) {
+                if ((mine.get(at).other - bar) * way > 0) {
+                    for (int one = 0; one < whole.length; one++) {
+                        moved(bar, at, one, whole[one] == Double.POSITIVE_INFINITY ? 0 : -share * whole[one]);
+                    }
+                    gather(mine.get(at).other, mirrored[bar][at]);
+                }
+            }
+        }
+
+        /** Moves what a meeting costs at least, for each fabric of a bar, to that bar. */
+        private void gather(int bar, int at) {
+            int other = meetings.get(bar).get(at).other;
+            for (int one = 0; one < alone[bar].length; one++) {
+                double least = Double.POSITIVE_INFINITY;
+                for (int two = 0; two < alone[bar].length; two++) {
+                    if (alone[other][two] < Double.POSITIVE_INFINITY) {
+                        least = Math.min(least, between[bar][at][one][two]);
+                    }
+                }
+                moved(bar, at, one, least == Double.POSITIVE_INFINITY ? 0 : least);
+            }
+        }
+
+        private void moved(int bar, int at, int one, double by) {
+            int other = meetings.get(bar).get(at).other;
+            alone[bar][one] += by;
+            for (int two = 0; two < alone[bar].length; two++) {
+                between[bar][at][one][two] -= by;
+                between[other][mirrored[bar][at]][two][one] -= by;
+            }
+        }
     }
 
     /** The light of a whole choice and where it lies, kept up to date bar by bar. */

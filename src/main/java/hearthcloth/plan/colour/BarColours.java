@@ -2,14 +2,17 @@ package hearthcloth.plan.colour;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /**
  * Solves a {@link BarColouring}: a greedy choice, changes of one bar and exchanges of two until none helps, then
- * branch and bound, bar by bar from the rim inwards, with what the bars not yet chosen cost at least. Where that ends
- * by itself no choice costs less; where its looks are used up, the least bound it left open holds. The same problem,
- * looks and seed give the same answer. For one use.
+ * branch and bound, bar by bar from the rim inwards, with what the bars not yet chosen cost at least; a long one begins
+ * anew with costs spread so that this says more ({@link BarColouring.Tables#spread}). Where that ends by itself no choice
+ * costs less; where its looks are used up, the least bound it left open holds. The same problem, looks and seed give the
+ * same answer. For one use.
  */
 final class BarColours {
 
@@ -22,37 +25,37 @@ final class BarColours {
     /** The most looks for descents; the rest is for branches. */
     private static final long DESCENTS = 2000;
 
+    /** The most branches before any descent but the first: most problems end here. */
+    private static final long QUICK = 200;
+
+    /** From so many looks on costs are spread, which takes as long as a thousand of them. */
+    private static final long MANY = 2000;
+
     private final BarColouring problem;
+    private final BarColouring.Tables tables;
     private final int[] chosen;
     private final int[] best;
     private final double[] left;
-    private final double[][] inside;
+    private double[][] inside;
     private long looks;
     private double least = Double.POSITIVE_INFINITY;
     private double open = Double.POSITIVE_INFINITY;
 
     /**
-     * What was found: its cost, infinite where nothing was, and a bound that no choice costs less than, the same as the cost
-     * where it is proven.
+     * What was found: the fabric of each bar.
+     *
+     * @param cost infinite where nothing was found
+     * @param bound no choice costs less; the same as the cost where that is proven
      */
-    static final class Found {
-        private final int[] chosen;
-        private final double cost;
-        private final double bound;
+    record Found(List<Integer> fabrics, double cost, double bound) {
 
-        private Found(int[] chosen, double cost, double bound) {
-            this.chosen = chosen;
-            this.cost = cost;
-            this.bound = bound;
+        private static Found of(int[] chosen, double cost, double bound) {
+            return new Found(Arrays.stream(chosen).boxed().toList(), cost, Math.min(cost, bound));
         }
 
         /** The fabric of a bar. */
         int chosen(int bar) {
-            return chosen[bar];
-        }
-
-        double bound() {
-            return bound;
+            return fabrics.get(bar);
         }
 
         boolean isFound() {
@@ -66,7 +69,8 @@ final class BarColours {
         this.chosen = new int[problem.bars()];
         this.best = new int[problem.bars()];
         this.left = new double[problem.fabrics()];
-        this.inside = costsInside();
+        this.tables = problem.new Tables();
+        this.inside = tables.inside();
     }
 
     /**
@@ -80,24 +84,46 @@ final class BarColours {
 
     private Found found(SplittableRandom chance) {
         if (problem.fabrics() == 0) {
-            return new Found(best, least, least);
+            return Found.of(best, least, least);
         }
+        Optional<BarChoice> begun = begin() ? Optional.of(new BarChoice(problem, chosen)) : Optional.empty();
+        begun.ifPresent(this::descend);
+        double bound = branched(Math.min(looks / 2, QUICK));
+        if (bound < least - NEAR && looks > MANY) {
+            tables.spread();
+            inside = tables.inside();
+            bound = Math.max(bound, branched(MANY));
+        }
+        if (bound < least - NEAR) {
+            begun.ifPresent(choice -> wander(choice, chance));
+            bound = Math.max(bound, branched(looks));
+        }
+        return Found.of(best, least, bound);
+    }
+
+    /** Descends from places a few random changes away. */
+    private void wander(BarChoice choice, SplittableRandom chance) {
         long kept = Math.max(looks / 2, looks - DESCENTS);
         looks -= kept;
-        if (begin()) {
-            BarChoice choice = new BarChoice(problem, chosen);
+        while (looks > 0 && least > NEAR) {
+            shake(choice, chance);
             descend(choice);
-            while (looks > 0 && least > NEAR) {
-                shake(choice, chance);
-                descend(choice);
-            }
         }
         looks = kept + Math.max(0, looks);
+    }
+
+    /** Branches for so many looks. */
+    private double branched(long most) {
+        long later = Math.max(0, looks - most);
+        looks = most;
+        open = Double.POSITIVE_INFINITY;
         for (int fabric = 0; fabric < left.length; fabric++) {
             left[fabric] = problem.room(fabric);
         }
-        branch(problem.bars() - 1, 0, costsAlone());
-        return new Found(best, least, Math.min(least, open));
+        double[][] alone = tables.alone();
+        branch(problem.bars() - 1, 0, alone, cheapest(alone));
+        looks = later + Math.max(0, looks);
+        return open;
     }
 
     /** Gives each bar, the outermost first, the fabric that costs least by itself and of which most is left. */
@@ -188,60 +214,25 @@ final class BarColours {
         }
     }
 
-    private double[][] costsAlone() {
-        double[][] costs = new double[problem.bars()][problem.fabrics()];
-        for (int bar = 0; bar < costs.length; bar++) {
-            for (int fabric = 0; fabric < costs[bar].length; fabric++) {
-                costs[bar][fabric] = problem.alone(bar, fabric);
-            }
-        }
-        return costs;
-    }
-
-    /** What a bar of a fabric costs at least where it meets the bars inside it, whatever those are of. */
-    private double[][] costsInside() {
-        double[][] costs = new double[problem.bars()][problem.fabrics()];
-        for (int fabric = 0; fabric < problem.fabrics(); fabric++) {
-            for (int bar = 0; bar < costs.length; bar++) {
-                for (BarColouring.Meeting meeting : problem.meetingsOf(bar)) {
-                    costs[bar][fabric] += meeting.other() < bar ? least(meeting, fabric) : 0;
-                }
-            }
-        }
-        return costs;
-    }
-
-    private double least(BarColouring.Meeting meeting, int fabric) {
-        double cheapest = Double.POSITIVE_INFINITY;
-        for (int other = 0; other < problem.fabrics(); other++) {
-            cheapest = Math.min(cheapest, problem.between(meeting, fabric, other));
-        }
-        return cheapest;
-    }
-
     /**
      * Every choice for this bar and those inside it.
      *
      * @param spent by the bars already chosen
      * @param costs of each fabric for each bar not yet chosen, beside those already chosen
+     * @param rest what each of them costs at least: its cheapest fabric, beside whatever those inside it cost least
      */
-    private void branch(int bar, double spent, double[][] costs) {
+    private void branch(int bar, double spent, double[][] costs, double[] rest) {
         if (bar < 0) {
             keep(spent + problem.unbalanced(chosen));
             return;
         }
         double[] mine = costs[bar];
-        int[] order = IntStream.range(0, mine.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(fabric -> mine[fabric]))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        for (int fabric : order) {
+        for (int fabric : cheapestFirst(mine)) {
             if (left[fabric] < problem.area(bar) || mine[fabric] == Double.POSITIVE_INFINITY) {
                 continue;
             }
-            double[][] then = costs(bar, fabric, costs);
-            double bound = spent + mine[fabric] + rest(bar, then);
+            double[] then = rest(bar, fabric, costs, rest);
+            double bound = spent + mine[fabric] + sum(then);
             if (bound >= least - NEAR) {
                 continue;
             }
@@ -251,35 +242,57 @@ final class BarColours {
             }
             chosen[bar] = fabric;
             left[fabric] -= problem.area(bar);
-            branch(bar - 1, spent + mine[fabric], then);
+            branch(bar - 1, spent + mine[fabric], tables.beside(bar, fabric, costs), then);
             left[fabric] += problem.area(bar);
         }
     }
 
-    private double[][] costs(int bar, int fabric, double[][] costs) {
-        double[][] then = Arrays.copyOf(costs, bar);
-        for (BarColouring.Meeting meeting : problem.meetingsOf(bar)) {
-            if (meeting.other() < bar) {
-                double[] more = then[meeting.other()].clone();
-                for (int other = 0; other < more.length; other++) {
-                    more[other] += problem.between(meeting, fabric, other);
+    private static double sum(double[] costs) {
+        double sum = 0;
+        for (double cost : costs) {
+            sum += cost;
+        }
+        return sum;
+    }
+
+    private double[] cheapest(double[][] costs) {
+        double[] cheapest = new double[costs.length];
+        Arrays.fill(cheapest, Double.POSITIVE_INFINITY);
+        for (int bar = 0; bar < cheapest.length; bar++) {
+            for (int fabric = 0; fabric < costs[bar].length; fabric++) {
+                cheapest[bar] = Math.min(cheapest[bar], costs[bar][fabric] + inside[bar][fabric]);
+            }
+        }
+        return cheapest;
+    }
+
+    /** What the bars inside this one cost at least once it is of this fabric. */
+    private double[] rest(int bar, int fabric, double[][] costs, double[] rest) {
+        double[] then = Arrays.copyOf(rest, bar);
+        List<BarColouring.Meeting> meetings = problem.meetingsOf(bar);
+        for (int at = 0; at < meetings.size(); at++) {
+            int inner = meetings.get(at).other();
+            if (inner < bar) {
+                double cheapest = Double.POSITIVE_INFINITY;
+                for (int other = 0; other < costs[inner].length; other++) {
+                    double each = costs[inner][other] + inside[inner][other];
+                    cheapest = Math.min(cheapest, each + tables.between(bar, at, fabric, other));
                 }
-                then[meeting.other()] = more;
+                then[inner] = cheapest;
             }
         }
         return then;
     }
 
-    /** What the bars inside this one cost at least: each its cheapest fabric, beside whatever those inside it cost least. */
-    private double rest(int bar, double[][] costs) {
-        double sum = 0;
-        for (int inner = 0; inner < bar; inner++) {
-            double cheapest = Double.POSITIVE_INFINITY;
-            for (int fabric = 0; fabric < costs[inner].length; fabric++) {
-                cheapest = Math.min(cheapest, costs[inner][fabric] + inside[inner][fabric]);
+    private static int[] cheapestFirst(double[] costs) {
+        int[] order = new int[costs.length];
+        for (int fabric = 0; fabric < order.length; fabric++) {
+            int at = fabric;
+            while (at > 0 && costs[order[at - 1]] > costs[fabric]) {
+                order[at] = order[--at];
             }
-            sum += cheapest;
+            order[at] = fabric;
         }
-        return sum;
+        return order;
     }
 }

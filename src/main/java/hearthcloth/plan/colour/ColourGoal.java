@@ -8,7 +8,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tie.TiedFold;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +18,7 @@ public final class ColourGoal {
 
     private final Contrast contrast;
     private final Optional<Wish.Tied> gift;
-    private final Map<Size, Optional<Visible>> ties = new HashMap<>();
+    private final Map<Size, Optional<Visible>> ties = new LinkedHashMap<>();
 
     private ColourGoal(Contrast contrast, Optional<Wish.Tied> gift) {
         this.contrast = contrast;

@@ -1,5 +1,6 @@
 package hearthcloth.plan.colour;
 
+import hearthcloth.number.Elementary;
 import java.util.BitSet;
 
 /** Adds up {@link ColourFigures} tile by tile and pair by pair. For one use. */
@@ -68,7 +69,7 @@ final class ColourSum {
         double offX = light == 0 ? 0 : lightX / light - right / 2;
         double offY = light == 0 ? 0 : lightY / light - bottom / 2;
         double side = Math.max(right, bottom);
-        return side == 0 ? 0 : Math.hypot(offX, offY) / side;
+        return side == 0 ? 0 : Elementary.hypot(offX, offY) / side;
     }
 
     ColourFigures figures() {

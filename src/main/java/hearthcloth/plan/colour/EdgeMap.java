@@ -10,7 +10,7 @@ import hearthcloth.cloth.Seam;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -62,7 +62,7 @@ final class EdgeMap {
 
     /** Of a cloth made of these fabrics. */
     static EdgeMap of(Cloth cloth, FabricDifferences fabrics) {
-        return cloth.work().fold(new Folding(fabrics, new HashMap<>()));
+        return cloth.work().fold(new Folding(fabrics, new LinkedHashMap<>()));
     }
 
     List<Tile> tiles() {

@@ -9,7 +9,7 @@ import hearthcloth.cutstock.job.NeighbourBars;
 import hearthcloth.cutstock.job.Span;
 import hearthcloth.cutstock.job.StockPiece;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -26,7 +26,7 @@ final class Exchanged {
     private final CutJoinJob job;
     private final CutPlan plan;
     private final List<Leaf> leaves = new ArrayList<>();
-    private final Map<List<Integer>, Integer> leafOf = new HashMap<>();
+    private final Map<List<Integer>, Integer> leafOf = new LinkedHashMap<>();
     private final int[][] order;
     private final List<StockPiece> pieces = new ArrayList<>();
 
@@ -187,7 +187,7 @@ final class Exchanged {
 
     /** The plan as it now stands. */
     CutPlan plan() {
-        Map<Integer, Cutting.Part> places = new HashMap<>();
+        Map<Integer, Cutting.Part> places = new LinkedHashMap<>();
         for (int bar = 0; bar < order.length; bar++) {
             for (int part = 0; part < order[bar].length; part++) {
                 int demand = job.bars().get(bar).id();

@@ -4,7 +4,7 @@ import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Lab;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -14,7 +14,7 @@ import java.util.Map;
  */
 final class FabricDifferences {
 
-    private final Map<String, Integer> numbers = new HashMap<>();
+    private final Map<String, Integer> numbers = new LinkedHashMap<>();
     private final double[][] apart;
     private final double[] lightness;
     private final List<Fabric> fabrics;

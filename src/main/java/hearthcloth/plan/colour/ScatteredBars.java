@@ -10,7 +10,7 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -105,7 +105,7 @@ public final class ScatteredBars {
     }
 
     private static Map<String, Laid> laid(Cloth whole) {
-        Map<String, Laid> laid = new HashMap<>();
+        Map<String, Laid> laid = new LinkedHashMap<>();
         whole.laid().forEach(one -> laid.put(one.patch().place().id(), one));
         return laid;
     }

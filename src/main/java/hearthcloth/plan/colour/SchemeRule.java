@@ -10,7 +10,7 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -37,10 +37,10 @@ public final class SchemeRule {
     private static final int ARM = 5;
 
     /** The least chroma of a bright fabric: C* of CIELAB. */
-    static final double BRIGHT = 30;
+    public static final double BRIGHT = 30;
 
     private final List<Patch> bars;
-    private final Map<String, Fabric> fabrics = new HashMap<>();
+    private final Map<String, Fabric> fabrics = new LinkedHashMap<>();
     private final Cloth cloth;
 
     private SchemeRule(Cloth cloth, List<Fabric> fabrics) {
@@ -198,7 +198,7 @@ public final class SchemeRule {
         List<Patch> accents =
                 bars.stream().filter(patch -> patch.fabric().equals(brightest)).toList();
         double share =
-                accents.stream().mapToDouble(patch -> patch.size().areaMm2()).sum()
+                accents.stream().mapToDouble(patch -> patch.size().areaMm2()).reduce(0, Double::sum)
                         / cloth.finished().areaMm2();
         return accents.size() <= 3 && share >= LEAST_ACCENT && share <= MOST_ACCENT;
     }

@@ -1,6 +1,7 @@
 package hearthcloth.plan.fit;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.cutjoin.Recut;
@@ -18,7 +19,10 @@ import hearthcloth.plan.model.PlanCheck;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
 /**
  * The search's answer to a {@link CutJob}, converted back into a cloth. It is built as an ordinary {@link Cloth} and
@@ -29,9 +33,11 @@ public record CutAnswer(CutJob job, CutPlan found) {
     /** The cloth and its cuts as the search's answer describes them. */
     public Plan plan(Plan.Story story, Bound bound) {
         Cloth cloth = cloth();
+        Map<String, Laid> laid = new HashMap<>();
+        cloth.laid().forEach(one -> laid.put(one.patch().place().id(), one));
         List<PieceCut> cuts = new ArrayList<>();
         for (CutPiece cut : found.pieces()) {
-            cuts.add(new PieceCut(job.piece(cut.piece().id()), tree(cut)));
+            cuts.add(new PieceCut(job.piece(cut.piece().id()), tree(cut, laid)));
         }
         Plan plan = new Plan(story, cloth, job.design().rules(), cuts, bound);
         PlanCheck.require(plan);
@@ -69,33 +75,41 @@ public record CutAnswer(CutJob job, CutPlan found) {
         return job.design().sewn(job.piece(hearth).fabric(), bars);
     }
 
-    private CutTree tree(CutPiece cut) {
+    private CutTree tree(CutPiece cut, Map<String, Laid> laid) {
         Piece piece = job.piece(cut.piece().id());
-        return grown(cut.cutting(), Rect.at(Length.ZERO, Length.ZERO, piece.size()));
+        return grown(cut.cutting(), Rect.at(Length.ZERO, Length.ZERO, piece.size()), laid);
     }
 
     /** The search's tree in lengths; what a piece measures beyond a whole mark stays with its last offcut. */
-    private CutTree grown(Cutting cutting, Rect at) {
+    private CutTree grown(Cutting cutting, Rect at, Map<String, Laid> laid) {
         if (cutting instanceof Cutting.Cut cut) {
             Length line = job.mark().times(cut.at());
             return CutTree.parted(
                     at,
                     cut.lengthwise(),
                     line,
-                    grown(cut.first(), before(at, cut.lengthwise(), line)),
-                    grown(cut.second(), after(at, cut.lengthwise(), line)));
+                    grown(cut.first(), before(at, cut.lengthwise(), line), laid),
+                    grown(cut.second(), after(at, cut.lengthwise(), line), laid));
         }
         if (cutting instanceof Cutting.Part part) {
-            return kept(part, at);
+            return kept(part, at, laid);
         }
         return new CutTree.Left(at);
     }
 
-    private CutTree kept(Cutting.Part part, Rect at) {
+    /**
+     * A part as it is cut. Where a seam takes no whole number of marks the search counts it as one more, and leaves a join
+     * so much more than it needs; the patch is cut to its own size all the same.
+     */
+    private CutTree kept(Cutting.Part part, Rect at, Map<String, Laid> laid) {
         boolean upright = part.demand() == 0
                 || job.slots().get(part.demand() - 1).place().side().isUpright();
         boolean turned = part.turned() == upright;
-        Size size = new Size(job.mark().times(part.width()), job.mark().times(part.height()));
+        Size cut = Objects.requireNonNull(laid.get(id(part))).cut();
+        Size lies = turned ? cut.turned() : cut;
+        Size size = new Size(
+                job.mark().times(part.width()).min(lies.width()),
+                job.mark().times(part.height()).min(lies.height()));
         CutTree kept = new CutTree.Kept(Rect.at(at.x(), at.y(), size), id(part), turned);
         return trimmed(kept, at);
     }

@@ -23,7 +23,7 @@ import hearthcloth.words.sentence.Argument.Joined;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -35,7 +35,7 @@ public final class CutJob {
 
     private final Design design;
     private final List<Piece> pieces;
-    private final Map<String, Integer> fabrics = new HashMap<>();
+    private final Map<String, Integer> fabrics = new LinkedHashMap<>();
     private final Length mark;
     private final Cloth whole;
     private final List<Laid> laidBars;
@@ -48,7 +48,7 @@ public final class CutJob {
         this.mark = design.making().margins().mark();
         this.whole = design.whole();
         this.slots = design.layout().slots();
-        Map<String, Laid> byId = new HashMap<>();
+        Map<String, Laid> byId = new LinkedHashMap<>();
         whole.laid().forEach(laid -> byId.put(laid.patch().place().id(), laid));
         this.laidHearth = found(byId, "hearth");
         this.laidBars =

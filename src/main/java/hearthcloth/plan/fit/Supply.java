@@ -6,7 +6,7 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -14,9 +14,9 @@ import java.util.Map;
 public final class Supply {
 
     private final List<Fabric> fabrics;
-    private final Map<String, List<Piece>> pieces = new HashMap<>();
-    private final Map<String, Double> areas = new HashMap<>();
-    private final Map<Strip, Length> longest = new HashMap<>();
+    private final Map<String, List<Piece>> pieces = new LinkedHashMap<>();
+    private final Map<String, Double> areas = new LinkedHashMap<>();
+    private final Map<Strip, Length> longest = new LinkedHashMap<>();
 
     private record Strip(String fabric, Length width) {}
 
@@ -46,7 +46,7 @@ public final class Supply {
     }
 
     public double area(List<Fabric> some) {
-        return some.stream().mapToDouble(this::area).sum();
+        return some.stream().mapToDouble(this::area).reduce(0, Double::sum);
     }
 
     /** True when some single piece of {@code fabric} holds a rectangle of this size, turned if the nap allows it. */

@@ -1,6 +1,8 @@
 package hearthcloth.plan.model;
 
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.measure.Length;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -10,8 +12,9 @@ import java.util.Optional;
  * @param blocks the log cabins; empty where all is scraps
  * @param scraps whether scraps fill the cloth, or what is left round the blocks
  * @param cutting how scraps may be cut
+ * @param wishes what else is wished of scraps
  */
-public record Patchwork(Optional<Blocks> blocks, boolean scraps, ScrapRule cutting) {
+public record Patchwork(Optional<Blocks> blocks, boolean scraps, ScrapRule cutting, ScrapWishes wishes) {
 
     /** The most blocks in a row, and the most rows. */
     public static final int MOST_BLOCKS = 12;
@@ -22,9 +25,55 @@ public record Patchwork(Optional<Blocks> blocks, boolean scraps, ScrapRule cutti
         }
     }
 
+    /** A cloth of which nothing else is wished. */
+    public Patchwork(Optional<Blocks> blocks, boolean scraps, ScrapRule cutting) {
+        this(blocks, scraps, cutting, ScrapWishes.NONE);
+    }
+
     /** Scraps as they are, cut where it helps. */
     public static Patchwork free() {
         return new Patchwork(Optional.empty(), true, ScrapRule.EITHER);
+    }
+
+    /**
+     * What is wished of the scraps of a cloth.
+     *
+     * @param with ids of pieces that have to be in it
+     * @param middle id of the piece that lies in the middle as it is, the others round it; empty where any may
+     * @param mostTrim how much may be trimmed off the width or the length of a piece; empty for as much as need be
+     * @param sizes how alike the patches are to be
+     * @param direction whether seams run right across or down the whole cloth
+     */
+    public record ScrapWishes(
+            List<String> with, Optional<String> middle, Optional<Length> mostTrim, Sizes sizes, Direction direction) {
+
+        /** Nothing is wished. */
+        public static final ScrapWishes NONE =
+                new ScrapWishes(List.of(), Optional.empty(), Optional.empty(), Sizes.ANY, Direction.ANY);
+
+        public ScrapWishes {
+            with = List.copyOf(with);
+        }
+    }
+
+    /** How alike the patches of a cloth are to be in size. */
+    public enum Sizes {
+        /** Arrangements of all kinds are offered. */
+        ANY,
+        /** Large and small ones beside each other. */
+        MIXED,
+        /** As alike as the pieces allow: large ones make two or three patches, the smallest stay out. */
+        EVEN
+    }
+
+    /** Which way seams run from rim to rim. */
+    public enum Direction {
+        /** As it comes. */
+        ANY,
+        /** The cloth is of bands that lie across it from the left rim to the right. */
+        ACROSS,
+        /** The cloth is of bands that run down it from the upper rim to the lower. */
+        DOWN
     }
 
     /** How scraps may be cut. */

@@ -7,7 +7,7 @@ import hearthcloth.cloth.Showing;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 
@@ -26,8 +26,8 @@ public final class PlanCheck {
      */
     public static void require(Plan plan) {
         Map<String, Laid> laid = plan.laid();
-        Set<String> seen = new HashSet<>();
-        Set<String> pieces = new HashSet<>();
+        Set<String> seen = new LinkedHashSet<>();
+        Set<String> pieces = new LinkedHashSet<>();
         for (PieceCut cut : plan.cuts()) {
             require(pieces.add(cut.piece().id()), "piece " + cut.piece().id() + " is cut twice");
             for (CutTree.Kept kept : cut.tree().kept()) {

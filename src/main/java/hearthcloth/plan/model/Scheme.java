@@ -15,26 +15,24 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
 
     /** The plans of colour that are offered. */
     public enum Kind {
-        HALVES("Two halves", "light and dark meet along the diagonal"),
-        ROUNDS("Ring by ring", "each round has its own fabric"),
-        TURNS("Turn and turn about", "light and dark take turns, bar by bar"),
-        FIELD("One field", "the hearth sits alone in one fabric"),
-        SPIRAL("Spiral", "light and dark wind outwards side by side"),
-        SCATTERED("Scattered evenly", "one fabric for each bar, and none beside itself"),
-        GRADED("Light to dark", "each round is darker than the one inside it"),
-        FRAMES("Frames", "two fabrics take turns, round by round"),
-        ACCENT("One bright scrap", "a bright fabric stands out among the others in a few places"),
-        ALL("From the whole stash", "fabrics anywhere"),
-        FALLS("As the fabric falls", "the bars are cut where the fabric goes farthest"),
-        OUTWARDS("Best side out", "the fabric you chose is where it shows once tied"),
-        OWN("Your own choice", "chosen by hand");
+        HALVES("Two halves"),
+        ROUNDS("Ring by ring"),
+        TURNS("Turn and turn about"),
+        FIELD("One field"),
+        SPIRAL("Spiral"),
+        SCATTERED("Scattered evenly"),
+        GRADED("Light to dark"),
+        FRAMES("Frames"),
+        ACCENT("One bright scrap"),
+        ALL("From the whole stash"),
+        FALLS("As the fabric falls"),
+        OUTWARDS("Best side out"),
+        OWN("Your own choice");
 
         private final String title;
-        private final String idea;
 
-        Kind(String title, String idea) {
+        Kind(String title) {
             this.title = title;
-            this.idea = idea;
         }
 
         /** Its name, as a maker would say it. */
@@ -64,11 +62,6 @@ public record Scheme(Kind kind, List<Fabric> hearth, List<List<Fabric>> bars) {
                 case HALVES, SPIRAL, ROUNDS, FRAMES, GRADED, FIELD -> true;
                 case TURNS, SCATTERED, ACCENT, ALL, FALLS, OUTWARDS, OWN -> false;
             };
-        }
-
-        /** A description that completes a sentence. */
-        public String idea() {
-            return idea;
         }
     }
 

@@ -49,7 +49,7 @@ final class WholeAreas {
             }
             used += cut.tree().kept().stream()
                     .mapToDouble(kept -> kept.at().size().areaMm2())
-                    .sum();
+                    .reduce(0, Double::sum);
         }
     }
 

@@ -36,6 +36,17 @@ public record Wish(Target target, Shape shape, Making making, PiecingRules rules
                 preferences);
     }
 
+    /** The same wish of any fabrics. */
+    public Wish withFabricsOpen() {
+        Preferences was = preferences;
+        return new Wish(
+                target,
+                shape,
+                making,
+                rules,
+                new Preferences(List.of(), was.proposals, was.seed, was.ruler, was.looks));
+    }
+
     /** The same wish with its colours wished otherwise. */
     public Wish coloured(Optional<Scheme.Kind> scheme, Contrast contrast) {
         Preferences was = preferences;

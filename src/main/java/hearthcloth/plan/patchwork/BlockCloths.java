@@ -10,7 +10,7 @@ import hearthcloth.plan.model.Patchwork.Blocks;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -75,7 +75,7 @@ final class BlockCloths {
         List<Piece> sorted = heap.pieces().stream()
                 .sorted(Comparator.comparingDouble(BlockCloths::lightness))
                 .toList();
-        double half = sorted.stream().mapToDouble(Piece::areaMm2).sum() / 2;
+        double half = sorted.stream().mapToDouble(Piece::areaMm2).reduce(0, Double::sum) / 2;
         double sum = 0;
         double middle = 0;
         for (Piece piece : sorted) {
@@ -106,7 +106,7 @@ final class BlockCloths {
             rows.add(inRow.stream().reduce((a, b) -> new Joint(true, a, b)).orElseThrow());
             for (Pieced block : inRow) {
                 int size = SewnPatches.leaves(block).size();
-                numbers.add(new HashSet<>(
+                numbers.add(new LinkedHashSet<>(
                         IntStream.rangeClosed(patch + 1, patch + size).boxed().toList()));
                 patch += size;
             }

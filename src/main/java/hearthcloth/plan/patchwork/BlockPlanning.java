@@ -15,7 +15,7 @@ import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -148,7 +148,7 @@ final class BlockPlanning {
     private static List<Set<Integer>> shifted(BlockCloths.SetTogether set, int before) {
         List<Set<Integer>> blocks = new ArrayList<>();
         for (Set<Integer> block : set.blocks()) {
-            Set<Integer> numbers = new HashSet<>();
+            Set<Integer> numbers = new LinkedHashSet<>();
             block.forEach(number -> numbers.add(number + before));
             blocks.add(numbers);
         }

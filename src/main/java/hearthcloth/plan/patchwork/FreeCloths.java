@@ -64,6 +64,11 @@ final class FreeCloths {
         return found[0];
     }
 
+    /** The seams of a cloth that is not arranged any more. */
+    Composed judged(Pieced tree) {
+        return composition(tree).compose(() -> true);
+    }
+
     /** Whether there is net area enough. */
     boolean mayMake(Size size) {
         return heap.netMarks(size.width()) * heap.netMarks(size.height()) <= heap.netArea();
@@ -75,7 +80,11 @@ final class FreeCloths {
 
     /** The same cloth arranged so that seams keep clear of each other and no fabric lies beside itself. */
     Composed arranged(Pieced tree) {
-        int patches = SewnPatches.leaves(tree).size();
+        return composition(tree)
+                .compose(Budget.steps(CHANGES * SewnPatches.leaves(tree).size())::spent);
+    }
+
+    private Composition composition(Pieced tree) {
         List<Scrap> scraps = heap.scraps();
         Composition.Spacing spacing = new Composition.Spacing(
                 heap.allowances().seam(), heap.terms(true).clearance(), 0);
@@ -84,7 +93,6 @@ final class FreeCloths {
                         spacing,
                         scrap -> scraps.get(scrap).fabric(),
                         scrap -> scraps.get(scrap).turnable(),
-                        seed)
-                .compose(Budget.steps(CHANGES * patches)::spent);
+                seed);
     }
 }

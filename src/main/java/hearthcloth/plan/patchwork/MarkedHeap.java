@@ -2,17 +2,20 @@ package hearthcloth.plan.patchwork;
 
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cutstock.piecing.Allowances;
+import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.Scrap;
 import hearthcloth.cutstock.piecing.Terms;
 import hearthcloth.cutstock.piecing.WishedCloth;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A heap of pieces as the search knows it: whole marks of the ruler. Pieces are rounded down to a mark, what sewing takes is
@@ -21,18 +24,18 @@ import java.util.List;
  * @param pieces those that are large enough for a patch
  * @param scraps the same in marks, in the same order
  */
-record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
+public record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
 
     /** The most patches out of one piece. */
     private static final int MOST_PARTS = 3;
 
-    MarkedHeap {
+    public MarkedHeap {
         pieces = List.copyOf(pieces);
         scraps = List.copyOf(scraps);
     }
 
     /** The pieces from which a patch can be cut that shows its least. */
-    static MarkedHeap of(List<Piece> pieces, List<Fabric> fabrics, Wish wish) {
+    public static MarkedHeap of(List<Piece> pieces, List<Fabric> fabrics, Wish wish) {
         MarkedHeap none = new MarkedHeap(List.of(), List.of(), wish);
         long least = none.allowances().cutToShow(none.least());
         List<Piece> fit = new ArrayList<>();
@@ -52,6 +55,26 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
 
     private static List<String> names(List<Fabric> fabrics) {
         return fabrics.stream().map(Fabric::name).toList();
+    }
+
+    /** The heap with what is wished of its pieces: which have to be in, how much may be trimmed. */
+    MarkedHeap asked(Patchwork.ScrapWishes wishes) {
+        long most = wishes.mostTrim()
+                .map(length -> marks(length, Rounding.DOWN))
+                .map(marks -> Math.min(marks, PiecingJob.LONGEST))
+                .orElse(PiecingJob.LONGEST);
+        List<Scrap> asked = new ArrayList<>();
+        for (int i = 0; i < scraps.size(); i++) {
+            Scrap.Handling handling = scraps.get(i).handling().trimmedBy(most);
+            boolean must = wishes.with().contains(pieces.get(i).id());
+            asked.add(scraps.get(i).handled(must ? handling.required() : handling));
+        }
+        return new MarkedHeap(pieces, asked, wish);
+    }
+
+    /** Where a piece stands in the heap; −1 where it is not there. */
+    public int indexOf(String piece) {
+        return pieces.stream().map(Piece::id).toList().indexOf(piece);
     }
 
     /** The heap with only some of its pieces. */
@@ -90,41 +113,51 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
         List<Scrap> parts = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             long part = side * (i + 1) / count - side * i / count;
-            parts.add(
-                    across
-                            ? new Scrap(part, scrap.height(), scrap.fabric(), scrap.turnable())
-                            : new Scrap(scrap.width(), part, scrap.fabric(), scrap.turnable()));
+            Scrap one = across
+                    ? new Scrap(part, scrap.height(), scrap.fabric(), scrap.turnable())
+                    : new Scrap(scrap.width(), part, scrap.fabric(), scrap.turnable());
+            parts.add(one.handled(i == 0 ? scrap.handling() : scrap.handling().optional()));
         }
         return parts;
     }
 
     /** The area in the middle of all net areas, in square marks. */
     double middleArea() {
-        long seam = allowances().seam();
-        return scraps.stream()
-                .mapToDouble(scrap -> (double) (scrap.width() - seam) * (scrap.height() - seam))
+        return IntStream.range(0, scraps.size())
+                .mapToDouble(this::netArea)
                 .sorted()
                 .skip(scraps.size() / 2)
                 .findFirst()
                 .orElse(1);
     }
 
+    /** The net area of one piece, in square marks. */
+    double netArea(int scrap) {
+        long seam = allowances().seam();
+        return (double) (scraps.get(scrap).width() - seam) * (scraps.get(scrap).height() - seam);
+    }
+
     Making making() {
         return wish.making();
     }
 
-    Length mark() {
+    public Length mark() {
         return making().margins().mark();
     }
 
-    long marks(Length length, Rounding rounding) {
+    public long marks(Length length, Rounding rounding) {
         return rounding.quotient(length.nm(), mark().nm());
     }
 
-    Allowances allowances() {
+    public Allowances allowances() {
         long seam = marks(making().seam().loss(), Rounding.UP);
         long wide = marks(making().seam().wide().max(making().seam().narrow()), Rounding.UP);
         return new Allowances(seam - wide, wide, marks(making().hem().allowance(), Rounding.UP));
+    }
+
+    /** The least net side of a patch, whoever wraps. */
+    public long leastNet() {
+        return allowances().cutToShow(least()) - allowances().seam();
     }
 
     private long least() {
@@ -132,7 +165,7 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
     }
 
     /** What is asked of patches and offcuts. */
-    Terms terms(boolean offcuts) {
+    public Terms terms(boolean offcuts) {
         return new Terms(
                 least(),
                 offcuts ? least() : 0,
@@ -148,12 +181,12 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
     }
 
     /** The net length in marks, rounded up. */
-    long netMarks(Length finished) {
+    public long netMarks(Length finished) {
         return marks(net(finished), Rounding.UP);
     }
 
     /** The cloth whose net, in marks, is that of this size. */
-    WishedCloth wished(Size finished) {
+    public WishedCloth wished(Size finished) {
         return ofNet(netMarks(finished.width()), netMarks(finished.height()));
     }
 
@@ -164,14 +197,14 @@ record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
     }
 
     /** The finished length of a net one. */
-    Length finished(long netMarks) {
+    public Length finished(long netMarks) {
         return mark().times(netMarks)
                 .plus(making().seam().loss())
                 .minus(making().hem().allowance().times(2));
     }
 
     /** The net area of all pieces, in square marks. */
-    long netArea() {
+    public long netArea() {
         long seam = allowances().seam();
         return scraps.stream()
                 .mapToLong(scrap -> (scrap.width() - seam) * (scrap.height() - seam))

@@ -30,6 +30,21 @@ public final class PatchworkPlanner {
      */
     public static PlanOutcome plan(
             Stash stash, Wish wish, Patchwork patchwork, int effort, Budget budget, Consumer<PlanProgress> seen) {
+        PlanOutcome outcome = asWished(stash, wish, patchwork, effort, budget, seen);
+        boolean isBare = outcome instanceof PlanOutcome.CannotMake cannot
+                && cannot.nearest().isEmpty()
+                && !stash.pieces().isEmpty();
+        if (!isBare) {
+            return outcome;
+        }
+        PlanOutcome.CannotMake cannot = (PlanOutcome.CannotMake) outcome;
+        return new PlanOutcome.CannotMake(
+                cannot.proven(), cannot.why(), new NearestPatchwork(stash, wish, patchwork).found(budget));
+    }
+
+    /** The same; where it cannot be made, the nearest is looked for among smaller ones of its kind alone. */
+    static PlanOutcome asWished(
+            Stash stash, Wish wish, Patchwork patchwork, int effort, Budget budget, Consumer<PlanProgress> seen) {
         Stash chosen = wish.preferences().fabrics().isEmpty()
                 ? stash
                 : stash.only(wish.preferences().fabrics());

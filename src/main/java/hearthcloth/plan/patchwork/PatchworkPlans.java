@@ -19,9 +19,21 @@ import java.util.Locale;
 import java.util.Set;
 
 /** Turns a tree of patches into a plan that can be cut and sewn, checked like any other. */
-final class PatchworkPlans {
+public final class PatchworkPlans {
 
     private PatchworkPlans() {}
+
+    /**
+     * The plan of a cloth that was put together by hand.
+     *
+     * @param tree at cut sizes in marks
+     */
+    public static Plan byHand(Pieced tree, Size finished, MarkedHeap heap) {
+        Sentence seams = Meetings.sentence(new FreeCloths(heap, 1).judged(tree), heap);
+        Plan.Story story =
+                new Plan.Story(PlanningSentences.scrapsByHand(), Sentence.none(), List.of(seams), List.of());
+        return of(tree, finished, heap, List.of(), story);
+    }
 
     /**
      * The plan.

@@ -4,13 +4,15 @@ import hearthcloth.cutstock.piecing.FreePiecing;
 import hearthcloth.cutstock.piecing.PiecedCloth;
 import hearthcloth.cutstock.piecing.PiecingJob;
 import hearthcloth.cutstock.piecing.PiecingPlan;
+import hearthcloth.cutstock.piecing.Scrap;
 import hearthcloth.cutstock.piecing.WishedCloth;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.measure.Size;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,13 +29,35 @@ final class ScrapBorder {
     ScrapBorder(MarkedHeap heap, Pieced middle) {
         this.heap = heap;
         this.middle = middle;
-        Set<Integer> used = new HashSet<>();
+        Set<Integer> used = new LinkedHashSet<>();
         SewnPatches.leaves(middle).forEach(leaf -> used.add(leaf.scrap()));
         this.free = IntStream.range(0, heap.pieces().size())
                 .filter(scrap -> !used.contains(scrap))
                 .boxed()
                 .toList();
         this.rest = heap.only(free);
+    }
+
+    /** Scraps round one piece that lies as it is; turned only where it may be and that suits the cloth better. */
+    static Optional<Bordered> around(
+            MarkedHeap heap, int piece, Size size, boolean offcuts, Budget budget, long seed) {
+        if (piece < 0) {
+            return Optional.empty();
+        }
+        Scrap scrap = heap.scraps().get(piece);
+        boolean turned =
+                scrap.turnable() && (scrap.width() > scrap.height()) == size.width().isLessThan(size.height());
+        ScrapPatch middle = turned
+                ? new ScrapPatch(piece, true, scrap.height(), scrap.width())
+                : new ScrapPatch(piece, false, scrap.width(), scrap.height());
+        long seam = heap.allowances().seam();
+        return new ScrapBorder(heap, middle)
+                .around(
+                        new WishedCloth(heap.netMarks(size.width()), heap.netMarks(size.height())),
+                        new WishedCloth(middle.width() - seam, middle.height() - seam),
+                        offcuts,
+                        budget,
+                        seed);
     }
 
     /** A bordered middle, and how many patches lie before it in the order of leaves. */
@@ -53,6 +77,9 @@ final class ScrapBorder {
         long right = net.width() - within.width() - left;
         long top = (net.height() - within.height()) / 2;
         long bottom = net.height() - within.height() - top;
+        if (Math.min(left, top) < heap.leastNet()) {
+            return Optional.empty();
+        }
         List<WishedCloth> strips = List.of(
                 heap.ofNet(right, within.height()),
                 heap.ofNet(within.width() + right, bottom),

@@ -1,5 +1,6 @@
 package hearthcloth.plan.patchwork;
 
+import hearthcloth.number.Elementary;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -24,7 +25,9 @@ enum ScrapChoice {
     /** Those whose colours lie nearest together. */
     CALM(true),
     /** The darkest and the lightest. */
-    LIVELY(true);
+    LIVELY(true),
+    /** Those nearest in size to the one in the middle. */
+    ALIKE(true);
 
     /** So much more than the cloth's net area is left to choose among; ours. */
     private static final double TO_CHOOSE = 1.45;
@@ -47,6 +50,11 @@ enum ScrapChoice {
         return offcuts;
     }
 
+    /** Whether it leaves out some of the heap, so that another choice may make what this one does not. */
+    boolean leavesOut() {
+        return this != ANY && this != WHOLE;
+    }
+
     /** The heap to choose from: itself, or with pieces parted that are large among the others or for the cloth. */
     MarkedHeap heap(MarkedHeap whole, double net) {
         return this == EVEN ? whole.parted(Math.min(whole.middleArea(), net / FEWEST)) : whole;
@@ -65,15 +73,16 @@ enum ScrapChoice {
         }
         all.sort(order(heap));
         List<Integer> chosen = new ArrayList<>();
-        long seam = heap.allowances().seam();
         double sum = 0;
         for (int scrap : all) {
             if (sum < TO_CHOOSE * net) {
                 chosen.add(scrap);
-                sum += (double) (heap.scraps().get(scrap).width() - seam)
-                        * (heap.scraps().get(scrap).height() - seam);
+                sum += heap.netArea(scrap);
             }
         }
+        all.stream()
+                .filter(scrap -> heap.scraps().get(scrap).handling().must() && !chosen.contains(scrap))
+                .forEach(chosen::add);
         return chosen.stream().sorted().toList();
     }
 
@@ -83,6 +92,11 @@ enum ScrapChoice {
         return switch (this) {
             case SMALL -> bySize;
             case LARGE -> bySize.reversed();
+            case ALIKE -> {
+                double middle = heap.middleArea();
+                yield Comparator.comparingDouble(
+                        scrap -> Math.abs(Elementary.log(heap.netArea(scrap) / Math.max(1, middle))));
+            }
             case CALM -> {
                 Fabric most = most(heap);
                 yield Comparator.comparingDouble(scrap -> fabric(heap, scrap)
@@ -112,14 +126,14 @@ enum ScrapChoice {
                 .max(Comparator.comparingDouble(fabric -> pieces.stream()
                         .filter(piece -> piece.fabric().equals(fabric))
                         .mapToDouble(Piece::areaMm2)
-                        .sum()))
+                        .reduce(0, Double::sum)))
                 .orElseThrow();
     }
 
     private static double middle(MarkedHeap heap) {
-        return heap.pieces().stream()
+        double sum = heap.pieces().stream()
                 .mapToDouble(piece -> piece.fabric().colour().lab().lightness())
-                .average()
-                .orElse(0);
+                .reduce(0, Double::sum);
+        return sum / Math.max(1, heap.pieces().size());
     }
 }

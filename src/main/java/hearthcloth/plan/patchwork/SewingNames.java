@@ -5,7 +5,7 @@ import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Seam;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,7 +20,7 @@ final class SewingNames {
     /** The most patches in a task that is no block. */
     static final int HAND = 5;
 
-    private final Map<Integer, Place> names = new HashMap<>();
+    private final Map<Integer, Place> names = new LinkedHashMap<>();
     private final List<Set<Integer>> blocks;
     private int task;
     private int number;

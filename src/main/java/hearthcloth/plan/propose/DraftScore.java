@@ -8,7 +8,7 @@ import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.stash.Fabric;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,7 +42,7 @@ public final class DraftScore {
         if (draft.scheme().hearth().stream().noneMatch(fabric -> supply.holds(fabric, hearth))) {
             return Optional.empty();
         }
-        Map<List<Fabric>, Double> wanted = new HashMap<>();
+        Map<List<Fabric>, Double> wanted = new LinkedHashMap<>();
         wanted.merge(draft.scheme().hearth(), hearth.areaMm2(), Double::sum);
         double joins = 0;
         List<Layout.Slot> slots = draft.shape().layout().slots();

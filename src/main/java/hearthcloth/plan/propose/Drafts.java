@@ -16,7 +16,6 @@ import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -90,10 +89,8 @@ final class Drafts {
         boolean isChosen = outwards.isEmpty() && ChosenBars.areAsked(kinds);
         Map<Draft, Double> costs = new LinkedHashMap<>();
         for (LayoutCandidate shape : shapes.forSize(size)) {
-            for (Scheme scheme : schemes.forLayout(shape.layout())) {
-                if (!kinds.test(scheme.kind()) && !(isChosen && scheme.kind() == Scheme.Kind.ALL)) {
-                    continue;
-                }
+            for (Scheme scheme : schemes.forLayout(
+                    shape.layout(), kind -> kinds.test(kind) || (isChosen && kind == Scheme.Kind.ALL))) {
                 for (Design design :
                         mixed(new Design(shape.order(), shape.layout(), scheme, wish.making(), wish.rules()))) {
                     Draft draft = new Draft(shape, design);
@@ -124,9 +121,9 @@ final class Drafts {
     /** The most promising drafts in which any fabric may lie anywhere, with one fabric chosen for each bar. */
     private Map<Draft, Double> bars(Map<Draft, Double> costs, Predicate<Scheme.Kind> kinds) {
         Map<Draft, Double> found = new LinkedHashMap<>();
-        Map<List<Object>, Integer> looks = new HashMap<>();
+        Map<List<Object>, Integer> looks = new LinkedHashMap<>();
         int each = kinds.test(Scheme.Kind.ALL) ? CHOSEN_EACH : WISHED_EACH;
-        Map<List<Object>, Integer> kept = new HashMap<>();
+        Map<List<Object>, Integer> kept = new LinkedHashMap<>();
         costs.entrySet().stream()
                 .filter(entry -> isFree(entry.getKey()))
                 .sorted(Map.Entry.comparingByValue())

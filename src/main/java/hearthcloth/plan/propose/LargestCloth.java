@@ -35,7 +35,7 @@ final class LargestCloth {
                 .filter(piece ->
                         !piece.size().width().min(piece.size().height()).isLessThan(least))
                 .mapToDouble(Piece::areaMm2)
-                .sum();
+                .reduce(0, Double::sum);
         long side = Rounding.UP.whole(Math.sqrt(area) * Length.mm(1).nm());
         return new Length(side).minus(hem.times(2));
     }

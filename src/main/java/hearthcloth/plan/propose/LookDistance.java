@@ -3,12 +3,13 @@ package hearthcloth.plan.propose;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.colour.Lab;
-import hearthcloth.measure.Size;
+import hearthcloth.measure.Length;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -36,31 +37,27 @@ final class LookDistance {
     }
 
     private static List<Lab> grid(DraftTrial trial) {
-        Map<String, Lab> labs = new HashMap<>();
+        Map<String, Lab> labs = new LinkedHashMap<>();
         for (Piece piece : trial.answer().used()) {
             labs.put(piece.fabric().name(), piece.fabric().colour().lab());
         }
         Cloth cloth = trial.cloth();
-        Size size = cloth.finished();
-        List<Laid> laid = cloth.laid();
-        List<Lab> grid = new ArrayList<>();
-        for (int i = 0; i < GRID * GRID; i++) {
-            long x = size.width().nm() / (2 * GRID) * (2 * (i % GRID) + 1);
-            long y = size.height().nm() / (2 * GRID) * (2 * (i / GRID) + 1);
-            grid.add(at(laid, x, y, labs));
+        long wide = cloth.finished().width().nm() / (2 * GRID);
+        long high = cloth.finished().height().nm() / (2 * GRID);
+        List<Lab> grid = new ArrayList<>(Collections.nCopies(GRID * GRID, Lab.BLACK));
+        for (Laid laid : cloth.laid()) {
+            Lab lab = labs.getOrDefault(laid.patch().fabric(), Lab.BLACK);
+            for (int row = first(laid.at().y(), high); row < first(laid.at().bottom(), high); row++) {
+                for (int column = first(laid.at().x(), wide); column < first(laid.at().right(), wide); column++) {
+                    grid.set(row * GRID + column, lab);
+                }
+            }
         }
         return grid;
     }
 
-    private static Lab at(List<Laid> laid, long x, long y, Map<String, Lab> labs) {
-        for (Laid one : laid) {
-            if (one.at().right().nm() > x
-                    && one.at().x().nm() <= x
-                    && one.at().bottom().nm() > y
-                    && one.at().y().nm() <= y) {
-                return labs.getOrDefault(one.patch().fabric(), Lab.BLACK);
-            }
-        }
-        return Lab.BLACK;
+    /** The first place of a row whose middle is not before this; middles lie at the odd multiples of half a step. */
+    private static int first(Length from, long half) {
+        return (int) Math.min(GRID, Math.max(0, -Math.floorDiv(half - from.nm(), 2 * half)));
     }
 }

@@ -11,6 +11,7 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.palette.SuitedSchemes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
 
 /**
  * From a wish and a stash to proposals. Every layout and plan of colour worth trying is estimated quickly; the
@@ -144,7 +146,7 @@ public final class Planner {
         Optional<Size> size = wish.target().size();
         Shortfall.Reasons reasons = reasons(size);
         if (isOfAnySize()) {
-            return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), List.of());
+            return new PlanOutcome.CannotMake(reasons.proven(), reasons.why(), nearest(size));
         }
         List<Sentence> why = reasons.why().isEmpty() ? closest(size) : reasons.why();
         return new PlanOutcome.CannotMake(reasons.proven(), why, nearest(size));
@@ -193,8 +195,12 @@ public final class Planner {
      */
     private List<Plan> proposals(List<DraftTrial> trials) {
         if (search.outwards().isEmpty()) {
+            ToDoubleFunction<Scheme.Kind> worth =
+                    SuitedSchemes.worth(stash, search.goal().contrast());
             return TrialColours.told(
-                            ProposalSelection.byEye(trials, wish, search.order(), search.goal()), trials, search.goal())
+                            ProposalSelection.byEye(trials, wish, search.goal(), worth),
+                            trials,
+                            search.goal())
                     .stream()
                     .map(plan -> TrialColours.proven(plan, search.supply(), search.goal()))
                     .toList();
@@ -257,12 +263,14 @@ public final class Planner {
     }
 
     /**
-     * The nearest cloths that the stash makes: the same wish smaller, or else with hearth, bars and rounds left open.
+     * The nearest cloths that the stash makes: the same wish smaller, or else with hearth, bars and rounds left open, or else of
+     * any fabrics.
      */
     private List<Plan> nearest(Optional<Size> size) {
         Size shape = size.orElse(Size.square(step(wish.preferences().ruler())));
-        for (Wish asked : List.of(wish.withRoundsOpen(), wish.withShapeOpen())) {
-            Planner smaller = new Planner(stash, asked, named, work.withoutPlans(), Idea.none());
+        for (Wish asked : relaxed()) {
+            List<Fabric> of = asked.preferences().fabrics().isEmpty() ? List.of() : named;
+            Planner smaller = new Planner(stash, asked, of, work.withoutPlans(), Idea.none());
             Optional<DraftTrial> largest = smaller.largest(shape);
             if (largest.isPresent()) {
                 return ProposalSelection.of(smaller.atLargest(largest.get()), asked)
@@ -270,6 +278,17 @@ public final class Planner {
             }
         }
         return List.of();
+    }
+
+    /** The wish with ever more of it left open. */
+    private List<Wish> relaxed() {
+        List<Wish> asked = new ArrayList<>(List.of(wish.withRoundsOpen(), wish.withShapeOpen()));
+        if (!named.isEmpty()) {
+            asked.add(wish.withShapeOpen().withFabricsOpen());
+        }
+        // Of no size of its own, the wish itself was tried at every size already.
+        asked.removeIf(one -> isOfAnySize() && one.equals(wish));
+        return asked.stream().distinct().toList();
     }
 
     /** What the most promising draft still lacks. */

@@ -7,7 +7,7 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.stash.Piece;
 import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 
@@ -81,8 +81,8 @@ final class ProposalDistance {
 
     /** The share of each fabric in all that is cut into. */
     private static Map<String, Double> shares(DraftTrial trial) {
-        Map<String, Double> shares = new HashMap<>();
-        double all = trial.answer().used().stream().mapToDouble(Piece::areaMm2).sum();
+        Map<String, Double> shares = new LinkedHashMap<>();
+        double all = trial.answer().used().stream().mapToDouble(Piece::areaMm2).reduce(0, Double::sum);
         trial.answer().used().forEach(piece -> shares.merge(piece.fabric().name(), piece.areaMm2() / all, Double::sum));
         return shares;
     }

@@ -10,16 +10,35 @@ import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** Chooses among what was found: the best first, then those that differ to the eye. */
 final class ProposalSelection {
 
-    /** The number of differences demanded, in turn; with none, two proposals are the same cloth cut in another way. */
-    private static final int[] DIFFERENCES = {4, 3, 2, 1};
+    /**
+     * What is demanded of two proposals, in turn, less each time: how far their pictures lie apart ({@link LookDistance}), and
+     * in how many ways they differ; in none, they are the same cloth cut in another way. The steps are ours.
+     */
+    private static final List<Apart> DEMANDS = List.of(
+            new Apart(2 * LookDistance.SEEN, 4),
+            new Apart(2 * LookDistance.SEEN, 2),
+            new Apart(LookDistance.SEEN, 2),
+            new Apart(LookDistance.SEEN, 1),
+            new Apart(LookDistance.SEEN / 2, 1),
+            new Apart(0, 1));
 
     /** Joins that a proposal may have above the best because it is different. */
     private static final int MORE_JOINS = 3;
+
+    /** So many joins more are taken before two pictures that pass for one stand beside each other (ours). */
+    private static final double SAME_PICTURE = 6;
+
+    /** So far apart to the eye, and in so many ways. */
+    private record Apart(double looks, int ways) {}
 
     private ProposalSelection() {}
 
@@ -29,7 +48,10 @@ final class ProposalSelection {
 
     /** The plans with {@code first} before all others, which follow in this order. */
     static List<Plan> of(List<DraftTrial> first, List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order) {
-        List<DraftTrial> chosen = varied(first, trials, wish.preferences().proposals(), order);
+        return told(varied(first, trials, wish.preferences().proposals(), order));
+    }
+
+    private static List<Plan> told(List<DraftTrial> chosen) {
         List<Plan> plans = chosen.stream().map(ProposalSelection::plan).toList();
         List<Plan> told = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++) {
@@ -39,13 +61,49 @@ final class ProposalSelection {
         return told;
     }
 
-    /** The first of these, then those whose colours lie well and whose hearth stands out, if they are enough; else any. */
-    static List<Plan> byEye(List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order, ColourGoal goal) {
-        List<DraftTrial> first = trials.subList(0, 1);
-        List<DraftTrial> all = TrialColours.byEye(trials, goal);
-        List<Plan> any = of(first, all, wish, order);
-        List<Plan> seen = of(first, all.stream().filter(TrialColours::isSeen).toList(), wish, order);
-        return seen.size() < any.size() ? any : seen;
+    /**
+     * The first of these, then each time the one that is worth most beside those chosen: good in itself and far from all of
+     * them to the eye. Those whose hearth stands out come before any others. Where more are wished than are looked at, the first
+     * few are those that lie farthest apart.
+     *
+     * @param worth how good the heap is for a plan of colour, from 0 to 1
+     */
+    static List<Plan> byEye(
+            List<DraftTrial> trials, Wish wish, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
+        List<DraftTrial> chosen = new ArrayList<>(trials.subList(0, 1));
+        List<DraftTrial> seen = trials.stream().filter(TrialColours::isSeen).toList();
+        Map<DraftTrial, Double> costs = new IdentityHashMap<>();
+        trials.forEach(trial -> costs.put(trial, TrialColours.byEye(trial, goal, worth)));
+        LookDistance looks = new LookDistance();
+        for (List<DraftTrial> among : List.of(seen, trials)) {
+            Optional<DraftTrial> next = Optional.of(trials.get(0));
+            while (chosen.size() < wish.preferences().proposals() && next.isPresent()) {
+                next = among.stream()
+                        .filter(trial -> isNew(trial, chosen, new Apart(0, 1), looks) && !isSecondCorner(trial, chosen))
+                        .max(Comparator.comparingDouble(
+                                trial -> apart(trial, chosen, looks) - costs.getOrDefault(trial, 0.0)));
+                next.ifPresent(chosen::add);
+            }
+        }
+        return told(chosen);
+    }
+
+    /**
+     * How far a trial lies from the nearest of those chosen, in joins that it may take more for it: one for each step of what
+     * is seen, three at most, and half a one for each way in which they differ, two at most; those that pass for one cloth
+     * come last.
+     */
+    private static double apart(DraftTrial trial, List<DraftTrial> chosen, LookDistance looks) {
+        double least = chosen.stream()
+                .mapToDouble(other -> looks.between(trial, other))
+                .min()
+                .orElse(0);
+        double ways = chosen.stream()
+                .mapToInt(other -> ProposalDistance.difference(trial, other))
+                .min()
+                .orElse(0);
+        double steps = Math.min(3, least / LookDistance.SEEN) + Math.min(4, ways) / 2;
+        return least < LookDistance.SEEN ? steps - SAME_PICTURE : steps;
     }
 
     /** A plan by itself, compared with no other. */
@@ -62,9 +120,9 @@ final class ProposalSelection {
     }
 
     /**
-     * Up to {@code most} trials, best first: the best of all, then those that differ from every one chosen by much, by
-     * less, and by least. Those that take only a few more joins than the best come before any others, and at most one
-     * has its hearth in a corner.
+     * Up to {@code most} trials, best first: the best of all, then those whose pictures lie far from every one chosen, less far,
+     * and least. Those that take only a few more joins than the best come before any others, and at most one has its hearth
+     * in a corner.
      */
     static List<DraftTrial> varied(
             List<DraftTrial> first, List<DraftTrial> best, int most, Comparator<DraftTrial> order) {
@@ -73,11 +131,12 @@ final class ProposalSelection {
         int joins =
                 best.stream().mapToInt(trial -> trial.figures().joins()).min().orElse(0);
         for (int limit : new int[] {joins + MORE_JOINS + joins / 2, Integer.MAX_VALUE}) {
-            for (int difference : DIFFERENCES) {
+            for (Apart apart : DEMANDS) {
                 for (DraftTrial trial : best) {
                     if (chosen.size() < most
                             && trial.figures().joins() <= limit
-                            && isNew(trial, chosen, difference, limit < Integer.MAX_VALUE, looks)) {
+                            && isNew(trial, chosen, apart, looks)
+                            && !(limit < Integer.MAX_VALUE && isSecondCorner(trial, chosen))) {
                         chosen.add(trial);
                     }
                 }
@@ -87,15 +146,15 @@ final class ProposalSelection {
         return chosen;
     }
 
-    private static boolean isNew(
-            DraftTrial trial, List<DraftTrial> chosen, int difference, boolean strict, LookDistance looks) {
-        boolean corner = strict
-                && trial.isOffCentre()
+    private static boolean isSecondCorner(DraftTrial trial, List<DraftTrial> chosen) {
+        return trial.isOffCentre()
                 && chosen.stream().anyMatch(DraftTrial::isOffCentre)
                 && !chosen.stream().allMatch(DraftTrial::isOffCentre);
-        boolean strictEye = strict && difference > 1;
-        return !corner
-                && chosen.stream().allMatch(other -> ProposalDistance.difference(trial, other) >= difference)
-                && (!strictEye || chosen.stream().allMatch(other -> looks.between(trial, other) >= LookDistance.SEEN));
+    }
+
+    private static boolean isNew(DraftTrial trial, List<DraftTrial> chosen, Apart apart, LookDistance looks) {
+        return chosen.stream()
+                .allMatch(other -> ProposalDistance.difference(trial, other) >= apart.ways
+                        && looks.between(trial, other) >= apart.looks);
     }
 }

@@ -11,10 +11,13 @@ import hearthcloth.plan.model.Scheme;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 
 /**
  * The plans of colour worth trying for a layout: the fabrics are divided by lightness and by how much there is of each.
@@ -32,6 +35,10 @@ public final class Schemes {
     private final List<Fabric> byAmount;
     private final List<Fabric> named;
     private final Contrast contrast;
+    /** What was chosen for the hearth among these fabrics; layouts by the hundred have the same. */
+    private final Map<List<Fabric>, List<Fabric>> hearths = new LinkedHashMap<>();
+
+    private final Map<List<Fabric>, List<List<List<Fabric>>>> halves = new LinkedHashMap<>();
 
     public Schemes(Supply supply, List<Fabric> named, Contrast contrast) {
         this.supply = supply;
@@ -45,6 +52,11 @@ public final class Schemes {
     }
 
     public List<Scheme> forLayout(Layout layout) {
+        return forLayout(layout, kind -> true);
+    }
+
+    /** Those of some kinds. */
+    List<Scheme> forLayout(Layout layout, Predicate<Scheme.Kind> kinds) {
         List<Layout.Slot> slots = layout.slots();
         Set<Scheme> schemes = new LinkedHashSet<>();
         List<Fabric> all = named.isEmpty() ? byAmount : named;
@@ -54,26 +66,31 @@ public final class Schemes {
                 schemes.add(scheme(Scheme.Kind.FIELD, List.of(hearth), slots, (slot, i) -> all));
                 continue;
             }
-            fields(schemes, hearth, rest, slots);
-            if (rest.size() > 1) {
-                halves(schemes, hearth, rest, slots);
-                turns(schemes, hearth, rest, slots);
-                spiral(schemes, hearth, rest, layout);
-                rounds(schemes, hearth, rest, slots);
-                graded(schemes, hearth, rest, slots);
-                frames(schemes, hearth, rest, slots);
+            boolean several = rest.size() > 1;
+            List<Fabric> some = several ? rest : List.of(hearth, rest.get(0));
+            where(kinds, Scheme.Kind.FIELD, () -> fields(schemes, hearth, rest, slots));
+            where(kinds, Scheme.Kind.HALVES, () -> halves(schemes, hearth, some, slots));
+            where(kinds, Scheme.Kind.TURNS, () -> turns(schemes, hearth, some, slots));
+            if (several) {
+                where(kinds, Scheme.Kind.SPIRAL, () -> spiral(schemes, hearth, rest, layout));
+                where(kinds, Scheme.Kind.ROUNDS, () -> rounds(schemes, hearth, rest, slots));
+                where(kinds, Scheme.Kind.GRADED, () -> graded(schemes, hearth, rest, slots));
+            }
+            where(kinds, Scheme.Kind.FRAMES, () -> frames(schemes, hearth, some, slots));
+            if (several) {
                 schemes.add(scheme(Scheme.Kind.ALL, List.of(hearth), slots, (slot, i) -> rest));
-            } else {
-                List<Fabric> both = List.of(hearth, rest.get(0));
-                halves(schemes, hearth, both, slots);
-                turns(schemes, hearth, both, slots);
-                frames(schemes, hearth, both, slots);
             }
         }
         if (all.size() > 1 && named.isEmpty()) {
             schemes.add(scheme(Scheme.Kind.ALL, all, slots, (slot, i) -> all));
         }
-        return List.copyOf(schemes);
+        return schemes.stream().filter(scheme -> kinds.test(scheme.kind())).toList();
+    }
+
+    private static void where(Predicate<Scheme.Kind> kinds, Scheme.Kind kind, Runnable made) {
+        if (kinds.test(kind)) {
+            made.run();
+        }
     }
 
     /**
@@ -88,6 +105,10 @@ public final class Schemes {
                 .filter(fabric -> supply.holds(fabric, layout.hearth()))
                 .limit(MOST_COMPARED)
                 .toList());
+        return hearths.computeIfAbsent(List.copyOf(able), same -> chosen(able, all));
+    }
+
+    private List<Fabric> chosen(List<Fabric> able, List<Fabric> all) {
         List<Fabric> chosen = new ArrayList<>();
         while (!able.isEmpty() && chosen.size() < MOST_HEARTHS) {
             Fabric next = contrast.isSeen()
@@ -224,6 +245,10 @@ public final class Schemes {
      * split at the widest gap in lightness that leaves a fifth of the area on either side.
      */
     private List<List<List<Fabric>>> lightAndDark(List<Fabric> fabrics) {
+        return halves.computeIfAbsent(fabrics, this::parted);
+    }
+
+    private List<List<List<Fabric>>> parted(List<Fabric> fabrics) {
         List<List<List<Fabric>>> ways = new ArrayList<>();
         List<Fabric> pair = Harmony.lightToDark(fabrics.subList(0, 2), Fabric::colour);
         if (gap(pair.get(0), pair.get(1)) >= SchemeRule.LIGHT_AND_DARK) {

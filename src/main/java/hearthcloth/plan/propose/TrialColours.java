@@ -88,12 +88,18 @@ final class TrialColours {
     }
 
     /**
-     * The same trials by joins and by what is amiss in their colours, a metre of edge like a join; a fabric that meets
-     * itself is not amiss where the plan of colour means it to, but half so in one whole field, which shows least of
-     * what the heap has. The weights are ours.
+     * What a trial costs, in joins: a metre of edge that is amiss in its colours counts like one, so do twenty cuts or three bars of
+     * chance mixtures; a fabric that meets itself is not amiss where the plan of colour means it to, but half so in one whole field, which shows least of
+     * what the heap has; a plan of colour that the heap is good for makes up for a join. The weights are ours.
+     *
+     * @param worth how good the heap is for a plan of colour, from 0 to 1
      */
-    static List<DraftTrial> byEye(List<DraftTrial> trials, ColourGoal goal) {
-        return sorted(trials, trial -> trial.figures().joins() + unwantedMm(trial, goal) / 1000);
+    static double byEye(DraftTrial trial, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
+        return trial.figures().joins()
+                + trial.figures().cuts() / 20.0
+                + figures(trial).mixedBars() / 3.0
+                + unwantedMm(trial, goal) / 1000
+                - worth.applyAsDouble(trial.draft().scheme().kind());
     }
 
     /** Sorted by what is worked out once of each; equals stay as they were. */

@@ -18,7 +18,6 @@ import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -47,7 +46,7 @@ final class VisibleFabricSchemes {
     private final ColourGoal goal;
     private final Fabric fabric;
     private final Supply supply;
-    private final Map<Layout, Map<String, Double>> looks = new HashMap<>();
+    private final Map<Layout, Map<String, Double>> looks = new LinkedHashMap<>();
 
     VisibleFabricSchemes(ColourGoal goal, Fabric fabric, Supply supply) {
         this.goal = goal;
@@ -101,7 +100,7 @@ final class VisibleFabricSchemes {
 
     /** Square millimetres seen of each patch of a cloth whose bars are in one piece. */
     private static Map<String, Double> seen(Cloth whole, Visible visible) {
-        Map<String, Double> seen = new HashMap<>();
+        Map<String, Double> seen = new LinkedHashMap<>();
         for (Laid laid : whole.laid()) {
             seen.put(laid.patch().place().id(), visible.seen(laid.at()));
         }

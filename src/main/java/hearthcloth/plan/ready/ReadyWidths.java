@@ -12,8 +12,8 @@ import hearthcloth.plan.fit.LayoutCandidate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -188,7 +188,7 @@ final class ReadyWidths {
     /** The easiest partial cloths that still leave room for a hearth, with each remaining hole only once. */
     private static List<Begun> easiest(List<Begun> grown, Size whole) {
         grown.sort(Comparator.comparingDouble(Begun::price));
-        Set<List<Object>> seen = new HashSet<>();
+        Set<List<Object>> seen = new LinkedHashSet<>();
         List<Begun> kept = new ArrayList<>();
         for (Begun one : grown) {
             boolean room = LayoutCandidate.isFifth(one.inside(), whole);

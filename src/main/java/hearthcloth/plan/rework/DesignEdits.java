@@ -62,7 +62,7 @@ public record DesignEdits(Design design) {
     }
 
     /** No bar is planned again to show less than this: 12 mm, about half an inch (ours). */
-    private static final Length LEAST_SHOWN = Length.mm(12);
+    public static final Length LEAST_SHOWN = Length.mm(12);
 
     private record Key(int round, int order) implements Comparable<Key> {
         @Override

@@ -96,7 +96,7 @@ public final class DesignFit {
     }
 
     /** The plan for a design, where the search finds one; without asking what would help where it does not. */
-    Optional<Plan> find(Design design, Sentence title, Budget budget) {
+    public Optional<Plan> find(Design design, Sentence title, Budget budget) {
         return Fitting.fit(draft(design), supply, STEPS, 1, budget).map(trial -> plan(trial, title));
     }
 

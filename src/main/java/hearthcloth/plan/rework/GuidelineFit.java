@@ -2,7 +2,6 @@ package hearthcloth.plan.rework;
 
 import hearthcloth.colour.Lab;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
@@ -36,7 +35,7 @@ public record GuidelineFit(Design design) {
      * @param budget ends the search early
      * @throws IllegalArgumentException where the stash is empty
      */
-    public Followed followed(Stash stash, Ruler ruler, String title, Budget budget) {
+    public Followed followed(Stash stash, String title, Budget budget) {
         DesignFit settling = new DesignFit(stash);
         Design alike = alike(stash.fabrics());
         DesignFit.Answer answer = settling.fit(alike, Sentence.itself(title), budget);

@@ -8,6 +8,8 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.RefusedException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -42,11 +44,10 @@ public record Miscut(Plan plan, Set<String> made, String patch, Size measured) {
                 measured.width().min(wanted.width()).roundedTo(mark, Rounding.DOWN),
                 measured.height().min(wanted.height()).roundedTo(mark, Rounding.DOWN));
         if (!real.width().isPositive() || !real.height().isPositive()) {
-            throw new MeasureException(
-                    "a patch of nothing cannot be used; measure what is there, or take another piece");
+            throw new RefusedException(MendingSentences.noNothing());
         }
         if (real.equals(wanted)) {
-            throw new MeasureException("it is as large as it was to be; trim what is more and go on");
+            throw new RefusedException(MendingSentences.noLarge());
         }
         Set<String> all = new HashSet<>(made);
         path(source.from(), patch).forEach(all::add);

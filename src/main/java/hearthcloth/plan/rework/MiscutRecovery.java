@@ -7,7 +7,6 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Design;
@@ -67,17 +66,6 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
             }
         }
         return new MiscutRecovery(table.gone, table.come, table.patches, new CutSoFar(plan, made, table.lies));
-    }
-
-    /** What is there of a cloth that is planned anew for another reason: every patch cut before is fabric again. */
-    public static MiscutRecovery of(Plan plan, int next) {
-        Plan past = new Plan(
-                plan.story(),
-                plan.cloth(),
-                plan.rules(),
-                plan.cuts().stream().filter(PieceCut::past).toList(),
-                plan.bound());
-        return of(past, Set.of(), "", Optional.empty(), next);
     }
 
     private static final class Table {
@@ -165,7 +153,7 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
      * @param title the title of the plan
      * @param budget ends the search early
      */
-    public DesignFit.Answer fit(Plan before, Design design, Stash stash, Ruler ruler, String title, Budget budget) {
+    public DesignFit.Answer fit(Plan before, Design design, Stash stash, String title, Budget budget) {
         StandIns standIns = new StandIns(stash);
         DesignFit.Answer answer =
                 new DesignFit(standIns.stash()).fit(standIns.design(before, design), Sentence.itself(title), budget);

@@ -4,12 +4,12 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -29,7 +29,6 @@ public final class MiscutWays {
     private final Miscut miscut;
     private final Design design;
     private final Stash stash;
-    private final Ruler ruler;
 
     /**
      * Prepares the ways.
@@ -37,11 +36,10 @@ public final class MiscutWays {
      * @param design the design that was planned, with the fabrics each bar may be cut from
      * @param stash what there is, the pieces of the plan as they were before the first cut
      */
-    public MiscutWays(Miscut miscut, Design design, Stash stash, Ruler ruler) {
+    public MiscutWays(Miscut miscut, Design design, Stash stash) {
         this.miscut = miscut;
         this.design = design;
         this.stash = stash;
-        this.ruler = ruler;
     }
 
     /**
@@ -72,8 +70,8 @@ public final class MiscutWays {
     }
 
     /** How short the patch is, in a sentence. */
-    public String told() {
-        return WayWords.shortBy(miscut, ruler);
+    public Sentence told() {
+        return WayWords.shortBy(miscut);
     }
 
     private Optional<WayOn> way(WayOn.Kind kind) {
@@ -212,7 +210,7 @@ public final class MiscutWays {
                 .map(found -> {
                     WholeStory story = new WholeStory(table);
                     Plan plan = story.of(found, miscut.plan().story());
-                    return new WayOn(kind, to, plan, story.made(), WayWords.told(kind, miscut, plan, ruler));
+                    return new WayOn(kind, to, plan, story.made(), WayWords.told(kind, miscut, plan));
                 })
                 .filter(way -> pastCuts(way.plan()) <= pastCuts(miscut.plan()));
     }

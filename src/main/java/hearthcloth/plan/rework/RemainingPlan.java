@@ -18,6 +18,9 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -144,8 +147,7 @@ public final class RemainingPlan {
         }
         Length along = lengths(name).get(of.size() - 1);
         if (!along.isPositive()) {
-            throw new MeasureException(
-                    "bar " + name + " cannot be as short as that; measure it again, raw ends and all");
+            throw new RefusedException(MendingSentences.noBar(Argument.text(name)));
         }
         boolean upright = patch.place() instanceof Place.Bar bar && bar.side().isUpright();
         Size size = upright ? new Size(cut.width(), along) : new Size(along, cut.height());
@@ -259,7 +261,7 @@ public final class RemainingPlan {
             Length length =
                     i + 1 < of.size() ? along(of.get(i).place(), of.get(i).size()) : left;
             if (!length.isPositive()) {
-                throw new MeasureException("the work cannot be as small as that; measure it again, raw edges and all");
+                throw new RefusedException(MendingSentences.noWork());
             }
             out.add(new Layout.Part(of.get(i).fabric(), of.get(i).showing(), length));
             left = left.minus(length);

@@ -7,6 +7,8 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.RefusedException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -67,13 +69,43 @@ public record SewnCloth(Design design, int bars) {
                 ? new Size(layout.hearth().width().plus(by), layout.hearth().height())
                 : new Size(layout.hearth().width(), layout.hearth().height().plus(by));
         if (!hearth.width().isPositive() || !hearth.height().isPositive()) {
-            throw new MeasureException("the work cannot be as small as that; measure it again, raw edges and all");
+            throw new RefusedException(MendingSentences.noWork());
         }
         return new Layout(hearth, courses);
     }
 
     private static Design with(Design design, Layout layout) {
         return new Design(design.order(), layout, design.scheme(), design.making(), design.rules());
+    }
+
+    /**
+     * The size that the cloth is meant to finish at: that of cuts which lie on the ruler's marks, as all were planned. What an
+     * earlier measure between two marks has left over, half a mark at most, is not handed on to the next, so that keeping the
+     * size at each seam keeps one and the same size.
+     */
+    public Size meant() {
+        Size now = design.layout().finished();
+        Size cut = new DesignEdits(design).hearthCut();
+        return new Size(
+                now.width().minus(off(cut.width(), true)), now.height().minus(off(cut.height(), false)));
+    }
+
+    /** How far all cuts across, or all up, together miss a mark; none where the bars to come are not cut on marks either. */
+    private Length off(Length hearth, boolean across) {
+        long mark = design.making().margins().mark().nm();
+        DesignEdits edits = new DesignEdits(design);
+        Length whole = hearth;
+        for (int i = 0; i < design.layout().courses().size(); i++) {
+            if (design.layout().courses().get(i).side().isUpright() == across) {
+                Length cut = edits.barCut(i);
+                if (i >= bars && cut.nm() % mark != 0) {
+                    return Length.ZERO;
+                }
+                whole = whole.plus(cut);
+            }
+        }
+        long rest = whole.nm() % mark;
+        return new Length(2 * rest > mark ? rest - mark : rest);
     }
 
     /**

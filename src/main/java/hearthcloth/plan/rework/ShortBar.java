@@ -14,6 +14,10 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -34,24 +38,14 @@ public final class ShortBar {
 
     /** What is done about it, in the order in which ways are offered. */
     public enum Kind {
-        JOINED_STRIP("Join a strip to it"),
-        ANEW("Make the bar anew"),
-        PIECED("Make the bar anew, pieced"),
-        TRIMMED("Use it as it is, and trim the work to it");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        JOINED_STRIP,
+        ANEW,
+        PIECED,
+        TRIMMED
     }
 
     /** One way on: the whole plan from here, and the design it follows. */
-    public record Way(Kind kind, Design design, RemainingPlan.Resewn resewn, List<String> told) {}
+    public record Way(Kind kind, Design design, RemainingPlan.Resewn resewn, List<Sentence> told) {}
 
     /**
      * Prepares the ways.
@@ -102,7 +96,7 @@ public final class ShortBar {
      */
     public List<Way> ways(Budget budget) {
         if (!missing().isPositive()) {
-            throw new MeasureException("bar " + bar + " is long enough: sew it on, and trim what is more");
+            throw new RefusedException(MendingSentences.noShort(Argument.text(bar)));
         }
         List<Way> ways = new ArrayList<>();
         joined(budget).ifPresent(ways::add);
@@ -110,7 +104,10 @@ public final class ShortBar {
         if (ways.isEmpty()) {
             made(rest.fit(design, table, budget))
                     .map(made -> new Way(
-                            Kind.PIECED, design, made, List.of("Bar " + bar + " is pieced from " + pieces(made) + ".")))
+                            Kind.PIECED,
+                            design,
+                            made,
+                            List.of(MendingSentences.shortPieced(Argument.text(bar), pieces(made)))))
                     .ifPresent(ways::add);
         }
         trimmed(budget).ifPresent(ways::add);
@@ -132,26 +129,21 @@ public final class ShortBar {
                         design,
                         made,
                         List.of(
-                                "Cut bar " + bar + " again, from " + pieces(made) + ".",
-                                "What was cut for it comes back into the stash.")));
+                                MendingSentences.shortAnew(Argument.text(bar), pieces(made)),
+                                MendingSentences.shortBack())));
     }
 
-    private String pieces(RemainingPlan.Resewn made) {
-        return String.join(
-                " and ",
+    private Argument pieces(RemainingPlan.Resewn made) {
+        return Argument.row(
+                Argument.Joined.AND,
                 made.cuts().stream()
                         .filter(cut -> cut.tree().kept().stream().anyMatch(kept -> isOfBar(kept.patch())))
-                        .map(cut -> told(cut.piece()))
+                        .map(cut -> WayWords.piece(cut.piece()))
                         .toList());
     }
 
     private boolean isOfBar(String patch) {
         return patch.equals(bar) || patch.startsWith(bar + ".");
-    }
-
-    private String told(Piece piece) {
-        return "piece " + piece.id() + ", " + piece.fabric().name() + ", "
-                + table.ruler().write(piece.size(), Rounding.DOWN);
     }
 
     /** The work trimmed by what the bar is too short, on the side of the bar last sewn on there. */
@@ -164,9 +156,12 @@ public final class ShortBar {
                 : new Size(raw.width().minus(less), raw.height());
         try {
             Design after = SewnCloth.measured(design, rest.bars(), now).design();
-            String told = "Trim the sewn work by " + table.ruler().write(less, Rounding.NEAREST) + ", to "
-                    + table.ruler().write(upright ? now.height() : now.width(), Rounding.NEAREST)
-                    + (upright ? " high" : " wide") + trimmedAt(upright) + ", and sew bar " + bar + " on as it is.";
+            Sentence told = MendingSentences.shortTrim(
+                    Argument.text(bar),
+                    trimmedAt(upright),
+                    Argument.of(less, Rounding.NEAREST),
+                    Argument.of(upright ? now.height() : now.width(), Rounding.NEAREST),
+                    upright ? "high" : "wide");
             return made(rest.fit(after, table, budget))
                     .filter(made -> made.cuts().isEmpty())
                     .map(made -> new Way(Kind.TRIMMED, after, made, List.of(told)));
@@ -176,14 +171,14 @@ public final class ShortBar {
         }
     }
 
-    private String trimmedAt(boolean upright) {
+    private Sentence trimmedAt(boolean upright) {
         List<Layout.Slot> slots = design.layout().slots();
         for (int i = rest.bars() - 1; i >= 0; i--) {
             if (slots.get(i).place().side().isUpright() != upright) {
-                return ", off bar " + slots.get(i).place().bar();
+                return MendingSentences.bar(Argument.text(slots.get(i).place().bar()));
             }
         }
-        return ", off the hearth";
+        return MendingSentences.hearth();
     }
 
     private Optional<Way> joined(Budget budget) {
@@ -202,8 +197,10 @@ public final class ShortBar {
                             Kind.JOINED_STRIP,
                             design,
                             made,
-                            List.of("Join a strip cut " + table.ruler().write(size, Rounding.UP) + ", from "
-                                    + told(cut.piece()) + ", to bar " + bar + ".")));
+                            List.of(MendingSentences.shortStrip(
+                                    Argument.text(bar),
+                                    WayWords.piece(cut.piece()),
+                                    Argument.of(size, Rounding.UP)))));
         });
     }
 

@@ -2,6 +2,7 @@ package hearthcloth.plan.rework;
 
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.Set;
 
@@ -11,7 +12,7 @@ import java.util.Set;
  * @param made the cuts of {@code plan} that are made already, as {@link Miscut#made}
  * @param told in sentences: what is done, from which piece, what else changes
  */
-public record WayOn(Kind kind, Design design, Plan plan, Set<String> made, List<String> told) {
+public record WayOn(Kind kind, Design design, Plan plan, Set<String> made, List<Sentence> told) {
 
     public WayOn {
         made = Set.copyOf(made);
@@ -19,7 +20,7 @@ public record WayOn(Kind kind, Design design, Plan plan, Set<String> made, List<
     }
 
     /** Bars that are of another fabric after a change of plan than before it, a sentence each. */
-    public static List<String> otherFabrics(Plan before, Plan after) {
+    public static List<Sentence> otherFabrics(Plan before, Plan after) {
         return WayWords.otherFabrics(before, after);
     }
 

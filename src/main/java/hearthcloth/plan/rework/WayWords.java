@@ -4,11 +4,13 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,17 +23,19 @@ final class WayWords {
 
     private WayWords() {}
 
-    static String shortBy(Miscut miscut, Ruler ruler) {
+    static Sentence shortBy(Miscut miscut) {
         Size by = miscut.shortBy();
-        List<String> sides = new ArrayList<>();
+        List<Sentence> sides = new ArrayList<>();
         if (by.width().isPositive()) {
-            sides.add(ruler.write(by.width(), Rounding.NEAREST) + " across");
+            sides.add(MendingSentences.smallAcross(Argument.of(by.width(), Rounding.NEAREST)));
         }
         if (by.height().isPositive()) {
-            sides.add(ruler.write(by.height(), Rounding.NEAREST) + " along");
+            sides.add(MendingSentences.smallAlong(Argument.of(by.height(), Rounding.NEAREST)));
         }
-        return capital(named(miscut.bar())) + " is too small by " + String.join(" and ", sides) + ": it measures "
-                + ruler.write(miscut.measured(), Rounding.DOWN) + ".";
+        return MendingSentences.small(
+                Argument.row(Argument.Joined.AND, sides),
+                Argument.of(miscut.measured(), Rounding.DOWN),
+                Argument.capital(named(miscut.bar())));
     }
 
     /** Where the patch that was cut too small lies on its piece. */
@@ -43,65 +47,64 @@ final class WayWords {
                 : Rect.at(Length.ZERO, Length.ZERO, Size.square(Length.ZERO));
     }
 
-    static List<String> told(WayOn.Kind kind, Miscut miscut, Plan plan, Ruler ruler) {
-        List<String> told = new ArrayList<>();
-        String size = ruler.write(plan.cloth().finished(), Rounding.NEAREST);
+    static List<Sentence> told(WayOn.Kind kind, Miscut miscut, Plan plan) {
+        List<Sentence> told = new ArrayList<>();
+        Sentence bar = named(miscut.bar());
+        Argument size = Argument.of(plan.cloth().finished(), Rounding.NEAREST);
         told.add(
                 switch (kind) {
-                    case WIDER_NEIGHBOURS ->
-                        "Use " + named(miscut.bar()) + " as it is, and cut " + changed(miscut.plan(), plan, ruler)
-                                + "; the cloth stays " + size + ".";
-                    case ANOTHER_PIECE ->
-                        "Cut " + named(miscut.bar()) + " again, from " + from(miscut, plan, ruler) + ".";
-                    case JOINED_STRIP ->
-                        "Join a strip to " + named(miscut.bar()) + ", from " + from(miscut, plan, ruler) + ".";
-                    case SMALLER_CLOTH -> "Use " + named(miscut.bar()) + " as it is; the cloth becomes " + size + ".";
+                    case WIDER_NEIGHBOURS -> MendingSentences.wayWider(changed(miscut.plan(), plan), size, bar);
+                    case ANOTHER_PIECE -> MendingSentences.wayAgain(from(miscut, plan), bar);
+                    case JOINED_STRIP -> MendingSentences.wayStrip(from(miscut, plan), bar);
+                    case SMALLER_CLOTH -> MendingSentences.waySmaller(size, bar);
                 });
         told.addAll(otherFabrics(miscut.plan(), plan));
         return told;
     }
 
     /** Bars that are of another fabric than before, a sentence each. */
-    static List<String> otherFabrics(Plan before, Plan after) {
-        Map<String, String> fabrics = fabrics(before);
-        List<String> told = new ArrayList<>();
+    static List<Sentence> otherFabrics(Plan before, Plan after) {
+        Map<String, List<String>> fabrics = fabrics(before);
+        List<Sentence> told = new ArrayList<>();
         fabrics(after).forEach((bar, now) -> {
-            String was = fabrics.get(bar);
+            List<String> was = fabrics.get(bar);
             if (was != null && !was.equals(now)) {
-                told.add(capital(named(bar)) + " is then of " + now + ", not of " + was + ".");
+                told.add(MendingSentences.wayFabric(fabrics(now), fabrics(was), Argument.capital(named(bar))));
             }
         });
         return told;
     }
 
-    private static String named(String bar) {
-        return bar.equals("hearth") ? "the hearth" : "bar " + bar;
+    private static Sentence named(String bar) {
+        return bar.equals("hearth") ? MendingSentences.hearth() : MendingSentences.bar(Argument.text(bar));
     }
 
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    private static Argument fabrics(List<String> names) {
+        return Argument.names(Argument.Joined.AND, names);
     }
 
     /** The pieces that the bar's other patches are cut from. */
-    private static String from(Miscut miscut, Plan plan, Ruler ruler) {
-        List<String> pieces = plan.sources().entrySet().stream()
+    private static Argument from(Miscut miscut, Plan plan) {
+        List<Sentence> pieces = plan.sources().entrySet().stream()
                 .filter(one -> Miscut.bar(plan, one.getKey()).equals(miscut.bar()))
                 .map(Map.Entry::getValue)
                 .filter(one -> !one.kept().at().equals(place(miscut, one.from().piece())))
                 .map(Plan.Source::from)
                 .distinct()
-                .map(cut -> piece(cut, ruler))
+                .map(cut -> piece(cut.piece()))
                 .toList();
-        return String.join(" and ", pieces);
+        return Argument.row(Argument.Joined.AND, pieces);
     }
 
-    private static String piece(PieceCut cut, Ruler ruler) {
-        Piece piece = cut.piece();
-        return "piece " + piece.id() + ", " + piece.fabric().name() + ", " + ruler.write(piece.size(), Rounding.DOWN);
+    static Sentence piece(Piece piece) {
+        return MendingSentences.piece(
+                Argument.text(piece.fabric().name()),
+                Argument.text(piece.id()),
+                Argument.of(piece.size(), Rounding.DOWN));
     }
 
     /** {@code bars 1A and 1C 7¼ in wide}: every bar whose cut width differs. */
-    private static String changed(Plan before, Plan after, Ruler ruler) {
+    private static Argument changed(Plan before, Plan after) {
         Map<String, Length> was = widths(before);
         Map<Length, List<String>> wider = new LinkedHashMap<>();
         widths(after).forEach((bar, width) -> {
@@ -109,10 +112,10 @@ final class WayWords {
                 wider.computeIfAbsent(width, none -> new ArrayList<>()).add(bar);
             }
         });
-        List<String> all = new ArrayList<>();
-        wider.forEach((width, bars) -> all.add((bars.size() == 1 ? "bar " : "bars ") + String.join(", ", bars) + " "
-                + ruler.write(width, Rounding.UP) + " wide"));
-        return String.join(" and ", all);
+        List<Sentence> all = new ArrayList<>();
+        wider.forEach((width, bars) -> all.add(MendingSentences.wayBars(
+                Argument.names(Argument.Joined.COMMAS, bars), bars.size(), Argument.of(width, Rounding.UP))));
+        return Argument.row(Argument.Joined.AND, all);
     }
 
     private static Map<String, Length> widths(Plan plan) {
@@ -127,15 +130,15 @@ final class WayWords {
         return widths;
     }
 
-    private static Map<String, String> fabrics(Plan plan) {
+    private static Map<String, List<String>> fabrics(Plan plan) {
         Map<String, TreeSet<String>> fabrics = new LinkedHashMap<>();
         for (Laid laid : plan.cloth().laid()) {
             String bar = Miscut.bar(plan, laid.patch().place().id());
             fabrics.computeIfAbsent(bar, none -> new TreeSet<>())
                     .add(laid.patch().fabric());
         }
-        Map<String, String> written = new LinkedHashMap<>();
-        fabrics.forEach((bar, names) -> written.put(bar, String.join(" and ", names)));
+        Map<String, List<String>> written = new LinkedHashMap<>();
+        fabrics.forEach((bar, names) -> written.put(bar, List.copyOf(names)));
         return written;
     }
 }

@@ -4,7 +4,6 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.plan.propose.ShortSearch;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -116,7 +115,7 @@ final class Division {
 
     /** How often each fabric is a hearth. */
     private static Map<String, Integer> hearths(Allotment now) {
-        Map<String, Integer> hearths = new HashMap<>();
+        Map<String, Integer> hearths = new LinkedHashMap<>();
         now.made().values().forEach(made -> {
             if (!made.hearth().isEmpty()) {
                 hearths.merge(made.hearth(), 1, Integer::sum);

@@ -5,7 +5,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -53,7 +53,7 @@ public record Fairness(int lacking, int worst, int joins, int alike, Shades shad
     }
 
     private static int alike(List<Made> made) {
-        Map<String, Integer> hearths = new HashMap<>();
+        Map<String, Integer> hearths = new LinkedHashMap<>();
         made.stream()
                 .map(Made::hearth)
                 .filter(name -> !name.isEmpty())

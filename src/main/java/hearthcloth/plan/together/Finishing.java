@@ -8,7 +8,6 @@ import hearthcloth.plan.propose.Planner;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,8 +81,8 @@ final class Finishing {
 
     /** Leftovers are called after the piece of the heap they come from: 7a, 7b. */
     private static Map<String, String> names(List<Leftover> handed) {
-        Map<String, String> names = new HashMap<>();
-        Map<String, Integer> counts = new HashMap<>();
+        Map<String, String> names = new LinkedHashMap<>();
+        Map<String, Integer> counts = new LinkedHashMap<>();
         for (Leftover left : handed) {
             String root = left.part().id().replaceFirst("/.*", "");
             int number = counts.merge(root, 1, Integer::sum);

@@ -7,7 +7,6 @@ import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -82,7 +81,7 @@ public final class HandedPiece {
     }
 
     private Optional<Allotment> moved(Allotment was, Piece given, int to) {
-        Set<Integer> apart = new HashSet<>(Set.of(to));
+        Set<Integer> apart = new LinkedHashSet<>(Set.of(to));
         was.made().forEach((cloth, made) -> {
             if (uses(made.plan(), given)) {
                 apart.add(cloth);
@@ -166,7 +165,7 @@ public final class HandedPiece {
                 more.add(others.remove(chance.nextInt(others.size())));
             }
             Allotment next = division.planned(
-                    from.without(new HashSet<>(more)), more, Division.Offer.ALL, ShortSearch.Depth.SHORT);
+                    from.without(new LinkedHashSet<>(more)), more, Division.Offer.ALL, ShortSearch.Depth.SHORT);
             if (Fairness.of(next, asked.size()).compareTo(Fairness.of(best, asked.size())) < 0) {
                 best = next;
             }

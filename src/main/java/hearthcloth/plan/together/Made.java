@@ -4,7 +4,7 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -22,11 +22,11 @@ record Made(Plan plan, int joins, String hearth, Map<String, Double> lightness, 
     }
 
     static Made of(Plan plan) {
-        Map<String, Double> lightness = new HashMap<>();
+        Map<String, Double> lightness = new LinkedHashMap<>();
         for (Fabric fabric : plan.fabrics()) {
             lightness.put(fabric.name(), fabric.colour().lab().lightness());
         }
-        Map<String, Double> shares = new HashMap<>();
+        Map<String, Double> shares = new LinkedHashMap<>();
         double whole = plan.cloth().finished().areaMm2();
         String hearth = "";
         for (Laid laid : plan.cloth().laid()) {

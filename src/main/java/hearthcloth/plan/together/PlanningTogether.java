@@ -5,7 +5,7 @@ import hearthcloth.plan.propose.ShortSearch;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -147,7 +147,7 @@ public final class PlanningTogether {
 
     /** The one that most needs it and a few others by chance; where scraps alone are lacking, all of scraps. */
     private Set<Integer> apart() {
-        Set<Integer> apart = new HashSet<>();
+        Set<Integer> apart = new LinkedHashSet<>();
         List<Integer> made = new ArrayList<>(now.made().keySet());
         if (made.isEmpty()) {
             return apart;

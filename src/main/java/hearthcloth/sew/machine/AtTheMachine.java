@@ -30,6 +30,8 @@ public record AtTheMachine(Kind kind, Task task, Optional<Step> seam, String thi
         HEM
     }
 
+    private static final int BEFORE_SEAMS = 2;
+
     /** Everything from laying out to the last corner of the hem, in order. */
     public static List<AtTheMachine> of(Guide guide, SewingWords words) {
         List<AtTheMachine> all = new ArrayList<>();
@@ -46,6 +48,17 @@ public record AtTheMachine(Kind kind, Task task, Optional<Step> seam, String thi
         }
         guide.hemming().forEach(task -> all.add(new AtTheMachine(Kind.HEM, task, Optional.empty(), hem(task, words))));
         return List.copyOf(all);
+    }
+
+    /**
+     * How many seams, joins among them, are sewn when so many steps are done: before the first comes laying out, and a seam that
+     * is tried.
+     *
+     * @param done steps that are done
+     * @param seams of the whole cloth
+     */
+    public static int seams(int done, int seams) {
+        return Math.max(0, Math.min(done - BEFORE_SEAMS, seams));
     }
 
     private static String hem(Task task, SewingWords words) {

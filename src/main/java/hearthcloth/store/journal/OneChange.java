@@ -29,9 +29,15 @@ public final class OneChange implements JdbiConfig<OneChange> {
         return handle.getConfig(OneChange.class);
     }
 
-    /** Runs {@code work}, whose edits of all books become one change of this name. */
+    /**
+     * Runs {@code work}, whose edits of all books become one change of this name; within another such change they belong to
+     * that one.
+     */
     public static <T> T named(Handle handle, String label, Supplier<T> work) {
         OneChange here = of(handle);
+        if (here.label != null) {
+            return work.get();
+        }
         here.label = label;
         here.number = null;
         try {

@@ -11,6 +11,10 @@ import hearthcloth.photo.plane.LargestRectangle.Box;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.KeptScale;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.SentenceNotation;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.photo.MarkedGrain;
 import hearthcloth.work.photo.OutlineOrigin;
 import hearthcloth.work.photo.PhotoSorting;
@@ -47,7 +51,7 @@ public final class KeptPhoto {
             return Json.read(text, type);
         } catch (IllegalArgumentException e) {
             throw new StoreException(
-                    "What was read off this photograph cannot be read any more: " + e.getMessage() + ".", e);
+                    StoringSentences.photoUnread(Argument.text(String.valueOf(e.getMessage()))), e);
         }
     }
 
@@ -163,7 +167,7 @@ public final class KeptPhoto {
             List<Side> sides,
             Rectangle usable,
             Look look,
-            List<Doubt> doubts) {
+            List<Doubted> doubts) {
 
         static Piece of(ReadPiece piece) {
             PieceOutline outline = piece.outline();
@@ -174,13 +178,40 @@ public final class KeptPhoto {
                     outline.sides().stream().map(Side::of).toList(),
                     Rectangle.of(piece.usable()),
                     Look.of(piece.look()),
-                    piece.doubts());
+                    piece.doubts().stream().map(Doubted::of).toList());
         }
 
         ReadPiece piece() {
             PieceOutline outline = new PieceOutline(
                     floor, picture, sides.stream().map(Side::side).toList());
-            return new ReadPiece(number, outline, usable.box(), look.look(), doubts);
+            return new ReadPiece(number, outline, usable.box(), look.look(), doubts.stream().map(Doubted::doubt).toList());
+        }
+    }
+
+    /**
+     * A doubt.
+     *
+     * @param sentence in English, as earlier versions read it
+     * @param said the sentence as a value; missing in what they kept
+     */
+    private record Doubted(
+            Doubt.Kind kind,
+            String sentence,
+
+            @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
+            String said) {
+
+        static Doubted of(Doubt doubt) {
+            return new Doubted(
+                    doubt.kind(), doubt.sentence().english(), SentenceNotation.print(doubt.sentence()));
+        }
+
+        Doubt doubt() {
+            return new Doubt(
+                    kind,
+                    Optional.ofNullable(said)
+                            .flatMap(SentenceNotation::parse)
+                            .orElseGet(() -> Sentence.itself(sentence)));
         }
     }
 

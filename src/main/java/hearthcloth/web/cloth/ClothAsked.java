@@ -1,8 +1,6 @@
 package hearthcloth.web.cloth;
 
 import hearthcloth.draw.cloth.Paper;
-import hearthcloth.measure.Length;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
@@ -12,6 +10,8 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.sentence.StoringSentences;
+import hearthcloth.work.design.OwnRuler;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -40,17 +40,16 @@ public record ClothAsked(PageContext room) {
      */
     public static Settings settings(PageContext room, SavedCloth cloth) {
         Settings now = room.settings();
-        Length mark = cloth.document().design().making().margins().mark();
         Optional<Paper> paper =
                 Optional.ofNullable(cloth.document().life().paper()).flatMap(Paper::named);
-        return now.as(Ruler.ofStep(mark).orElse(now.ruler()), paper.orElse(now.paper()));
+        return now.as(new OwnRuler(cloth.document(), now.ruler()).own(), paper.orElse(now.paper()));
     }
 
     /** How it is cut, where the stash suffices for it. */
     public static Plan plan(SavedCloth cloth) {
         return cloth.document()
                 .plan()
-                .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
+                .orElseThrow(() -> new StoreException(StoringSentences.lacking()));
     }
 
     /** Goes to the only planned cloth that will do, or shows all of them to choose from. */

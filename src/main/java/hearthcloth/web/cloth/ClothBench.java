@@ -82,6 +82,13 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
         return cloth.settings().pages();
     }
 
+    /** Whether it can be changed patch by patch: a cloth of scraps of which nothing is cut. */
+    public boolean byHand() {
+        return !cloth.barred()
+                && cloth.editable()
+                && cloth.document().bench().ticked().isEmpty();
+    }
+
     /** The large picture. */
     public String shown() {
         return switch (look) {

@@ -8,8 +8,10 @@ import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.work.Project;
+import hearthcloth.work.design.ClothCopied;
 import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
@@ -36,9 +38,11 @@ record ClothBeside(PageContext room, SavedCloth now) {
                 seen, stash, Map.of(), settings, Wished.of(room.store(), seen), PageContext.field(context, "at"));
         ClothChanges.Change change =
                 new ClothChanges(view, stash, settings.bare(), name -> PageContext.field(context, name)).read();
-        Project hers = DesignPlanning.settled(seen, change.design(), stash, settings.ruler())
-                .with(Project.Life.begun(Wished.of(room.store(), seen)))
-                .onPaper(settings.paper().word());
+        Project hers = new ClothCopied(
+                        seen.document(),
+                        Wished.of(room.store(), seen),
+                        settings.paper().word())
+                .in(change.design(), stash, seen.name(), TimeLimit.within(ClothPage.ANSWER_WITHIN_MS));
         String id = NewCloth.id(ExampleMark.isOn(now.id()));
         book.keep(id, words.besideName(change.label(), now.name()), hers);
         PageContext.go(

@@ -3,7 +3,6 @@ package hearthcloth.web.cloth;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
-import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.stash.Stash;
@@ -20,17 +19,25 @@ import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.work.Project;
+import hearthcloth.work.design.ClothCopied;
+import hearthcloth.work.design.ColoursAgain;
+import hearthcloth.work.design.DesignSettled;
+import hearthcloth.work.design.LockTurned;
+import hearthcloth.work.design.OwnRuler;
+import hearthcloth.work.design.SameDesign;
 import io.javalin.http.Context;
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** One cloth: everything about it can be changed, and every change is drawn and told at once. */
 public final class ClothPage {
+
+    /** A change is answered within this, whatever the search would still like to try. */
+    static final long ANSWER_WITHIN_MS = 80;
 
     private static final long AGAIN_WITHIN_MS = 1_500;
 
@@ -108,7 +115,7 @@ public final class ClothPage {
                         book().undoable(id).orElse(""), book().redoable(id).orElse("")),
                 new ClothBench.Told(
                         part ? said : "",
-                        new OwnRuler(room, view.saved()).warnings(),
+                        warnings(view.saved()),
                         view.all().inShort(before.map(ClothView::all)),
                         room.token()));
         room.show(
@@ -162,33 +169,31 @@ public final class ClothPage {
         return new CutPatches(room, saved)
                 .save(
                         label,
-                        DesignPlanning.settled(
-                                saved,
-                                design,
-                                stash,
-                                ClothAsked.settings(room, saved).ruler()));
+                        new DesignSettled(saved.document(), saved.name(), stash)
+                                .in(design, TimeLimit.within(ANSWER_WITHIN_MS)));
+    }
+
+    /** What she should know before she cuts it, a sentence each. */
+    private List<String> warnings(SavedCloth saved) {
+        List<String> warnings = new ArrayList<>(room.store().atHand().warnings(saved.id(), room.language()));
+        OwnRuler ruler =
+                new OwnRuler(saved.document(), room.settings().ruler());
+        if (ruler.isOther()) {
+            warnings.add(words().warnRuler(
+                            ruler.isBegun() ? "yes" : "no", ruler.own().isMetric() ? "metric" : "inches"));
+        }
+        return warnings;
     }
 
     /** Colours planned again; what is locked stays. */
     private void again(Context context) {
         SavedCloth saved = current(context);
         ClothView before = view(context, saved);
-        Project was = saved.document();
-        Set<String> locked = was.bench().locked();
-        Set<Integer> kept = IntStream.range(0, was.design().layout().courses().size())
-                .filter(i -> locked.stream().anyMatch(name -> before.number(name) == i))
-                .boxed()
-                .collect(Collectors.toSet());
         DesignFit.Wished wished = new DesignFit.Wished(
                 Scheme.Kind.named(PageContext.field(context, "scheme")),
                 Contrast.named(PageContext.field(context, "contrast")).orElse(Contrast.READS));
-        DesignFit settling = new DesignFit(before.stash());
-        Design other = settling.again(
-                        was.design(),
-                        new DesignFit.Stays(kept, locked.contains("hearth")),
-                        wished,
-                        (int) saved.version(),
-                        TimeLimit.within(AGAIN_WITHIN_MS))
+        Design other = new ColoursAgain(saved.document(), before.stash())
+                .other(wished, (int) saved.version(), TimeLimit.within(AGAIN_WITHIN_MS))
                 .orElseThrow(() -> new MeasureException(wished.scheme()
                         .map(kind -> words().wrongScheme(
                                         room.settings()
@@ -209,30 +214,24 @@ public final class ClothPage {
     /** The same design, cut from what is in the stash now. */
     private void replan(Context context) {
         SavedCloth saved = current(context);
-        Project planned = new OwnRuler(room, saved).again(new CutPatches(room, saved).stash());
-        Set<String> stale = DesignPlanning.staleTicks(saved.document(), planned);
-        Set<String> ticked = new HashSet<>(planned.bench().ticked());
-        ticked.removeAll(stale);
-        SavedCloth after = new CutPatches(room, saved)
-                .save(words().deedReplan(), planned.with(planned.bench().withTicked(ticked)));
+        CutPatches patches = new CutPatches(room, saved);
+        Project planned = new SameDesign(
+                        new DesignSettled(saved.document(), saved.name(), patches.stash()),
+                        room.settings().ruler(),
+                        room.settings().paper().word())
+                .again(() -> TimeLimit.within(ANSWER_WITHIN_MS));
+        SavedCloth after = patches.save(words().deedReplan(), planned);
         String said = after.document().plan().isPresent() ? words().saidPlanned() : words().saidLacking();
-        answer(context, said + (stale.isEmpty() ? "" : " " + words().saidTicksGone()));
+        answer(context, said);
     }
 
     private void lock(Context context) {
         SavedCloth saved = current(context);
         String at = PageContext.field(context, "at");
-        Project was = saved.document();
-        Set<String> locked = new HashSet<>(was.bench().locked());
-        boolean on = locked.add(at);
-        if (!on) {
-            locked.remove(at);
-        }
-        book().save(
-                        saved,
-                        words().deedLock(on ? "yes" : "no", words().place(at, at)),
-                        was.with(was.bench().withLocked(locked)));
-        answer(context, on ? words().saidLocked() : words().saidUnlocked());
+        LockTurned lock = new LockTurned(saved.document(), at);
+        String label = words().deedLock(lock.isOn() ? "yes" : "no", words().place(at, at));
+        room.store().book(saved, lock.told(label), room.settings().voice());
+        answer(context, lock.isOn() ? words().saidLocked() : words().saidUnlocked());
     }
 
     private void turn(Context context, boolean forward) {
@@ -266,25 +265,13 @@ public final class ClothPage {
 
     private void copy(Context context) {
         SavedCloth saved = saved(context);
-        // What was cut for the first is not there for the copy.
-        boolean begun = saved.document().plan().stream()
-                .flatMap(plan -> plan.cuts().stream())
-                .anyMatch(PieceCut::past);
-        Project was = begun
-                ? DesignPlanning.settled(
-                        saved,
-                        saved.document().design(),
-                        room.store().atHand().free(Set.of()),
-                        ClothAsked.settings(room, saved).ruler())
-                : saved.document();
+        ClothCopied second = new ClothCopied(
+                saved.document(),
+                Wished.of(room.store(), saved),
+                ClothAsked.settings(room, saved).paper().word());
+        Project copy =
+                second.like(room.store().atHand().free(Set.of()), saved.name(), TimeLimit.within(ANSWER_WITHIN_MS));
         String id = NewCloth.id(ExampleMark.isOn(saved.id()));
-        Project copy = new Project(
-                        was.design(),
-                        was.plan(),
-                        was.lacking(),
-                        Project.Bench.CLEAR.withLocked(was.bench().locked()),
-                        Project.Life.begun(Wished.of(room.store(), saved)))
-                .onPaper(ClothAsked.settings(room, saved).paper().word());
         book().keep(id, words().copyName(saved.name()), copy);
         PageContext.go(context, "/cloth/" + id, words().saidCopy());
     }

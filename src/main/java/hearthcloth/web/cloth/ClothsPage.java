@@ -24,8 +24,10 @@ import hearthcloth.words.keeping.KeepingWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What she designed and made: pictures, whom it went to, its guide on paper, side by side, out and in again. */
@@ -133,27 +135,35 @@ public final class ClothsPage {
     }
 
     private PlanFolder drawn(Context context) {
+        return drawn(context, language -> List.of());
+    }
+
+    /** @param more what is to be known before it is cut, besides what the plan says itself */
+    private PlanFolder drawn(Context context, Function<Language, List<String>> more) {
         SavedCloth saved = cloth(context);
         Plan plan = saved.document()
                 .plan()
                 .orElseThrow(() -> new StoreException(designing().wrongLacking()));
+        Settings settings = ClothAsked.settings(room, saved);
+        Language language =
+                Language.tagged(PageContext.text(context, "language")).orElse(settings.language());
+        List<Sentence> cautions = new ArrayList<>();
+        more.apply(language).forEach(words -> cautions.add(Sentence.itself(words)));
+        cautions.addAll(plan.story().cautions());
         Plan named = new Plan(
                 new Plan.Story(
                         Sentence.itself(saved.name()),
                         plan.story().goodAt(),
                         plan.story().chosen(),
-                        plan.story().cautions()),
+                        cautions),
                 plan.cloth(),
                 plan.rules(),
                 plan.cuts(),
                 plan.bound());
-        Settings settings = ClothAsked.settings(room, saved);
         Paper paper = Optional.ofNullable(context.queryParam("paper"))
                 .flatMap(Paper::named)
                 .orElse(settings.paper());
         Ruler ruler = settings.ruler();
-        Language language =
-                Language.tagged(PageContext.text(context, "language")).orElse(settings.language());
         return new PlanFolder(
                 named,
                 Voice.of(Spoken.inGuides(language), ruler),
@@ -165,7 +175,10 @@ public final class ClothsPage {
         GuideLength length = Optional.ofNullable(context.queryParam("length"))
                 .flatMap(GuideLength::named)
                 .orElse(GuideLength.FULL);
-        sent(context, "application/pdf", "guide.pdf").result(drawn(context).guide(length));
+        String cloth = context.pathParam("id");
+        sent(context, "application/pdf", "guide.pdf")
+                .result(drawn(context, language -> room.store().atHand().warnings(cloth, language))
+                        .guide(length));
     }
 
     private void slips(Context context) {

@@ -4,15 +4,18 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.work.Project;
+import hearthcloth.work.StashAtHand;
 import hearthcloth.work.deed.PlannedAgain;
 
 /** A cloth that is planned anew: what it may be planned from, and what becomes of patches that are cut already. */
 record CutPatches(PageContext room, SavedCloth cloth) {
 
     private PlannedAgain again() {
+        StashAtHand heap = room.store().atHand();
         return new PlannedAgain(
                 cloth.document(),
-                room.store().atHand().freeFor(cloth.id()),
+                heap.freeFor(cloth.id()),
+                heap.stash(),
                 room.store().stash().nextPiece());
     }
 
@@ -23,6 +26,6 @@ record CutPatches(PageContext room, SavedCloth cloth) {
 
     /** Keeps a cloth that was planned from {@link #stash}, and what becomes of the patches, as one change. */
     SavedCloth save(String label, Project planned) {
-        return room.store().book(cloth, again().taken(label, planned));
+        return room.store().book(cloth, again().taken(label, planned), room.settings().voice());
     }
 }

@@ -5,7 +5,6 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.propose.Planner;
-import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
@@ -20,8 +19,9 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.designing.DesigningWords;
-import hearthcloth.work.Project;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
@@ -68,7 +68,6 @@ public final class Example {
         PlanOutcome outcome = Planner.plan(stash, wish, 1, TimeLimit.within(CLOTH_WITHIN_MS), seen -> {});
         if (outcome instanceof PlanOutcome.Proposals proposals) {
             Plan plan = proposals.plans().get(0);
-            Project document = Project.of(DesignEdits.settled(plan, WishForm.order(plan)), plan, wished);
             room.store()
                     .cloths()
                     .keep(
@@ -76,7 +75,8 @@ public final class Example {
                             words().exampleName(plan.story()
                                     .title()
                                     .in(room.settings().voice())),
-                            document);
+                            new ClothKept(plan)
+                                    .on(wished, room.settings().paper().word()));
         }
     }
 
@@ -114,11 +114,11 @@ public final class Example {
     private static String file() {
         try (InputStream in = Example.class.getResourceAsStream("/example/scraps.csv")) {
             if (in == null) {
-                throw new StoreException("The example is missing from this build; build Hearthcloth again.");
+                throw new StoreException(StoringSentences.example());
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new StoreException("The example cannot be read.", e);
+            throw new StoreException(StoringSentences.example(), e);
         }
     }
 }

@@ -1,14 +1,19 @@
 package hearthcloth.web.cloth;
 
+import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Unit;
+import hearthcloth.store.SavedCloth;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.GiftShape;
 import hearthcloth.web.gift.TiedAsked;
+import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
+import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.tie.Wrapped;
@@ -51,60 +56,78 @@ public record TiedStage(
 
     private static final int QUARTERS = 4;
 
+    /**
+     * A cloth that may be tied.
+     *
+     * @param cloth what is tied
+     * @param wished what the cloth is for, where nothing else is asked
+     */
+    public record Tied(SavedCloth saved, Cloth cloth, Settings settings, Purpose wished) {
+
+        private boolean does(Wrapped round) {
+            return round.fold(cloth).isPresent();
+        }
+    }
+
     /** What is asked; nothing is worked out unless the tied gift is what is looked at. */
     static TiedStage of(ClothView view, ClothBench.Look look, UnaryOperator<@Nullable String> field) {
-        TiedAsked asked = TiedAsked.read(field, view.wished());
-        boolean grey = "yes".equals(field.apply("grey"));
-        Choices none = new Choices(
-                gifts(asked, view.wished().gift(), grey, view.settings().pages()), List.of());
-        if (look != ClothBench.Look.TIED || !view.made()) {
-            return new TiedStage(asked, "", false, grey, none, view.settings().pages());
+        Tied cloth = new Tied(view.saved(), view.cloth(), view.settings(), view.wished());
+        if (look == ClothBench.Look.TIED && view.made()) {
+            return of(cloth, field);
         }
+        boolean grey = isGrey(field);
+        TiedAsked asked = TiedAsked.read(field, view.wished());
+        return untied(asked, "", grey, gifts(asked, cloth, grey), view.settings().pages());
+    }
+
+    private static boolean isGrey(UnaryOperator<@Nullable String> field) {
+        return "yes".equals(field.apply("grey"));
+    }
+
+    /** The same for a cloth that can be made. */
+    public static TiedStage of(Tied cloth, UnaryOperator<@Nullable String> field) {
+        Settings settings = cloth.settings();
+        TiedAsked asked = TiedAsked.read(field, cloth.wished());
+        boolean grey = isGrey(field);
+        List<Choice> gifts = gifts(asked, cloth, grey);
         try {
-            Optional<Wrapped> wrapped = asked.wrapped(view.settings());
+            Optional<Wrapped> wrapped = asked.wrapped(settings);
             if (wrapped.isEmpty()) {
-                return new TiedStage(
-                        asked,
-                        DesigningWords.in(view.settings().pages()).tiedSay(),
-                        false,
-                        grey,
-                        none,
-                        view.settings().pages());
+                String say = DesigningWords.in(settings.pages()).tiedSay();
+                return untied(asked, say, grey, gifts, settings.pages());
             }
             Wrapped round = wrapped.get();
             TiedAsked now = asked.in(round.tie().words());
             return new TiedStage(
                     now,
-                    round.sentence(view.cloth().finished(), view.settings().voice()),
-                    isTied(view, round),
+                    round.sentence(cloth.cloth().finished(), settings.voice()),
+                    cloth.does(round),
                     grey,
-                    new Choices(none.gifts(), ties(view, now, grey)),
-                    view.settings().pages());
+                    new Choices(gifts, ties(cloth, now, grey)),
+                    settings.pages());
         } catch (MeasureException e) {
-            return new TiedStage(
-                    asked,
-                    String.valueOf(e.getMessage()),
-                    false,
-                    grey,
-                    none,
-                    view.settings().pages());
+            return untied(asked, Refusal.of(e).in(settings.voice()), grey, gifts, settings.pages());
         }
     }
 
-    private static boolean isTied(ClothView view, Wrapped round) {
-        return round.fold(view.cloth()).isPresent();
+    /** A cloth that cannot be made yet, with what is to be said of that. */
+    public static TiedStage lacking(TiedAsked asked, String said, Language language) {
+        return untied(asked, said, false, List.of(), language);
     }
 
-    private static List<Choice> ties(ClothView view, TiedAsked now, boolean grey) {
+    private static TiedStage untied(
+            TiedAsked asked, String said, boolean grey, List<Choice> gifts, Language language) {
+        return new TiedStage(asked, said, false, grey, new Choices(gifts, List.of()), language);
+    }
+
+    private static List<Choice> ties(Tied cloth, TiedAsked now, boolean grey) {
         List<Choice> ties = new ArrayList<>();
-        Voice voice = view.settings().voice();
-        for (Tie tie : now.ties(view.settings().bare())) {
+        Voice voice = cloth.settings().voice();
+        for (Tie tie : now.ties(cloth.settings().bare())) {
             TiedAsked so = now.in(tie.words());
-            boolean does = so.wrapped(view.settings())
-                    .filter(round -> isTied(view, round))
-                    .isPresent();
-            String picture = "/tied/" + view.saved().id() + "/small.svg" + so.query() + "&v="
-                    + view.saved().version();
+            boolean does = so.wrapped(cloth.settings()).filter(cloth::does).isPresent();
+            String picture = "/tied/" + cloth.saved().id() + "/small.svg" + so.query() + "&v="
+                    + cloth.saved().version();
             ties.add(new Choice(
                     tie.words().replace(' ', '-'),
                     voice.tying().tieName(tie.name()),
@@ -119,6 +142,47 @@ public record TiedStage(
         return asked.query() + (grey ? "&grey=yes" : "") + "&look=tied";
     }
 
+    /**
+     * The tied gift as it fills the stage: to turn, or where it cannot be turned as a still picture.
+     *
+     * @param cloth its id, {@code name} what it is called
+     * @param first the side from which it is seen first, as the script knows it
+     * @param picture the address of the still picture
+     */
+    public record Large(TiedStage tied, String cloth, String name, String first, String picture) {
+
+        /** What is said on it. */
+        public DesigningWords words() {
+            return DesigningWords.in(tied.language());
+        }
+    }
+
+    /** The tied gift from the side that says most. */
+    public Large large(SavedCloth saved) {
+        String still = "/tied/" + saved.id() + "/large.svg" + query() + "&v=" + saved.version();
+        return new Large(this, saved.id(), saved.name(), first(), still);
+    }
+
+    /** Closed books show their knot at the spine. */
+    private String first() {
+        return Tie.named(asked.tie()).filter(tie -> tie == Tie.BOOKS).isPresent() ? "behind" : "corner";
+    }
+
+    /**
+     * The small pictures to choose by, and where they lead.
+     *
+     * @param act the page's address
+     * @param part by which the page knows what a choice changes
+     * @param version of the cloth, so that its pictures are asked for once
+     */
+    public record Picks(TiedStage tied, String act, String part, String cloth, String version) {
+
+        /** What is said on it. */
+        public DesigningWords words() {
+            return DesigningWords.in(tied.language());
+        }
+    }
+
     /** The end of the address of this picture. */
     public String query() {
         return asked.query();
@@ -129,7 +193,9 @@ public record TiedStage(
         return address(asked, !isGrey);
     }
 
-    private static List<Choice> gifts(TiedAsked asked, String hers, boolean grey, Language language) {
+    private static List<Choice> gifts(TiedAsked asked, Tied cloth, boolean grey) {
+        String hers = cloth.wished().gift();
+        Language language = cloth.settings().pages();
         return Arrays.stream(GiftShape.values())
                 .map(shape -> {
                     Optional<Class<?>> kind = kind(shape.example());

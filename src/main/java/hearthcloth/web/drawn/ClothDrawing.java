@@ -28,6 +28,12 @@ public final class ClothDrawing {
     /** Pixels that the longer side of a large picture takes, for what is drawn to the eye and not to scale. */
     private static final double STAGE = 520;
 
+    /** About how wide a Latin letter is, as a share of its size; Hangul, Kana and Kanji are about as wide as high. */
+    private static final double LATIN = 0.6;
+
+    /** The first letter of these, U+1100. */
+    private static final int EASTERN = 0x1100;
+
     /** Even steps of lightness in which light and dark is shown. */
     static final int STEPS = 5;
 
@@ -133,7 +139,11 @@ public final class ClothDrawing {
         return drawing.close();
     }
 
-    /** The front to look at, with this word on its hearth. */
+    /**
+     * The front to look at, its hearth named.
+     *
+     * @param hearth what the hearth is called
+     */
     public static String named(Cloth cloth, Swatches swatches, String words, String hearth) {
         ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         drawing.paint();
@@ -147,7 +157,8 @@ public final class ClothDrawing {
     private void hearth(Shown.Field field, String word) {
         double most = Math.max(width, height) / 15;
         Rect at = field.at();
-        double size = Math.min(most, Math.min(mm(at.width()) / (0.7 * word.length()), mm(at.height()) / 1.5));
+        double ems = LATIN + word.codePoints().mapToDouble(letter -> letter < EASTERN ? LATIN : 1.05).sum();
+        double size = Math.min(most, Math.min(mm(at.width()) / ems, mm(at.height()) / 1.5));
         if (size < most * 0.7) {
             return;
         }

@@ -5,9 +5,7 @@ import hearthcloth.draw.RefusedPictureException;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.rework.DesignEdits;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
@@ -32,9 +30,10 @@ import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.wish.Usual;
 import hearthcloth.words.choosing.ChoosingWords;
-import hearthcloth.work.Project;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
@@ -189,7 +188,7 @@ public final class GalleryPage {
                             order));
             return "";
         } catch (MeasureException e) {
-            return ErrorPages.upright(String.valueOf(e.getMessage()));
+            return ErrorPages.upright(Refusal.of(e).in(room.settings().voice()));
         }
     }
 
@@ -253,7 +252,7 @@ public final class GalleryPage {
         try {
             palette = LovedPalette.seen(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
         } catch (RefusedPictureException e) {
-            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+            throw Uploads.refused(422, Refusal.of(e).in(room.settings().voice()), e);
         }
         List<String> names = palette.fabrics(leanings().from(store().atHand().free(also())));
         palette.keep(store());
@@ -329,14 +328,19 @@ public final class GalleryPage {
                 .anyMatch(cut -> ExampleMark.isOn(cut.piece().id()));
         String id = NewCloth.id(example);
         boolean free = plan.cloth().isFree();
-        Design design = free ? Design.undivided(plan) : DesignEdits.settled(plan, WishForm.order(plan));
         Map<String, Plan> all = search.orElseThrow().plans();
         int place = List.copyOf(all.keySet()).indexOf(name);
         String title = place < 0
                 ? plan.story().title().in(room.settings().voice())
                 : ProposalNames.of(all, names(), room.settings().voice()).get(place);
-        Project kept = Project.of(design, plan, Wished.of(store()));
-        store().cloths().keep(id, title, kept.onPaper(room.settings().paper().word()));
+        store().cloths()
+                .keep(
+                        id,
+                        title,
+                        new ClothKept(plan)
+                                .on(
+                                        Wished.of(store()),
+                                        room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, free ? words().foundKept() : words().foundKeptTap());
     }
 }

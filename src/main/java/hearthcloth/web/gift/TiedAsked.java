@@ -116,6 +116,11 @@ public record TiedAsked(String gift, String tie, Face out, int turns, String rig
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
+    /** Whether the gift lies off the cloth's middle. */
+    public boolean isOff() {
+        return !right.isEmpty() || !away.isEmpty();
+    }
+
     public boolean isBackOut() {
         return out == Face.BACK;
     }

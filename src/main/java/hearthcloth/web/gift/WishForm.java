@@ -1,10 +1,7 @@
 package hearthcloth.web.gift;
 
-import hearthcloth.cloth.Place;
-import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.MeasureException;
-import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
@@ -15,13 +12,13 @@ import hearthcloth.wish.Usual;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishReader;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Slack;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -118,9 +115,7 @@ public record WishForm(
         try {
             return reader.apply(words);
         } catch (BadInputException e) {
-            throw new MeasureException(e.sentences().stream()
-                    .map(sentence -> sentence.replaceFirst("\\.$", ""))
-                    .collect(Collectors.joining("; ")));
+            throw new RefusedException(Sentence.row(e.said()));
         }
     }
 
@@ -146,22 +141,5 @@ public record WishForm(
 
     private static @Nullable String given(String text) {
         return text.isBlank() ? null : text;
-    }
-
-    /** The order a plan's bars were laid in; round the square where it is none of the usual ones. */
-    public static Order order(Plan plan) {
-        List<Side> sides = new ArrayList<>();
-        plan.cloth().laid().stream()
-                .map(laid -> laid.patch().place())
-                .map(place -> place instanceof Place.Bar bar && bar.round() == 1 && bar.part() <= 1 ? bar : null)
-                .filter(Objects::nonNull)
-                .sorted(java.util.Comparator.comparingInt(Place.Bar::order))
-                .forEach(bar -> sides.add(bar.side()));
-        for (Order order : Order.values()) {
-            if (order.sides().equals(sides)) {
-                return order;
-            }
-        }
-        return Order.ROUND;
     }
 }

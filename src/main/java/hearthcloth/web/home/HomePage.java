@@ -5,7 +5,9 @@ import hearthcloth.cloth.Half;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Step;
 import hearthcloth.measure.Length;
+import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
+import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothCard;
@@ -20,6 +22,7 @@ import hearthcloth.web.kit.Ways;
 import hearthcloth.words.framing.FramingWords;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
+import hearthcloth.work.StashAtHand;
 import io.javalin.http.Context;
 import java.util.HashSet;
 import java.util.List;
@@ -84,7 +87,8 @@ public final class HomePage {
     }
 
     private void show(Context context) {
-        Stash stash = room.store().stash().whole();
+        StashAtHand heap = room.store().atHand();
+        Stash stash = heap.stash();
         List<SavedCloth> cloths = room.store().cloths().all();
         if (stash.pieces().isEmpty() && cloths.isEmpty()) {
             first(context);
@@ -97,7 +101,7 @@ public final class HomePage {
         List<SavedCloth> done = cloths.stream()
                 .filter(cloth -> cloth.document().life().stage() == Stage.SEWN)
                 .toList();
-        List<Begun> begun = open.stream().map(cloth -> begun(cloth, across)).toList();
+        List<Begun> begun = open.stream().map(cloth -> begun(cloth, across, heap)).toList();
         room.show(
                 context,
                 new View(
@@ -121,7 +125,7 @@ public final class HomePage {
                         play.isEmpty() ? Optional.empty() : Optional.of(play.equals("yes"))));
     }
 
-    private Begun begun(SavedCloth saved, Map<String, Length> across) {
+    private Begun begun(SavedCloth saved, Map<String, Length> across, StashAtHand heap) {
         Project document = saved.document();
         Optional<Plan> plan = document.plan();
         String what = Wished.of(room.store(), saved).words(room.settings().voice());
@@ -130,10 +134,14 @@ public final class HomePage {
         }
         Cloth cloth = plan.get().cloth();
         List<Step> steps = cloth.steps();
-        int sewn = document.bench().sewn();
+        int sewn = AtTheMachine.seams(document.bench().sewn(), steps.size());
         Swatches swatches = new Swatches(plan.get().fabrics(), across);
-        boolean isCut = document.life().stage() == Stage.CUT || sewn > 0;
+        boolean isCut = document.life().stage() == Stage.CUT || document.bench().sewn() > 0;
         String front = ClothDrawing.sewn(cloth, swatches, isCut ? on(steps, sewn) : places(cloth));
+        if (!heap.canBeCut(saved.id())) {
+            String amiss = heap.warnings(saved.id(), room.language()).get(0);
+            return new Begun(saved.name(), amiss, words.begunLook(), "/cloth/" + saved.id(), front);
+        }
         if (document.life().stage() == Stage.RECUT) {
             return new Begun(
                     saved.name(),
@@ -152,7 +160,11 @@ public final class HomePage {
                     "/sew/" + saved.id(),
                     front);
         }
-        int cut = document.bench().ticked().size();
+        int cut = document.bench().ticked().size()
+                + plan.get().cuts().stream()
+                        .filter(PieceCut::past)
+                        .mapToInt(piece -> piece.tree().cuts().size())
+                        .sum();
         return cut > 0
                 ? new Begun(saved.name(), words.begunCuts(cut), words.begunGoCutting(), "/cut/" + saved.id(), front)
                 : new Begun(

@@ -4,14 +4,12 @@ import hearthcloth.cloth.making.Face;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.plan.rework.DesignFit;
-import hearthcloth.plan.rework.GuidelineFit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.Person;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.GuidelineBook;
-import hearthcloth.web.cloth.DesignPlanning;
 import hearthcloth.web.cloth.NewCloth;
 import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
@@ -24,13 +22,12 @@ import hearthcloth.words.framing.FramingWords;
 import hearthcloth.words.handing.HandingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Project;
-import hearthcloth.work.Purpose;
+import hearthcloth.work.design.GuidelineFollowed;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** Cloths that teachers hand to everybody as guidelines; each follows them with her own stash. */
@@ -134,26 +131,15 @@ public final class GuidelinesPage {
         if (stash.pieces().isEmpty()) {
             throw new StoreException(words().empty());
         }
-        GuidelineFit.Followed followed = new GuidelineFit(handed.design())
-                .followed(stash, room.settings().ruler(), handed.name(), TimeLimit.within(ANSWER_WITHIN_MS));
+        String paper = room.settings().paper().word();
+        Project followed = new GuidelineFollowed(handed.design(), handed.name(), paper)
+                .from(stash, TimeLimit.within(ANSWER_WITHIN_MS));
         String id = NewCloth.id(false);
-        room.store().cloths().keep(id, words().classAfter(handed.name(), handed.teacher()), document(followed));
+        room.store().cloths().keep(id, words().classAfter(handed.name(), handed.teacher()), followed);
         PageContext.go(
                 context,
                 "/cloth/" + id,
-                followed.answer() instanceof DesignFit.Answer.Made ? words().classFits() : words().classLacks());
-    }
-
-    private static Project document(GuidelineFit.Followed followed) {
-        if (followed.answer() instanceof DesignFit.Answer.Made made) {
-            return Project.of(DesignPlanning.bound(followed.design(), made.plan()), made.plan(), Purpose.NOTHING);
-        }
-        return new Project(
-                followed.design(),
-                Optional.empty(),
-                ((DesignFit.Answer.Lacking) followed.answer()).why(),
-                Project.Bench.CLEAR,
-                Project.Life.begun(Purpose.NOTHING));
+                followed.plan().isPresent() ? words().classFits() : words().classLacks());
     }
 
     private void away(Context context) {

@@ -1,7 +1,6 @@
 package hearthcloth.web.house;
 
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.guideline.Bend;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.Taken;
 import hearthcloth.guideline.file.GuidelineFile;
@@ -10,7 +9,6 @@ import hearthcloth.guideline.fit.Fitted;
 import hearthcloth.guideline.fit.GuidelinePlanner;
 import hearthcloth.idea.IdeaPage;
 import hearthcloth.idea.MissingPlannerException;
-import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
@@ -25,10 +23,11 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.handing.HandingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.teaching.TeachingWords;
-import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.nio.charset.StandardCharsets;
@@ -165,7 +164,7 @@ public final class HandOnPage {
             sent(context, "application/octet-stream", "idea.html")
                     .result(IdeaPage.of(SaidIdea.of(room, context, cloth), pieces));
         } catch (MissingPlannerException e) {
-            throw new StoreException(String.valueOf(e.getMessage()), e);
+            throw new StoreException(Refusal.of(e), e);
         }
     }
 
@@ -192,8 +191,13 @@ public final class HandOnPage {
                 .orElseThrow(() -> new StoreException(words().noneFits(said(fitted))));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
-        Design design = NewCloth.design(plan);
-        room.store().cloths().keep(id, guideline.told().name(), Project.of(design, plan, Purpose.NOTHING));
+        room.store().cloths().keep(
+                        id,
+                        guideline.told().name(),
+                        new ClothKept(plan)
+                                .on(
+                                        Purpose.NOTHING,
+                                        room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
     }
 
@@ -202,7 +206,7 @@ public final class HandOnPage {
         TeachingWords words = TeachingWords.in(room.language());
         String id = Kit.read(text)
                 .orElseThrow(() -> Uploads.refused(422, words.kitRefused()))
-                .into(room.store());
+                .into(room.store(), room.settings().voice());
         PageContext.go(context, "/cloth/" + id, words.kitCame());
     }
 
@@ -228,7 +232,9 @@ public final class HandOnPage {
         }
         String bent = nearest.isScraps()
                 ? words().asScraps()
-                : String.join(" ", nearest.bends().stream().map(Bend::what).toList());
+                : String.join(" ", nearest.bends().stream()
+                                .map(bend -> bend.what().in(room.settings().voice()))
+                                .toList());
         return words().nearest(bent, said(fitted));
     }
 }

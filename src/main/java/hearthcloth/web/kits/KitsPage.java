@@ -26,6 +26,7 @@ import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
@@ -144,7 +145,7 @@ public final class KitsPage {
             cards.add(new Card(
                     i,
                     part.asked().name(),
-                    search.question().lines().get(i).asked(voice().ruler()),
+                    search.question().lines().get(i).asked(voice()),
                     part.plan().map(plan -> drawn(part.asked().name(), plan)),
                     part.shortage().map(shortage -> shortage.why()).orElse(List.of()).stream()
                             .map(why -> why.in(voice()))
@@ -196,7 +197,7 @@ public final class KitsPage {
             PageContext.go(context, "/kits", "");
         } catch (BadInputException e) {
             context.status(422);
-            show(context, e.sentences());
+            show(context, e.in(voice()));
         }
     }
 
@@ -273,8 +274,8 @@ public final class KitsPage {
         }
     }
 
-    private static Project document(Plan plan) {
-        return Project.of(NewCloth.design(plan), plan, Purpose.NOTHING);
+    private Project document(Plan plan) {
+        return new ClothKept(plan).on(Purpose.NOTHING, room.settings().paper().word());
     }
 
     private static Context sent(Context context, String type, String how) {
@@ -284,11 +285,11 @@ public final class KitsPage {
     private void print(Context context) {
         KitsSearch search = found();
         List<String> asked = search.question().lines().stream()
-                .map(line -> line.gift().isPresent() ? line.asked(voice().ruler()) : "")
+                .map(line -> line.gift().isPresent() ? line.asked(voice()) : "")
                 .toList();
         Settings settings = room.settings();
         sent(context, "application/pdf", "inline; filename=\"hearthcloth-kits.pdf\"")
-                .result(new KitsPrint(together(), asked, settings.ruler(), settings.paper()).pdf());
+                .result(new KitsPrint(together(), asked, settings.voice(), settings.paper()).pdf());
     }
 
     private Plan plan(Context context) {

@@ -99,7 +99,11 @@ public final class ClassPage {
             return;
         }
         Guideline idea = classroom.idea().get();
-        Door door = new Door(classroom.door().code(), ways(context), GuidelineWords.of(idea));
+        Voice voice = Voice.of(room.language(), idea.told().ruler());
+        Door door = new Door(
+                classroom.door().code(),
+                ways(context),
+                GuidelineWords.of(idea).stream().map(rule -> rule.in(voice)).toList());
         room.show(context, new Wall(frame.called(idea.told().name()), words(), door, cards()));
     }
 

@@ -3,7 +3,6 @@ package hearthcloth.web.lesson;
 import hearthcloth.cloth.Laid;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.guide.GuideLength;
-import hearthcloth.guideline.Bend;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.GuidelineWords;
 import hearthcloth.guideline.fit.Fitted;
@@ -200,12 +199,17 @@ public final class StudentPage {
                                         .lines()
                                         .filter(line -> !line.isBlank())
                                         .toList(),
-                                GuidelineWords.of(idea.get())),
+                                GuidelineWords.of(idea.get()).stream()
+                                        .map(rule -> rule.in(Voice.of(
+                                                language(), idea.get().told().ruler())))
+                                        .toList()),
                         new Form(
                                 place.written().heap(),
                                 place.written().favourite(),
                                 place.written().ruler().isMetric(),
-                                place.found().faults()),
+                                place.found().faults().stream()
+                                        .map(one -> one.in(Voice.of(language(), ruler(place))))
+                                        .toList()),
                         place.cloth().map(near -> cloth(place, near)),
                         place.plan().map(plan -> grown(place, plan))));
     }
@@ -222,7 +226,7 @@ public final class StudentPage {
                 plan.story().title().in(voice),
                 size,
                 Growth.drawn(place, size),
-                near.bends().stream().map(Bend::what).toList(),
+                near.bends().stream().map(bend -> bend.what().in(voice)).toList(),
                 place.found().why().stream().map(one -> one.in(voice)).toList(),
                 near.isScraps());
     }

@@ -2,38 +2,21 @@ package hearthcloth.web.made;
 
 import gg.jte.html.escape.Escape;
 import gg.jte.output.StringOutput;
-import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
-import hearthcloth.plan.model.CutTree;
-import hearthcloth.plan.model.PieceCut;
-import hearthcloth.plan.model.Plan;
-import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.words.finishing.FinishingWords;
 import hearthcloth.words.speech.Voice;
-import java.util.ArrayList;
-import java.util.Comparator;
+import hearthcloth.work.OffcutsLeft;
+import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
-/**
- * What cutting a cloth left over and is worth keeping, largest first: which of it lies in the stash still. An offcut is known
- * by its fabric and its size, so that one of the same fabric and size in its place counts as it.
- */
-record Leftovers(List<Left> all) {
-
-    /**
-     * One of them.
-     *
-     * @param piece it is in the stash; empty where it was used since
-     */
-    record Left(Fabric fabric, Size size, Optional<Piece> piece) {}
+/** What cutting a cloth left over, as its page tells and draws it. */
+record Leftovers(OffcutsLeft left) {
 
     /** The most that are drawn, and the height of the tallest and the width of all, in dots. */
     private static final int DRAWN = 8;
@@ -42,37 +25,12 @@ record Leftovers(List<Left> all) {
     private static final double WIDE = 480;
     private static final double GAP = 10;
 
-    Leftovers {
-        all = List.copyOf(all);
+    static Leftovers of(Project cloth, Stash stash) {
+        return new Leftovers(OffcutsLeft.of(cloth, stash));
     }
 
-    static Leftovers of(Plan plan, Stash stash) {
-        List<Piece> there = new ArrayList<>(stash.pieces());
-        List<Left> all = new ArrayList<>();
-        for (PieceCut cut : plan.cuts()) {
-            if (cut.tree() instanceof CutTree.Left) {
-                continue;
-            }
-            for (Rect left : cut.tree().left()) {
-                if (CutTree.isReusable(left.size(), plan.rules().leastPiece())) {
-                    all.add(left(cut.piece().fabric(), left.size(), there));
-                }
-            }
-        }
-        all.sort(Comparator.comparing((Left left) -> -area(left.size())));
-        return new Leftovers(all);
-    }
-
-    private static Left left(Fabric fabric, Size size, List<Piece> there) {
-        Optional<Piece> piece = there.stream()
-                .filter(one -> one.fabric().equals(fabric) && one.size().equals(size))
-                .findFirst();
-        piece.ifPresent(there::remove);
-        return new Left(fabric, size, piece);
-    }
-
-    private static double area(Size size) {
-        return mm(size.width()) * mm(size.height());
+    List<OffcutsLeft.Left> all() {
+        return left.all();
     }
 
     private static double mm(Length length) {
@@ -80,18 +38,18 @@ record Leftovers(List<Left> all) {
     }
 
     List<Piece> here() {
-        return all.stream().flatMap(left -> left.piece().stream()).toList();
+        return left.here();
     }
 
     /** How many there are, for a heading. */
     String heading(FinishingWords words) {
-        return words.leftHeading(all.size());
+        return words.leftHeading(all().size());
     }
 
     /** Where they are. */
     String where(FinishingWords words) {
         int here = here().size();
-        if (here == all.size()) {
+        if (here == all().size()) {
             return words.leftBack(here);
         }
         return here == 0 ? words.leftUsed() : words.leftSome(String.valueOf(here));

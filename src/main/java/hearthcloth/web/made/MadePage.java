@@ -15,10 +15,12 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.work.Keepsake;
-import hearthcloth.work.Project;
 import hearthcloth.work.Project.Life;
 import hearthcloth.work.Project.Stage;
+import hearthcloth.work.deed.SlipWritten;
+import hearthcloth.work.deed.UsedAgain;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -77,21 +79,16 @@ public final class MadePage {
         if (name.length() > LONGEST_NAME) {
             throw new MeasureException(words().slipLongName(String.valueOf(LONGEST_NAME)));
         }
-        Stage stage =
-                PageContext.field(context, "sewn").equals("yes") && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
-        Life now = was.at(stage)
-                .noted(
-                        SlipForm.note(context, "made", words()),
-                        SlipForm.note(context, "wrapped", words()),
-                        SlipForm.note(context, "keeper", words()))
-                .noted(
-                        SlipForm.measured(
-                                context, ClothAsked.settings(room, saved).bare(), words()),
-                        SlipForm.note(context, "word", words()));
+        SlipWritten.Slip slip = new SlipWritten.Slip(
+                SlipForm.note(context, "made", words()),
+                SlipForm.note(context, "wrapped", words()),
+                SlipForm.note(context, "keeper", words()),
+                SlipForm.measured(context, ClothAsked.settings(room, saved).bare(), words()),
+                SlipForm.note(context, "word", words()));
+        boolean sewn = PageContext.field(context, "sewn").equals("yes");
         room.store().asOneChange(words().labelSlipOf(saved.name()), () -> {
-            room.store()
-                    .cloths()
-                    .save(saved, words().labelSlip(), saved.document().with(now));
+            SavedCloth now = room.store()
+                    .book(saved, new SlipWritten(saved.document(), slip, sewn).told(words().labelSlip()), room.settings().voice());
             if (!name.isEmpty()) {
                 room.store().cloths().rename(saved.id(), name);
             }
@@ -107,17 +104,18 @@ public final class MadePage {
                 SlipForm.note(context, "day", words()),
                 SlipForm.note(context, "what", words()),
                 SlipForm.note(context, "who", words()));
-        Project was = saved.document();
-        Life now = was.life().usedAgain(use);
-        room.store().cloths().save(saved, words().labelAgain(), was.with(now));
-        PageContext.go(context, "/made/" + saved.id(), words().againUsed(saved.name(), now.uses()));
+        SavedCloth now = room.store().book(saved, new UsedAgain(saved.document(), use).told(words().labelAgain()), room.settings().voice());
+        PageContext.go(
+                context,
+                "/made/" + saved.id(),
+                words().againUsed(saved.name(), now.document().life().uses()));
     }
 
     /** What is left over is wished to be used first, and the next gift is asked for. */
     private void leftovers(Context context) {
         SavedCloth saved = cloth(context);
         List<Piece> here = Leftovers.of(
-                        ClothAsked.plan(saved), room.store().stash().whole())
+                        saved.document(), room.store().stash().whole())
                 .here();
         if (here.isEmpty()) {
             PageContext.go(context, "/made/" + saved.id(), words().leftNone());
@@ -143,7 +141,7 @@ public final class MadePage {
             byte[] jpeg = ClothPhotograph.jpeg(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
             room.store().portraits().keep(saved.id(), jpeg);
         } catch (RefusedPictureException e) {
-            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+            throw Uploads.refused(422, Refusal.of(e).in(room.settings().voice()), e);
         }
         PageContext.go(context, "/made/" + saved.id(), words().photoKept());
     }

@@ -148,7 +148,7 @@ record MadeShown(PageContext room, SavedCloth cloth, Plan plan, Voice voice) {
         if (life().stage() == Project.Stage.DESIGNED) {
             return new MadeSheet.Left("", "", "", false);
         }
-        Leftovers left = Leftovers.of(plan, room.store().stash().whole());
+        Leftovers left = Leftovers.of(cloth.document(), room.store().stash().whole());
         Swatches swatches = new Swatches(
                 left.here().stream().map(piece -> piece.fabric()).distinct().toList(),
                 room.store().swatches().across());

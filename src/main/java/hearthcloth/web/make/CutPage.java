@@ -166,7 +166,7 @@ public final class CutPage {
     private void save(SavedCloth cloth, Set<String> ticked) {
         new CutsMade(cloth.document(), ticked)
                 .told()
-                .ifPresent(deed -> room.store().book(cloth, deed));
+                .ifPresent(deed -> room.store().book(cloth, deed, room.settings().voice()));
     }
 
     private void onward(Context context, int piece) {
@@ -224,7 +224,7 @@ public final class CutPage {
             throw e;
         }
         String place = PageContext.field(context, "short").isEmpty() ? "wrong" : "short";
-        AskedBack back = AskedBack.about(place, context, List.of("width", "length"), e, words());
+        AskedBack back = AskedBack.about(place, context, List.of("width", "length"), e, room.settings().voice());
         CutShown shown = CutShown.of(room, cloth, at);
         context.status(422);
         room.show(
@@ -241,7 +241,7 @@ public final class CutPage {
     /** All is cut: the pieces are used up, the offcuts come back into the stash. */
     private void allCut(Context context, SavedCloth cloth) {
         Deed cut = new AllCut(cloth.document(), room.store().stash().nextPiece()).of(cloth.name());
-        room.store().book(cloth, cut);
+        room.store().book(cloth, cut, room.settings().voice());
         int offcuts = cut.pieces().come().size();
         PageContext.go(context, "/sew/" + cloth.id(), words().cutIsCut(offcuts));
     }
@@ -251,7 +251,7 @@ public final class CutPage {
         SavedCloth cloth = asked.cloth(context);
         ClothBook book = room.store().cloths();
         boolean isLast = book.undoable(cloth.id())
-                .filter(AllCut.label(cloth.name())::equals)
+                .filter(AllCut.label(cloth.name()).in(room.settings().voice())::equals)
                 .isPresent();
         if (!isLast) {
             PageContext.go(context, "/sew/" + cloth.id(), words().cutChanged());

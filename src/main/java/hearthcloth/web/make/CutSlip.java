@@ -20,6 +20,7 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Project.Stage;
 import hearthcloth.work.deed.PatchTooSmall;
@@ -69,7 +70,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         }
         PieceSpoiled.Outcome outcome = new PieceSpoiled(bench(), wrong, real(context, piece))
                 .planned(cloth.name(), TimeLimit.within(ANSWER_WITHIN_MS));
-        SavedCloth now = room.store().book(cloth, outcome.deed());
+        SavedCloth now = room.store().book(cloth, outcome.deed(), room.settings().voice());
         if (outcome.plan().isPresent()) {
             PageContext.go(
                     context, "/cut/" + cloth.id(), told(outcome, outcome.plan().get()));
@@ -97,7 +98,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         List<WayOn> ways = slip.ways(TimeLimit.within(ANSWER_WITHIN_MS));
         String asked = PageContext.field(context, "way");
         if (asked.isEmpty() && !ways.isEmpty()) {
-            choose(context, piece, slip.told(), ways);
+            choose(context, piece, slip.told().in(settings().voice()), ways);
             return;
         }
         take(
@@ -107,7 +108,7 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                         .filter(one -> one.kind().name().equals(asked))
                         .findFirst()
                         .orElseThrow(() -> new MeasureException(
-                                settings().voice().sentences(List.of(slip.told(), words().smallNoWay())))));
+                                settings().voice().sentences(List.of(slip.told().in(settings().voice()), words().smallNoWay())))));
     }
 
     private void choose(Context context, Piece piece, String told, List<WayOn> ways) {
@@ -120,7 +121,11 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                     String picture = ClothDrawing.still(
                             after, Face.FRONT, new Swatches(way.plan().fabrics(), pictures), words().waysPicture(size));
                     return new CutPage.Way(
-                            way.kind().name(), words().waysAfterCut(way.kind().name()), size, way.told(), picture);
+                            way.kind().name(),
+                            words().waysAfterCut(way.kind().name()),
+                            size,
+                            said(way.told()),
+                            picture);
                 })
                 .toList();
         CutPage.Gone gone =
@@ -129,9 +134,13 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 context, new CutPage.WaysOn(room.frame(context, words().smallPage(), "Cut"), cloth, told, gone, drawn));
     }
 
+    private List<String> said(List<Sentence> told) {
+        return told.stream().map(one -> one.in(settings().voice())).toList();
+    }
+
     private void take(Context context, PatchTooSmall slip, WayOn way) {
-        room.store().book(cloth, slip.taken(way));
-        PageContext.go(context, "/cut/" + cloth.id(), slip.told() + " " + String.join(" ", way.told()));
+        room.store().book(cloth, slip.taken(way), room.settings().voice());
+        PageContext.go(context, "/cut/" + cloth.id(), slip.told().then(Sentence.row(way.told())).in(settings().voice()));
     }
 
     private Optional<Size> real(Context context, Piece piece) {

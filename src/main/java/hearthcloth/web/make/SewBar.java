@@ -61,7 +61,8 @@ final class SewBar {
     }
 
     private SewWays.Way way(ShortBar.Way way) {
-        List<String> words = new ArrayList<>(way.told());
+        List<String> words = new ArrayList<>(
+                way.told().stream().map(one -> one.in(desk.voice())).toList());
         words.addAll(desk.ties(way.design().layout().finished()));
         return new SewWays.Way(
                 way.kind().name(),

@@ -215,7 +215,9 @@ final class SewMeasure {
     /** What else is different: bars of another fabric, joins that come. */
     private List<String> changed(Plan now) {
         Plan was = desk.cloth().document().plan().orElseThrow();
-        List<String> words = new ArrayList<>(WayOn.otherFabrics(was, now));
+        List<String> words = new ArrayList<>(WayOn.otherFabrics(was, now).stream()
+                .map(one -> one.in(desk.voice()))
+                .toList());
         int more = now.figures().joins() - was.figures().joins();
         if (more > 0) {
             words.add(desk.words().wrongMoreJoins(more));

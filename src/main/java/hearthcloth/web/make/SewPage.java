@@ -167,7 +167,7 @@ public final class SewPage {
         Optional<Deed> done =
                 new SewingSoFar(cloth.document(), steps).done(step, room.store().now());
         if (done.isPresent()) {
-            room.store().book(cloth, done.get());
+            room.store().book(cloth, done.get(), room.settings().voice());
             if (step + 1 == steps.size()) {
                 PageContext.go(context, "/made/" + cloth.id(), "");
                 return;
@@ -182,7 +182,7 @@ public final class SewPage {
         int step = number(context, words());
         new SewingSoFar(cloth.document(), steps(cloth))
                 .unpicked(step)
-                .ifPresent(deed -> room.store().book(cloth, deed));
+                .ifPresent(deed -> room.store().book(cloth, deed, room.settings().voice()));
         answer(context, cloth);
     }
 
@@ -207,7 +207,7 @@ public final class SewPage {
                 throw e;
             }
             AskedBack asked = AskedBack.about(
-                    bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e, words());
+                    bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e, room.settings().voice());
             context.status(422);
             room.show(context, new SewSheet.View(room.frame(context, asked.title(), "Sew"), sheet, asked));
         }
@@ -225,7 +225,7 @@ public final class SewPage {
         }
         SewMeasure measure = new SewMeasure(room, cloth, steps(cloth), context);
         if (measure.isAsPlanned()) {
-            room.store().book(cloth, measure.noted());
+            room.store().book(cloth, measure.noted(), room.settings().voice());
             PageContext.go(context, "/sew/" + cloth.id(), words().sewAsPlanned());
         } else {
             room.show(context, new WaysOn(room.frame(context, words().measuredTitle(), "Sew"), measure.ways()));
@@ -262,7 +262,7 @@ public final class SewPage {
         SavedCloth cloth = cut(context);
         SewSide side = wrong(context, cloth).orElseThrow(() -> new MeasureException(words().sideAlike()));
         Deed left = side.left().orElseThrow(() -> new MeasureException(words().sideNoFit()));
-        room.store().book(cloth, left);
+        room.store().book(cloth, left, room.settings().voice());
         PageContext.go(context, "/sew/" + cloth.id(), words().sideLeft());
     }
 

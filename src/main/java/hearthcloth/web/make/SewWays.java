@@ -133,7 +133,7 @@ public record SewWays(SavedCloth cloth, int step, Asked asked, String told, List
 
         /** Books a way; where to look next: at what is to be cut now, or at the next step. */
         String book(Deed deed) {
-            List<PieceCut> cuts = room.store().book(cloth, deed).document().plan().stream()
+            List<PieceCut> cuts = room.store().book(cloth, deed, room.settings().voice()).document().plan().stream()
                     .flatMap(plan -> plan.cuts().stream())
                     .toList();
             return cuts.stream()

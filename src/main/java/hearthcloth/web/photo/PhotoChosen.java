@@ -4,12 +4,12 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.photo.Remeasurement;
-import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FinishedOutline;
+import hearthcloth.work.photo.PieceState;
 import hearthcloth.work.photo.SortedPiece;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +27,7 @@ import java.util.Locale;
  */
 public record PhotoChosen(
         SortedPiece piece,
-        PhotoView.State state,
+        PieceState state,
         String view,
         String points,
         String box,
@@ -45,7 +45,7 @@ public record PhotoChosen(
     /** A place that can be moved. */
     public record Corner(int number, String x, String y) {}
 
-    static PhotoChosen of(SortedPiece piece, FloorScale scale, Voice voice, PhotoView.State state, String doing) {
+    static PhotoChosen of(SortedPiece piece, FloorScale scale, Voice voice, PieceState state, String doing) {
         Ruler ruler = voice.ruler();
         List<Point> corners = piece.piece().outline().picture();
         double[] seen = seen(corners);
@@ -62,7 +62,7 @@ public record PhotoChosen(
                         .map(side -> written(side, voice))
                         .toList(),
                 by(piece, PicturingWords.in(voice.language())),
-                piece.piece().doubts().stream().map(Doubt::sentence).toList(),
+                PhotoView.said(piece, voice),
                 doing,
                 line(piece, scale, doing),
                 FinishedOutline.of(piece.piece().outline(), scale)
@@ -135,7 +135,7 @@ public record PhotoChosen(
     }
 
     public boolean isOpen() {
-        return state != PhotoView.State.IN;
+        return state != PieceState.IN;
     }
 
     public boolean mayLoseCorner() {

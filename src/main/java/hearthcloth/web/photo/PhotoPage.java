@@ -15,6 +15,9 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.stash.BegunPhoto;
 import hearthcloth.words.picturing.PicturingWords;
+import hearthcloth.words.sentence.Refusal;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.photo.SortedPiece;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -72,7 +75,7 @@ public final class PhotoPage {
                 .orElse(room.settings().paper());
         context.contentType("application/pdf")
                 .header("Content-Disposition", "inline; filename=\"measuring-sheet-" + paper.word() + ".pdf\"")
-                .result(MeasuringSheetPage.pdf(paper));
+                .result(MeasuringSheetPage.pdf(paper, room.language()));
     }
 
     private PicturingWords words() {
@@ -101,7 +104,7 @@ public final class PhotoPage {
             book().find(id).ifPresent(photo -> readings.of(room.store(), photo));
             PageContext.go(context, PhotoAddress.address(id), "");
         } catch (MeasureException e) {
-            ask(context.status(422), ErrorPages.upright(String.valueOf(e.getMessage())));
+            ask(context.status(422), ErrorPages.upright(Refusal.of(e).in(room.settings().voice())));
         }
     }
 
@@ -114,9 +117,9 @@ public final class PhotoPage {
         keeping.acquireUninterruptibly();
         try (InputStream in = file.content()) {
             byte[] bytes = in.readNBytes(Photograph.MOST_BYTES + 1);
-            Optional<String> refusal = Photograph.refusal(bytes);
+            Optional<Sentence> refusal = Photograph.refusal(bytes);
             if (refusal.isPresent()) {
-                throw new MeasureException(refusal.get());
+                throw new RefusedException(refusal.get());
             }
             book().keep(id, sheet, bytes);
         } catch (IOException e) {
@@ -179,7 +182,7 @@ public final class PhotoPage {
                     new PhotoScreens.Refused(
                             room.frame(context, words().refusedTitle(), "Stash"),
                             photo.id(),
-                            ReadingQueue.told(photo.refused(), words()),
+                            ReadingQueue.told(photo.refused(), room.settings().voice()),
                             tapping(context, photo)));
         }
     }

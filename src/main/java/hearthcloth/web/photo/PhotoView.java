@@ -4,7 +4,6 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
-import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.store.PhotoBook;
@@ -14,6 +13,7 @@ import hearthcloth.words.picturing.PicturingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.PhotoSorting;
 import hearthcloth.work.photo.PieceGroup;
+import hearthcloth.work.photo.PieceState;
 import hearthcloth.work.photo.SortedPiece;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,7 +26,7 @@ import java.util.Set;
  * A photograph with what was read off it, as the page shows it.
  *
  * @param width of the picture in pixels, which all places are in
- * @param sheet the reference's outline
+ * @param sheets the outline of each reference
  * @param chosen the piece she looks at closely
  * @param drawing whether she is drawing in a piece that was missed
  * @param fabrics of the stash, to be chosen from by name
@@ -38,7 +38,7 @@ public record PhotoView(
         long version,
         int width,
         int height,
-        String sheet,
+        List<String> sheets,
         List<Shown> pieces,
         List<Fabric> groups,
         Optional<PhotoChosen> chosen,
@@ -48,20 +48,6 @@ public record PhotoView(
         String undo,
         String redo,
         List<TwiceShown> twice) {
-
-    /** How it stands with a piece. */
-    public enum State {
-        /** It can come in. */
-        READY,
-        /** There is a doubt that she has not looked at. */
-        LOOK,
-        /** Nothing that her ruler can measure is left of it. */
-        SMALL,
-        /** Left out. */
-        DROPPED,
-        /** In the stash. */
-        IN
-    }
 
     /**
      * A piece, on the picture and in the list.
@@ -77,7 +63,7 @@ public record PhotoView(
      */
     public record Shown(
             String key,
-            State standing,
+            PieceState standing,
             String points,
             String box,
             String x,
@@ -130,38 +116,23 @@ public record PhotoView(
                 photo.version(),
                 scale.pictureWidth(),
                 scale.pictureHeight(),
-                points(scale.sheetInPicture()),
+                scale.sheetsInPicture().stream().map(PhotoView::points).toList(),
                 shown,
                 groups(sorting, shown, names, PicturingWords.in(voice.language())),
-                sorting.find(at).map(piece -> PhotoChosen.of(piece, scale, voice, state(piece, taken, ruler), doing)),
+                sorting.find(at).map(piece -> PhotoChosen.of(piece, scale, voice, PieceState.of(piece, taken, ruler), doing)),
                 doing.equals("draw"),
                 names,
                 (int) shown.stream()
-                        .filter(one -> one.standing() == State.READY)
+                        .filter(one -> one.standing() == PieceState.READY)
                         .count(),
                 book.undoable(photo.id()).orElse(""),
                 book.redoable(photo.id()).orElse(""),
                 TwiceShown.of(book, photo));
     }
 
-    static State state(SortedPiece piece, Set<String> taken, Ruler ruler) {
-        if (PhotoSorting.isAmong(piece.key(), taken)) {
-            return State.IN;
-        }
-        if (piece.dropped()) {
-            return State.DROPPED;
-        }
-        if (!piece.isSure()) {
-            return State.LOOK;
-        }
-        boolean some = piece.size(ruler).width().isPositive()
-                && piece.size(ruler).height().isPositive();
-        return some ? State.READY : State.SMALL;
-    }
-
     private static Shown shown(SortedPiece piece, FloorScale scale, Set<String> taken, Voice voice) {
         Ruler ruler = voice.ruler();
-        State state = state(piece, taken, ruler);
+        PieceState state = PieceState.of(piece, taken, ruler);
         List<Point> box =
                 piece.usable().corners().stream().map(scale::inPicture).toList();
         Point middle = scale.inPicture(piece.usable().middle());
@@ -178,10 +149,17 @@ public record PhotoView(
                 voice.write(piece.size(ruler), Rounding.DOWN),
                 "± " + voice.write(off(piece), Rounding.UP),
                 PicturingWords.in(voice.language()).state(state.name()),
-                state == State.LOOK
-                        ? piece.piece().doubts().stream().map(Doubt::sentence).toList()
+                state == PieceState.LOOK
+                        ? said(piece, voice)
                         : List.of(),
                 piece.isAtRim());
+    }
+
+    /** What is doubtful about a piece, in sentences. */
+    static List<String> said(SortedPiece piece, Voice voice) {
+        return piece.piece().doubts().stream()
+                .map(doubt -> doubt.sentence().in(voice))
+                .toList();
     }
 
     /** The side that is told least surely. */
@@ -223,7 +201,7 @@ public record PhotoView(
 
     /** Pieces with a doubt she has not looked at. */
     public List<Shown> doubtful() {
-        return pieces.stream().filter(piece -> piece.standing() == State.LOOK).toList();
+        return pieces.stream().filter(piece -> piece.standing() == PieceState.LOOK).toList();
     }
 
     /** How many of those run off the picture. */

@@ -9,6 +9,8 @@ import hearthcloth.store.SavedPhoto;
 import hearthcloth.store.Store;
 import hearthcloth.words.Language;
 import hearthcloth.words.picturing.PicturingWords;
+import hearthcloth.words.sentence.SentenceNotation;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.PhotoSorting;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,16 +35,6 @@ final class ReadingQueue {
 
     /** What is kept with a photograph that could not be read is English, and told in the page's language. */
     private static final PicturingWords KEPT = PicturingWords.in(Language.ENGLISH);
-
-    private static final Map<String, String> DOING = Map.of(
-            "opening the picture",
-            "opening",
-            "looking at the ground",
-            "ground",
-            "finding the pieces",
-            "pieces",
-            "measuring",
-            "measuring");
 
     /** One reading, from its wait to its end. */
     static final class Job {
@@ -161,9 +153,9 @@ final class ReadingQueue {
         Reading reading = PhotoReader.read(
                 file.get(),
                 ShownSheet.parse(photo.get().sheet()),
-                (share, what) -> job.heard(0.9 * share, DOING.getOrDefault(what, "sheet")));
+                (share, what) -> job.heard(0.9 * share, what));
         if (reading instanceof Reading.Refused refused) {
-            store.photographs().refuse(job.photo, refused.reason());
+            store.photographs().refuse(job.photo, SentenceNotation.print(refused.reason()));
             return;
         }
         Reading.Read read = (Reading.Read) reading;
@@ -179,14 +171,15 @@ final class ReadingQueue {
     }
 
     /** Why nothing was read, in the page's language where the reason is one of ours. */
-    static String told(String kept, PicturingWords words) {
+    static String told(String kept, Voice voice) {
+        PicturingWords words = PicturingWords.in(voice.language());
         if (kept.equals(KEPT.refusedNoPieces())) {
             return words.refusedNoPieces();
         }
         if (kept.equals(KEPT.refusedTooMuch())) {
             return words.refusedTooMuch();
         }
-        return kept.equals(KEPT.refusedFailed()) ? words.refusedFailed() : kept;
+        return kept.equals(KEPT.refusedFailed()) ? words.refusedFailed() : SentenceNotation.parse(kept).map(said -> said.in(voice)).orElse(kept);
     }
 
     /** Names of fabrics in the stash. */

@@ -23,9 +23,12 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.StaleChangeException;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.work.deed.Deed;
+import hearthcloth.work.deed.FabricChanged;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.net.URLEncoder;
@@ -139,20 +142,12 @@ public final class FabricPage {
                 PageContext.field(context, "own").isEmpty()
                         ? Optional.empty()
                         : Optional.of(FormFields.colour(PageContext.field(context, "wrong"), room.language())));
-        // A name that another fabric bears makes them one fabric.
-        List<Piece> gone = stash.pieces().stream()
-                .filter(piece ->
-                        piece.fabric().equals(was) || piece.fabric().name().equalsIgnoreCase(is.name()))
-                .filter(piece -> !piece.fabric().equals(is))
-                .toList();
-        if (!gone.isEmpty()) {
-            List<Piece> come = gone.stream()
-                    .map(piece -> new Piece(piece.id(), is, piece.size(), piece.washed(), piece.row()))
-                    .toList();
-            book().edit(new StashEdit(words().deedFabric(was.name()), gone, come));
+        Deed.Pieces changed = new FabricChanged(stash, was, is).pieces();
+        if (!changed.isNone()) {
+            book().edit(new StashEdit(words().deedFabric(was.name()), changed.gone(), changed.come()));
             pictureFollows(was.name(), is.name());
         }
-        PageContext.go(context, address(is.name()), words().fabricChanged(words().pieces(gone.size())));
+        PageContext.go(context, address(is.name()), words().fabricChanged(words().pieces(changed.gone().size())));
     }
 
     /** All its pieces kept for something else, or given back to what can be planned with. */
@@ -214,7 +209,7 @@ public final class FabricPage {
             String picture = Base64.getEncoder().encodeToString(jpeg);
             room.store().swatches().keep(fabric.name(), new Swatch("image/jpeg", picture, across));
         } catch (RefusedPictureException e) {
-            throw Uploads.refused(422, String.valueOf(e.getMessage()), e);
+            throw Uploads.refused(422, Refusal.of(e).in(room.settings().voice()), e);
         }
         PageContext.go(context, address(fabric.name()), words().fabricTiled());
     }

@@ -25,9 +25,10 @@ import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
 import hearthcloth.work.StashAtHand;
+import hearthcloth.work.deed.Deed;
+import hearthcloth.work.deed.PiecesSplit;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -222,30 +223,14 @@ public final class PiecePage {
     }
 
     private void split(Context context) {
-        List<Piece> gone = meant(context, book().whole());
-        Size size = gone.get(0).size();
-        boolean upright = PageContext.field(context, "cut").equals("width");
-        Length whole = upright ? size.width() : size.height();
-        Length at = length(context, "at");
-        if (!at.isPositive() || !at.isLessThan(whole)) {
-            throw new MeasureException(
-                    words().wrongOutside(room.settings().voice().write(whole, Rounding.NEAREST)));
-        }
-        int next = book().nextPiece();
-        List<Piece> come = new ArrayList<>();
-        for (Piece piece : gone) {
-            come.add(part(piece, piece.id(), piece.row(), upright, at));
-            come.add(part(piece, String.valueOf(next), next, upright, whole.minus(at)));
-            next++;
-        }
-        edit(context, words()::deedSplit, gone, come);
-    }
-
-    private static Piece part(Piece piece, String id, int row, boolean upright, Length side) {
-        Size size = upright
-                ? new Size(side, piece.size().height())
-                : new Size(piece.size().width(), side);
-        return new Piece(id, piece.fabric(), size, piece.washed(), row);
+        PiecesSplit split = new PiecesSplit(
+                meant(context, book().whole()),
+                PageContext.field(context, "cut").equals("width"),
+                book().nextPiece());
+        Deed.Pieces parts = split.at(length(context, "at"))
+                .orElseThrow(() -> new MeasureException(
+                        words().wrongOutside(room.settings().voice().write(split.whole(), Rounding.NEAREST))));
+        edit(context, words()::deedSplit, parts.gone(), parts.come());
     }
 
     private void away(Context context, UnaryOperator<String> deed) {

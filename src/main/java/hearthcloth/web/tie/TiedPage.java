@@ -5,10 +5,10 @@ import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.draw.tied.TiedGift;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.web.cloth.ClothAsked;
+import hearthcloth.web.cloth.TiedStage;
 import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
@@ -18,6 +18,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
+import hearthcloth.work.deed.MeantFor;
 import hearthcloth.wrap.drape.Drape;
 import hearthcloth.wrap.tie.Wrapped;
 import io.javalin.http.Context;
@@ -29,29 +30,9 @@ import java.util.Optional;
 /** A cloth tied round what she wants to wrap, before anything is cut: from three sides, to be turned, and what shows. */
 public final class TiedPage {
 
-    /**
-     * The page.
-     *
-     * @param cloth its id
-     */
+    /** The page. */
     @PageView.Template("tied.jte")
-    public record View(PageFrame frame, TiedView tied, String cloth) implements PageView {
-
-        /** What is said on it. */
-        public WrappingWords words() {
-            return WrappingWords.in(frame.language());
-        }
-
-        /** The unit of a number without one, in the page's language. */
-        public String unit() {
-            return frame.settings().voice().unit();
-        }
-
-        /** How the cloth can be turned, as a catalogue calls it: by so many quarters. */
-        public List<String> quarters() {
-            return List.of("none", "one", "two", "three");
-        }
-    }
+    public record View(PageFrame frame, TiedView tied) implements PageView {}
 
     private final PageContext room;
 
@@ -91,7 +72,7 @@ public final class TiedPage {
         if (PageContext.isPart(context)) {
             room.show(context, view);
         } else {
-            room.show(context, new View(room.frame(context, words().title(saved.name()), "Tie"), view, saved.id()));
+            room.show(context, new View(room.frame(context, words().title(saved.name()), "Tie"), view));
         }
     }
 
@@ -104,24 +85,31 @@ public final class TiedPage {
     }
 
     private TiedView view(Context context, SavedCloth saved) {
-        TiedAsked asked = asked(context);
-        Settings settings = ClothAsked.settings(room, saved);
+        TiedView.On on = new TiedView.On(
+                saved.id(),
+                saved.name(),
+                String.valueOf(saved.version()),
+                room.settings().voice().unit(),
+                room.token());
         Optional<Plan> plan = saved.document().plan();
         if (plan.isEmpty()) {
-            return TiedView.of(room.language(), asked, List.of(), words().tiedLacks());
+            String lacks = words().tiedLacks();
+            return TiedView.untied(on, TiedStage.lacking(asked(context), lacks, room.language()));
         }
-        try {
-            Optional<Wrapped> wrapped = asked.wrapped(settings);
-            return wrapped.map(round ->
-                            TiedView.of(asked, round, plan.get(), settings, tied(plan.get(), round), saved.id()))
-                    .orElseGet(() -> TiedView.of(room.language(), asked, asked.ties(settings.bare()), ""));
-        } catch (MeasureException e) {
-            return TiedView.of(room.language(), asked, List.of(), String.valueOf(e.getMessage()));
-        }
+        Settings settings = ClothAsked.settings(room, saved);
+        TiedStage.Tied cloth =
+                new TiedStage.Tied(saved, plan.get().cloth(), settings, Wished.of(room.store(), saved));
+        TiedStage stage = TiedStage.of(cloth, context::queryParam);
+        Optional<TiedGift> tied = stage.isTied() ? tied(plan.get(), stage, settings) : Optional.empty();
+        String from = PageContext.text(context, "from");
+        return tied.map(gift -> TiedView.of(on, stage, plan.get(), gift, settings.voice(), from))
+                .orElseGet(() -> TiedView.untied(on, stage));
     }
 
-    private Optional<TiedGift> tied(Plan plan, Wrapped wrapped) {
-        return folder(plan, wrapped).tied();
+    private Optional<TiedGift> tied(Plan plan, TiedStage stage, Settings settings) {
+        return stage.asked()
+                .wrapped(settings)
+                .flatMap(round -> folder(plan, round).tied());
     }
 
     private PlanFolder folder(Plan plan, Wrapped wrapped) {
@@ -143,12 +131,7 @@ public final class TiedPage {
                 PageContext.field(context, "gift"),
                 PageContext.field(context, "tie"),
                 ClothAsked.settings(room, saved).bare());
-        room.store()
-                .cloths()
-                .save(
-                        saved,
-                        words().labelKeep(),
-                        saved.document().with(saved.document().life().meantFor(purpose)));
+        room.store().book(saved, new MeantFor(saved.document(), purpose).told(words().labelKeep()), room.settings().voice());
         PageContext.go(
                 context,
                 "/tied/" + saved.id(),

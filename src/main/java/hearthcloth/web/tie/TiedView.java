@@ -3,48 +3,51 @@ package hearthcloth.web.tie;
 import hearthcloth.draw.picture.LeanSvg;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.tied.TiedGift;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.colour.TiedColours;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
+import hearthcloth.web.cloth.TiedStage;
 import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.web.kit.PageView;
-import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;
-import hearthcloth.wrap.tie.Wrapped;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * A cloth tied, as its page shows it.
  *
- * @param choice of ties
- * @param fit how the cloth does round the gift, in a sentence
- * @param stills from three sides; none where the cloth is too small
+ * @param stage what is asked, and the small pictures to choose by
+ * @param sides from which it can be looked at; none where it is not tied
  * @param links where the model to turn and more is found
- * @param trouble what cannot be read; empty else
  */
-@PageView.Template("part/tied-changed.jte")
-public record TiedView(
-        Language language,
-        TiedAsked asked,
-        Ties choice,
-        String fit,
-        List<Still> stills,
-        Shows shows,
-        Links links,
-        String trouble)
-        implements PageView {
+@PageView.Template("part/tied-bench.jte")
+public record TiedView(On on, TiedStage stage, List<Side> sides, Shows shows, Links links) implements PageView {
+
+    /**
+     * Which cloth it is.
+     *
+     * @param unit of a number without one, in the page's language
+     * @param token proves that a form came from one of our own pages
+     */
+    public record On(String id, String name, String version, String unit, String token) {}
+
+    /**
+     * A side to look at it from.
+     *
+     * @param look by which the script knows it
+     * @param picture the address of a still picture, {@code href} that of the page with it large
+     */
+    public record Side(String look, String words, String picture, String href, boolean now) {}
 
     /**
      * Where each fabric or each patch went, as a table.
@@ -63,21 +66,6 @@ public record TiedView(
             return isByPatch ? "patch" : "fabric";
         }
     }
-
-    /**
-     * The ties that suit.
-     *
-     * @param chosen by its English words, as addresses and forms know it; empty where none is
-     */
-    public record Ties(List<Tie> all, String chosen) {}
-
-    /**
-     * One picture with its caption.
-     *
-     * @param svg the picture itself; empty where it lies at {@code address}, so that the page is light
-     * @param width in dots of the screen, as {@code height} is; so its place is kept until it comes
-     */
-    public record Still(String words, String svg, String address, long width, long height) {}
 
     /** What can be seen of it. */
     public record Shows(List<String> sentences, List<Row> fabrics, List<Row> patches) {
@@ -102,79 +90,106 @@ public record TiedView(
             long hidden,
             String from) {}
 
-    /** Where the model, how the tie is done, and the folds on paper are found. */
-    public record Links(String model, String tie, String net) {
-        static final Links NONE = new Links("", "", "");
+    /**
+     * Where the still picture, how the tie is done, and the folds on paper are found.
+     *
+     * @param named the tie in the page's language
+     */
+    public record Links(String picture, String tie, String named, String net) {
+        static final Links NONE = new Links("", "", "", "");
     }
 
     /** Each still picture's room, in millimetres; shown about four pixels to one. */
     private static final double STILL = 90;
 
-    private static final double DOTS = 4;
-
     private static final String NO_COLOUR = "#8a8f98";
 
-    static TiedView of(Language language, TiedAsked asked, List<Tie> ties, String trouble) {
-        return new TiedView(
-                language, asked, new Ties(ties, asked.tie()), "", List.of(), Shows.NOTHING, Links.NONE, trouble);
+    public TiedView {
+        sides = List.copyOf(sides);
     }
 
-    /** With what {@code tied} shows; empty where the cloth is too small. */
-    static TiedView of(
-            TiedAsked asked, Wrapped wrapped, Plan plan, Settings settings, Optional<TiedGift> tied, String cloth) {
-        Voice voice = settings.voice();
-        String how = "/tie/" + word(wrapped.tie()) + "?gift=" + TiedAsked.encoded(asked.gift()) + "&cloth="
-                + TiedAsked.encoded(cloth);
-        String own = "/tied/" + cloth;
-        Links links = tied.isEmpty()
-                ? new Links("", how, "")
-                : new Links(own + "/model" + asked.query(), how, own + "/net.pdf" + asked.query());
-        return new TiedView(
-                voice.language(),
-                asked,
-                new Ties(Tie.suiting(wrapped.gift()), wrapped.tie().words()),
-                wrapped.sentence(plan.cloth().finished(), voice),
-                tied.map(gift -> stills(gift, own + "/still.svg" + asked.query(), voice))
-                        .orElse(List.of()),
-                tied.map(gift -> shows(gift, plan, voice)).orElse(Shows.NOTHING),
-                links,
-                "");
+    /** A cloth that is not tied so. */
+    static TiedView untied(On on, TiedStage stage) {
+        return new TiedView(on, stage, List.of(), Shows.NOTHING, Links.NONE);
+    }
+
+    /** A cloth that is tied, with what shows of it; {@code from} which side it is looked at. */
+    static TiedView of(On on, TiedStage stage, Plan plan, TiedGift tied, Voice voice, String from) {
+        TiedAsked asked = stage.asked();
+        List<Side> sides = sides(on, asked, tied, voice, from);
+        Tie tie = tied.fold().fit().tie();
+        String still = sides.stream()
+                .filter(Side::now)
+                .map(Side::picture)
+                .findFirst()
+                .orElse("/tied/" + on.id() + "/large.svg" + asked.query() + "&v=" + on.version());
+        Links links = new Links(
+                still,
+                "/tie/" + word(tie) + "?gift=" + TiedAsked.encoded(asked.gift()) + "&cloth="
+                        + TiedAsked.encoded(on.id()),
+                voice.tying().tieName(tie.name()),
+                "/tied/" + on.id() + "/net.pdf" + asked.query());
+        return new TiedView(on, stage, sides, shows(tied, plan, voice), links);
+    }
+
+    private static List<Side> sides(On on, TiedAsked asked, TiedGift tied, Voice voice, String from) {
+        List<Side> sides = new ArrayList<>();
+        List<String> keys = tied.sides();
+        for (int i = keys.size() - 1; i >= 0; i--) {
+            boolean behind = i == 2 && keys.contains("spine");
+            String number = String.valueOf(i);
+            sides.add(new Side(
+                    behind ? "behind" : keys.get(i),
+                    voice.printing().view(keys.get(i)),
+                    "/tied/" + on.id() + "/still.svg" + asked.query() + "&from=" + number + "&v=" + on.version(),
+                    "/tied/" + on.id() + asked.query() + "&from=" + number,
+                    from.equals(number)));
+        }
+        return sides;
+    }
+
+    /** The cloth on the stage. */
+    public TiedStage.Large large() {
+        String first = sides.stream()
+                .filter(Side::now)
+                .findFirst()
+                .orElse(sides.get(0))
+                .look();
+        return new TiedStage.Large(stage, on.id(), on.name(), first, links.picture());
+    }
+
+    /** The small pictures to choose by. */
+    public TiedStage.Picks picks() {
+        return new TiedStage.Picks(stage, "/tied/" + on.id(), "tied", on.id(), on.version());
+    }
+
+    /** What shows most, for the strip under the picture. */
+    public List<Row> most() {
+        return shows.fabrics().stream()
+                .sorted(Comparator.comparingLong(Row::of).reversed())
+                .limit(MOST)
+                .toList();
+    }
+
+    private static final int MOST = 4;
+
+    /** The unit of a number without one, in the page's language. */
+    public String unit() {
+        return on.unit();
+    }
+
+    public Language language() {
+        return stage.language();
     }
 
     /** What is said on it. */
     public WrappingWords words() {
-        return WrappingWords.in(language);
-    }
-
-    /** The chosen tie in the page's language. */
-    public String named() {
-        return Tie.named(choice.chosen()).map(this::named).orElse(choice.chosen());
-    }
-
-    /** A tie to choose, in the page's language. */
-    public String named(Tie tie) {
-        return Voice.of(language, Ruler.MILLIMETRES).tying().tieName(tie.name());
+        return WrappingWords.in(stage.language());
     }
 
     /** A tie in an address: {@code four-corner-tie}. */
     static String word(Tie tie) {
         return tie.words().replace(' ', '-');
-    }
-
-    /** The last, from a corner, lies in the page. */
-    private static List<Still> stills(TiedGift gift, String address, Voice voice) {
-        List<Still> stills = new ArrayList<>();
-        List<Picture> all = pictures(gift, voice);
-        for (int i = 0; i < all.size(); i++) {
-            Picture picture = all.get(i);
-            stills.add(new Still(
-                    picture.title(),
-                    i == all.size() - 1 ? svg(picture) : "",
-                    address + "&from=" + i,
-                    Math.round(picture.width() * DOTS),
-                    Math.round(picture.height() * DOTS)));
-        }
-        return stills;
     }
 
     /** From all sides, to one scale. */

@@ -219,6 +219,10 @@ public interface ChoosingWords {
 
     String wishExact();
 
+    String wishGood();
+
+    String wishGoodWhy(String fabric, String kind);
+
     String wishHeading(String what);
 
     String wishHearth(String unit);

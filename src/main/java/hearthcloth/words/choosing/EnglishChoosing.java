@@ -509,6 +509,16 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishGood() {
+        return "Your heap is good for";
+    }
+
+    @Override
+    public String wishGoodWhy(String fabric, String kind) {
+        return (kind.equals("HALVES") ? "your lights and darks lie well apart" : kind.equals("SPIRAL") ? "your lights and darks lie well apart" : kind.equals("TURNS") ? "your lights and darks lie well apart" : kind.equals("GRADED") ? "your fabrics run from light to dark in even steps" : kind.equals("ACCENT") ? "" + fabric + " is brighter than all the rest" : kind.equals("SCATTERED") ? "you have many fabrics, and none is most of the heap" : kind.equals("FIELD") ? "half of the heap or more is " + fabric : kind.equals("FRAMES") ? "two fabrics, one clearly lighter, are most of the heap" : "you have enough of several fabrics for a round each");
+    }
+
+    @Override
     public String wishHeading(String what) {
         return (what.equals("hearth") ? "The hearth of" : what.equals("show") ? "Shows when tied" : "Without");
     }

@@ -509,6 +509,16 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishGood() {
+        return "Votre réserve se prête à";
+    }
+
+    @Override
+    public String wishGoodWhy(String fabric, String kind) {
+        return (kind.equals("HALVES") ? "vos clairs et vos foncés sont bien distincts" : kind.equals("SPIRAL") ? "vos clairs et vos foncés sont bien distincts" : kind.equals("TURNS") ? "vos clairs et vos foncés sont bien distincts" : kind.equals("GRADED") ? "vos tissus vont du clair au foncé par degrés réguliers" : kind.equals("ACCENT") ? "" + fabric + " est plus vif que tous les autres" : kind.equals("SCATTERED") ? "vous avez beaucoup de tissus et aucun ne domine" : kind.equals("FIELD") ? "la moitié de la réserve ou plus est en " + fabric : kind.equals("FRAMES") ? "deux tissus, dont un nettement plus clair, font l’essentiel" : "il y a assez de plusieurs tissus pour un tour chacun");
+    }
+
+    @Override
     public String wishHeading(String what) {
         return (what.equals("hearth") ? "La pièce centrale en" : what.equals("show") ? "Visible une fois noué" : "Sans");
     }

@@ -509,6 +509,16 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishGood() {
+        return "Dein Vorrat eignet sich für";
+    }
+
+    @Override
+    public String wishGoodWhy(String fabric, String kind) {
+        return (kind.equals("HALVES") ? "Hell und Dunkel liegen weit auseinander" : kind.equals("SPIRAL") ? "Hell und Dunkel liegen weit auseinander" : kind.equals("TURNS") ? "Hell und Dunkel liegen weit auseinander" : kind.equals("GRADED") ? "die Stoffe gehen in gleichmäßigen Schritten von hell nach dunkel" : kind.equals("ACCENT") ? "" + fabric + " leuchtet mehr als alle anderen" : kind.equals("SCATTERED") ? "viele Stoffe, und keiner überwiegt" : kind.equals("FIELD") ? "mindestens die Hälfte des Vorrats ist " + fabric : kind.equals("FRAMES") ? "zwei Stoffe, einer deutlich heller, machen das meiste aus" : "von mehreren Stoffen ist genug für je eine Runde da");
+    }
+
+    @Override
     public String wishHeading(String what) {
         return (what.equals("hearth") ? "Mittelstück aus" : what.equals("show") ? "Gebunden zu sehen" : "Ohne");
     }

@@ -509,6 +509,16 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishGood() {
+        return "手持ちの布に合う配色";
+    }
+
+    @Override
+    public String wishGoodWhy(String fabric, String kind) {
+        return (kind.equals("HALVES") ? "明るい布と暗い布がはっきり分かれています" : kind.equals("SPIRAL") ? "明るい布と暗い布がはっきり分かれています" : kind.equals("TURNS") ? "明るい布と暗い布がはっきり分かれています" : kind.equals("GRADED") ? "明るい布から暗い布まで、ほぼ同じ幅で並んでいます" : kind.equals("ACCENT") ? "" + fabric + "がほかのどの布より鮮やかです" : kind.equals("SCATTERED") ? "布の種類が多く、どれも多すぎません" : kind.equals("FIELD") ? "布の半分以上が" + fabric + "です" : kind.equals("FRAMES") ? "明るさの違う二種類の布がほとんどです" : "数種類の布が一周分ずつあります");
+    }
+
+    @Override
     public String wishHeading(String what) {
         return (what.equals("hearth") ? "中心布にする" : what.equals("show") ? "結んだとき見せる" : "使わない");
     }

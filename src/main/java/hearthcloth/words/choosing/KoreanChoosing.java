@@ -511,6 +511,16 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishGood() {
+        return "가진 천에 어울리는 배색";
+    }
+
+    @Override
+    public String wishGoodWhy(String fabric, String kind) {
+        return Particles.fitted((kind.equals("HALVES") ? "밝은 천과 어두운 천이 뚜렷이 나뉩니다" : kind.equals("SPIRAL") ? "밝은 천과 어두운 천이 뚜렷이 나뉩니다" : kind.equals("TURNS") ? "밝은 천과 어두운 천이 뚜렷이 나뉩니다" : kind.equals("GRADED") ? "밝은 천에서 어두운 천까지 고르게 이어집니다" : kind.equals("ACCENT") ? "" + fabric + "이(가) 다른 천보다 훨씬 선명합니다" : kind.equals("SCATTERED") ? "천의 종류가 많고 어느 하나가 대부분을 차지하지 않습니다" : kind.equals("FIELD") ? "천의 절반 이상이 " + fabric + "입니다" : kind.equals("FRAMES") ? "밝기가 뚜렷이 다른 두 천이 대부분입니다" : "여러 천이 한 둘레씩 넉넉히 있습니다"));
+    }
+
+    @Override
     public String wishHeading(String what) {
         return (what.equals("hearth") ? "중심 조각의 천" : what.equals("show") ? "묶었을 때 보일 천" : "뺄 천");
     }

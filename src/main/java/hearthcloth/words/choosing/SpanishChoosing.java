@@ -509,6 +509,16 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishGood() {
+        return "Sus telas se prestan a";
+    }
+
+    @Override
+    public String wishGoodWhy(String fabric, String kind) {
+        return (kind.equals("HALVES") ? "sus claros y sus oscuros se distinguen bien" : kind.equals("SPIRAL") ? "sus claros y sus oscuros se distinguen bien" : kind.equals("TURNS") ? "sus claros y sus oscuros se distinguen bien" : kind.equals("GRADED") ? "sus telas van de claro a oscuro en pasos iguales" : kind.equals("ACCENT") ? "" + fabric + " es más viva que todas las demás" : kind.equals("SCATTERED") ? "tiene muchas telas y ninguna predomina" : kind.equals("FIELD") ? "la mitad o más de la lista es " + fabric : kind.equals("FRAMES") ? "dos telas, una claramente más clara, son casi todo" : "hay bastante de varias telas para una vuelta cada una");
+    }
+
+    @Override
     public String wishHeading(String what) {
         return (what.equals("hearth") ? "La pieza central de" : what.equals("show") ? "Se ve al atar" : "Sin");
     }

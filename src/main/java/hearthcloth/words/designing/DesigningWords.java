@@ -203,6 +203,20 @@ public interface DesigningWords {
 
     String nameTitle();
 
+    String nearGone();
+
+    String nearKind(String kind);
+
+    String nearLead();
+
+    String nearNone();
+
+    String nearOf(String fabrics);
+
+    String nearTaken(String way);
+
+    String nearTitle();
+
     String picturesBack(String kind);
 
     String picturesBoth();
@@ -214,6 +228,70 @@ public interface DesigningWords {
     String picturesTitle();
 
     String picturesWhat();
+
+    String piecingApart(String several);
+
+    String piecingClear();
+
+    String piecingDeed();
+
+    String piecingFill(String again);
+
+    String piecingFit(String piece, String way);
+
+    String piecingFrom();
+
+    String piecingGo();
+
+    String piecingHeap(int n);
+
+    String piecingIntro();
+
+    String piecingIsLocked(String piece);
+
+    String piecingJoined(String a, String b, String trims);
+
+    String piecingKeep(String cloth);
+
+    String piecingLay();
+
+    String piecingLock(String on);
+
+    String piecingMake();
+
+    String piecingMore(String area, String how);
+
+    String piecingNext();
+
+    String piecingNone(String what);
+
+    String piecingPanel();
+
+    String piecingPiece(String fabric, String piece, String size);
+
+    String piecingSaid(String what);
+
+    String piecingSet();
+
+    String piecingSize(String unit);
+
+    String piecingStale();
+
+    String piecingSwap();
+
+    String piecingTable();
+
+    String piecingTitle();
+
+    String piecingTrim(String length, String off, String piece);
+
+    String piecingTurn();
+
+    String piecingWay(String turned, String where);
+
+    String piecingWays(String piece);
+
+    String piecingWhole(String cloth, int n, String percent);
 
     String place(String label, String place);
 
@@ -230,8 +308,6 @@ public interface DesigningWords {
     String saidPlanned();
 
     String saidRedone(String deed);
-
-    String saidTicksGone();
 
     String saidUndone(String deed);
 

@@ -469,6 +469,41 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "That one cannot be made any more; look once more.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "In other fabrics" : kind.equals("BARS") ? "With narrower bars" : kind.equals("HEARTH") ? "With a smaller hearth" : kind.equals("ROUNDS") ? "With fewer rounds" : "Smaller all over");
+    }
+
+    @Override
+    public String nearLead() {
+        return "Each of these differs in one thing, and you have the fabric for it.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "No cloth near this one can be made from what is free. Undo, or look at other cloths.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "Of " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "Taken: " + way + ".";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "The nearest cloths you can make";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "Back, " + kind;
     }
@@ -496,6 +531,166 @@ public final class EnglishDesigning implements DesigningWords {
     @Override
     public String picturesWhat() {
         return "A picture of both sides and the tied gift, or each by itself.";
+    }
+
+    @Override
+    public String piecingApart(String several) {
+        return (several.equals("yes") ? "Take apart" : "Put back");
+    }
+
+    @Override
+    public String piecingClear() {
+        return "Clear the table";
+    }
+
+    @Override
+    public String piecingDeed() {
+        return "the patches";
+    }
+
+    @Override
+    public String piecingFill(String again) {
+        return (again.equals("yes") ? "Fill anew round what is locked" : "Fill the rest");
+    }
+
+    @Override
+    public String piecingFit(String piece, String way) {
+        return piece + ", " + way;
+    }
+
+    @Override
+    public String piecingFrom() {
+        return "Change it patch by patch";
+    }
+
+    @Override
+    public String piecingGo() {
+        return "Put scraps together by hand";
+    }
+
+    @Override
+    public String piecingHeap(int n) {
+        return (n == 1 ? "" + n + " scrap beside it" : "" + n + " scraps beside it");
+    }
+
+    @Override
+    public String piecingIntro() {
+        return "Tap a scrap, then another: you see how the two go together and what that trims. Fill the rest when you like; what you put together stays together.";
+    }
+
+    @Override
+    public String piecingIsLocked(String piece) {
+        return piece + ", locked";
+    }
+
+    @Override
+    public String piecingJoined(String a, String b, String trims) {
+        return "Pieces " + a + " and " + b + " are together; " + trims + ".";
+    }
+
+    @Override
+    public String piecingKeep(String cloth) {
+        return "Keep it in " + cloth;
+    }
+
+    @Override
+    public String piecingLay() {
+        return "Lay on the table";
+    }
+
+    @Override
+    public String piecingLock(String on) {
+        return (on.equals("yes") ? "Unlock" : "Lock");
+    }
+
+    @Override
+    public String piecingMake() {
+        return "Make this cloth";
+    }
+
+    @Override
+    public String piecingMore(String area, String how) {
+        return (how.equals("SAME") ? "trims as much as now" : how.equals("MORE") ? "trims " + area + " more" : "trims " + area + " less");
+    }
+
+    @Override
+    public String piecingNext() {
+        return "What fits next";
+    }
+
+    @Override
+    public String piecingNone(String what) {
+        return (what.equals("next") ? "Nothing fits next to it in this cloth." : what.equals("two") ? "These two do not go together: a patch would show too little, or the cloth has no room for both." : "No other scrap is large enough for this place.");
+    }
+
+    @Override
+    public String piecingPanel() {
+        return "The chosen scrap";
+    }
+
+    @Override
+    public String piecingPiece(String fabric, String piece, String size) {
+        return piece + " " + fabric + ", " + size;
+    }
+
+    @Override
+    public String piecingSaid(String what) {
+        return (what.equals("UNDO") ? "Undone." : what.equals("REDO") ? "Redone." : what.equals("CLEAR") ? "The table is clear." : what.equals("LAY") ? "It lies on the table and will be in the cloth." : what.equals("APART") ? "Taken apart." : what.equals("LOCK") ? "Done." : what.equals("TURN") ? "Turned." : what.equals("SWAP") ? "The two have changed places." : what.equals("SIZE") ? "The size is set." : what.equals("FILL") ? "The cloth is filled. Tap a patch to lock it or to give it another scrap." : what.equals("SHORT") ? "No way was found to fill the rest at this size. Take something apart, or make the cloth smaller." : what.equals("MADE") ? "Your cloth is kept." : what.equals("FROM") ? "Tap a patch to give it another scrap, or lock what you like and fill the rest anew." : "This cloth cannot be changed here: two of its patches come out of one piece, or a piece is gone.");
+    }
+
+    @Override
+    public String piecingSet() {
+        return "Set";
+    }
+
+    @Override
+    public String piecingSize(String unit) {
+        return "Size of the cloth in " + unit;
+    }
+
+    @Override
+    public String piecingStale() {
+        return "The table has changed meanwhile; look at it once more.";
+    }
+
+    @Override
+    public String piecingSwap() {
+        return "Another scrap in its place";
+    }
+
+    @Override
+    public String piecingTable() {
+        return "On the table";
+    }
+
+    @Override
+    public String piecingTitle() {
+        return "Scraps by hand";
+    }
+
+    @Override
+    public String piecingTrim(String length, String off, String piece) {
+        return (off.equals("NONE") ? "nothing is trimmed" : off.equals("SECOND") ? "" + length + " off piece " + piece : "" + length + " off the other side");
+    }
+
+    @Override
+    public String piecingTurn() {
+        return "Turn";
+    }
+
+    @Override
+    public String piecingWay(String turned, String where) {
+        return (where.equals("BESIDE") ? "to the right" : "below") + (turned.equals("yes") ? ", turned" : "");
+    }
+
+    @Override
+    public String piecingWays(String piece) {
+        return "Together with " + piece;
+    }
+
+    @Override
+    public String piecingWhole(String cloth, int n, String percent) {
+        return (n == 1 ? "" + n + " patch" : "" + n + " patches") + ", " + cloth + ", " + percent + " % trimmed off.";
     }
 
     @Override
@@ -536,11 +731,6 @@ public final class EnglishDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "Redone: " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "Some cuts you had ticked are planned otherwise now: where a piece is cut already, give its real size in the stash, then plan again.";
     }
 
     @Override

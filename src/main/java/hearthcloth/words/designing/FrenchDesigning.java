@@ -469,6 +469,41 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "Celui-ci n’est plus possible ; regardez encore une fois.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "Dans d’autres tissus" : kind.equals("BARS") ? "Avec des bandes plus étroites" : kind.equals("HEARTH") ? "Avec une pièce centrale plus petite" : kind.equals("ROUNDS") ? "Avec moins de tours" : "Plus petit en tout");
+    }
+
+    @Override
+    public String nearLead() {
+        return "Chacun change une seule chose, et vous avez le tissu pour cela.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "Aucun carré proche ne peut être fait avec ce qui est libre. Annulez, ou regardez d’autres carrés.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "En " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "Choisi : " + way + ".";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "Les carrés les plus proches que vous pouvez faire";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "Verso, " + kind;
     }
@@ -496,6 +531,166 @@ public final class FrenchDesigning implements DesigningWords {
     @Override
     public String picturesWhat() {
         return "Une image des deux faces et du cadeau noué, ou chacune à part.";
+    }
+
+    @Override
+    public String piecingApart(String several) {
+        return (several.equals("yes") ? "Séparer" : "Remettre");
+    }
+
+    @Override
+    public String piecingClear() {
+        return "Vider la table";
+    }
+
+    @Override
+    public String piecingDeed() {
+        return "les morceaux";
+    }
+
+    @Override
+    public String piecingFill(String again) {
+        return (again.equals("yes") ? "Remplir de nouveau autour de ce qui est fixé" : "Remplir le reste");
+    }
+
+    @Override
+    public String piecingFit(String piece, String way) {
+        return piece + ", " + way;
+    }
+
+    @Override
+    public String piecingFrom() {
+        return "Changer morceau par morceau";
+    }
+
+    @Override
+    public String piecingGo() {
+        return "Assembler des chutes à la main";
+    }
+
+    @Override
+    public String piecingHeap(int n) {
+        return (n == 0 || n == 1 ? "" + n + " chute à côté" : "" + n + " chutes à côté");
+    }
+
+    @Override
+    public String piecingIntro() {
+        return "Touchez une chute, puis une autre : vous voyez comment elles vont ensemble et ce que cela coupe. Remplissez le reste quand vous voulez ; ce que vous avez assemblé reste assemblé.";
+    }
+
+    @Override
+    public String piecingIsLocked(String piece) {
+        return piece + ", fixé";
+    }
+
+    @Override
+    public String piecingJoined(String a, String b, String trims) {
+        return "Les pièces " + a + " et " + b + " sont assemblées ; " + trims + ".";
+    }
+
+    @Override
+    public String piecingKeep(String cloth) {
+        return "Garder dans " + cloth;
+    }
+
+    @Override
+    public String piecingLay() {
+        return "Poser sur la table";
+    }
+
+    @Override
+    public String piecingLock(String on) {
+        return (on.equals("yes") ? "Libérer" : "Fixer");
+    }
+
+    @Override
+    public String piecingMake() {
+        return "Faire ce carré";
+    }
+
+    @Override
+    public String piecingMore(String area, String how) {
+        return (how.equals("SAME") ? "coupe autant que maintenant" : how.equals("MORE") ? "coupe " + area + " de plus" : "coupe " + area + " de moins");
+    }
+
+    @Override
+    public String piecingNext() {
+        return "Ce qui va à côté";
+    }
+
+    @Override
+    public String piecingNone(String what) {
+        return (what.equals("next") ? "Rien ne va à côté dans ce carré." : what.equals("two") ? "Ces deux-là ne vont pas ensemble : un morceau serait trop petit, ou le carré n’a pas la place." : "Aucune autre chute n’est assez grande pour cette place.");
+    }
+
+    @Override
+    public String piecingPanel() {
+        return "La chute choisie";
+    }
+
+    @Override
+    public String piecingPiece(String fabric, String piece, String size) {
+        return piece + " " + fabric + ", " + size;
+    }
+
+    @Override
+    public String piecingSaid(String what) {
+        return (what.equals("UNDO") ? "Annulé." : what.equals("REDO") ? "Rétabli." : what.equals("CLEAR") ? "La table est vide." : what.equals("LAY") ? "Elle est sur la table et sera dans le carré." : what.equals("APART") ? "Séparé." : what.equals("LOCK") ? "C’est fait." : what.equals("TURN") ? "Tourné." : what.equals("SWAP") ? "Les deux ont changé de place." : what.equals("SIZE") ? "La taille est fixée." : what.equals("FILL") ? "Le carré est rempli. Touchez un morceau pour le fixer ou lui donner une autre chute." : what.equals("SHORT") ? "Aucun moyen de remplir le reste à cette taille. Séparez quelque chose ou faites le carré plus petit." : what.equals("MADE") ? "Votre carré est gardé." : what.equals("FROM") ? "Touchez un morceau pour lui donner une autre chute, ou fixez ce qui vous plaît et remplissez le reste de nouveau." : "Ce carré ne peut pas être changé ici : deux morceaux viennent d’une seule pièce, ou une pièce manque.");
+    }
+
+    @Override
+    public String piecingSet() {
+        return "Fixer";
+    }
+
+    @Override
+    public String piecingSize(String unit) {
+        return "Taille du carré en " + unit;
+    }
+
+    @Override
+    public String piecingStale() {
+        return "La table a changé entre-temps ; regardez-la encore une fois.";
+    }
+
+    @Override
+    public String piecingSwap() {
+        return "Une autre chute à cette place";
+    }
+
+    @Override
+    public String piecingTable() {
+        return "Sur la table";
+    }
+
+    @Override
+    public String piecingTitle() {
+        return "Chutes à la main";
+    }
+
+    @Override
+    public String piecingTrim(String length, String off, String piece) {
+        return (off.equals("NONE") ? "rien n’est coupé" : off.equals("SECOND") ? "" + length + " coupés de la pièce " + piece : "" + length + " coupés de l’autre côté");
+    }
+
+    @Override
+    public String piecingTurn() {
+        return "Tourner";
+    }
+
+    @Override
+    public String piecingWay(String turned, String where) {
+        return (where.equals("BESIDE") ? "à droite" : "en dessous") + (turned.equals("yes") ? ", tournée" : "");
+    }
+
+    @Override
+    public String piecingWays(String piece) {
+        return "Avec " + piece;
+    }
+
+    @Override
+    public String piecingWhole(String cloth, int n, String percent) {
+        return (n == 0 || n == 1 ? "" + n + " morceau" : "" + n + " morceaux") + ", " + cloth + ", " + percent + " % coupés.";
     }
 
     @Override
@@ -536,11 +731,6 @@ public final class FrenchDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "Refait : " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "Certaines coupes cochées sont maintenant prévues autrement : si un morceau est déjà coupé, indiquez sa vraie taille dans la réserve, puis refaites le plan.";
     }
 
     @Override

@@ -469,6 +469,41 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "Dieses geht nicht mehr; sehen Sie noch einmal nach.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "In anderen Stoffen" : kind.equals("BARS") ? "Mit schmaleren Streifen" : kind.equals("HEARTH") ? "Mit kleinerem Mittelstück" : kind.equals("ROUNDS") ? "Mit weniger Runden" : "Im Ganzen kleiner");
+    }
+
+    @Override
+    public String nearLead() {
+        return "Jedes ist in einer Sache anders, und der Stoff dafür ist da.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "Aus dem, was frei ist, wird kein ähnliches Tuch. Machen Sie den Schritt rückgängig, oder sehen Sie sich andere Tücher an.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "Aus " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "Genommen: " + way + ".";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "Die nächsten Tücher, die Sie nähen können";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "Rückseite, " + kind;
     }
@@ -496,6 +531,166 @@ public final class GermanDesigning implements DesigningWords {
     @Override
     public String picturesWhat() {
         return "Ein Bild beider Seiten und des gebundenen Geschenks, oder jedes für sich.";
+    }
+
+    @Override
+    public String piecingApart(String several) {
+        return (several.equals("yes") ? "Auseinandernehmen" : "Zurücklegen");
+    }
+
+    @Override
+    public String piecingClear() {
+        return "Tisch leeren";
+    }
+
+    @Override
+    public String piecingDeed() {
+        return "die Flicken";
+    }
+
+    @Override
+    public String piecingFill(String again) {
+        return (again.equals("yes") ? "Neu füllen, Festgehaltenes bleibt" : "Den Rest füllen");
+    }
+
+    @Override
+    public String piecingFit(String piece, String way) {
+        return piece + ", " + way;
+    }
+
+    @Override
+    public String piecingFrom() {
+        return "Flicken für Flicken ändern";
+    }
+
+    @Override
+    public String piecingGo() {
+        return "Reste von Hand zusammenlegen";
+    }
+
+    @Override
+    public String piecingHeap(int n) {
+        return (n == 1 ? "" + n + " Rest daneben" : "" + n + " Reste daneben");
+    }
+
+    @Override
+    public String piecingIntro() {
+        return "Einen Rest antippen, dann einen zweiten: Man sieht, wie beide zusammengehen und was dabei abfällt. Der Rest lässt sich jederzeit füllen; was zusammengelegt ist, bleibt zusammen.";
+    }
+
+    @Override
+    public String piecingIsLocked(String piece) {
+        return piece + ", festgehalten";
+    }
+
+    @Override
+    public String piecingJoined(String a, String b, String trims) {
+        return "Stück " + a + " und " + b + " liegen zusammen; " + trims + ".";
+    }
+
+    @Override
+    public String piecingKeep(String cloth) {
+        return "In " + cloth + " übernehmen";
+    }
+
+    @Override
+    public String piecingLay() {
+        return "Auf den Tisch legen";
+    }
+
+    @Override
+    public String piecingLock(String on) {
+        return (on.equals("yes") ? "Loslassen" : "Festhalten");
+    }
+
+    @Override
+    public String piecingMake() {
+        return "Dieses Tuch machen";
+    }
+
+    @Override
+    public String piecingMore(String area, String how) {
+        return (how.equals("SAME") ? "so viel Abfall wie jetzt" : how.equals("MORE") ? "" + area + " mehr Abfall" : "" + area + " weniger Abfall");
+    }
+
+    @Override
+    public String piecingNext() {
+        return "Was als Nächstes passt";
+    }
+
+    @Override
+    public String piecingNone(String what) {
+        return (what.equals("next") ? "In diesem Tuch passt nichts daneben." : what.equals("two") ? "Diese beiden gehen nicht zusammen: Ein Flicken zeigte zu wenig, oder das Tuch ist zu klein für beide." : "Kein anderer Rest ist groß genug für diese Stelle.");
+    }
+
+    @Override
+    public String piecingPanel() {
+        return "Der gewählte Rest";
+    }
+
+    @Override
+    public String piecingPiece(String fabric, String piece, String size) {
+        return piece + " " + fabric + ", " + size;
+    }
+
+    @Override
+    public String piecingSaid(String what) {
+        return (what.equals("UNDO") ? "Zurückgenommen." : what.equals("REDO") ? "Wiederholt." : what.equals("CLEAR") ? "Der Tisch ist leer." : what.equals("LAY") ? "Er liegt auf dem Tisch und kommt ins Tuch." : what.equals("APART") ? "Auseinandergenommen." : what.equals("LOCK") ? "Erledigt." : what.equals("TURN") ? "Gedreht." : what.equals("SWAP") ? "Die beiden haben getauscht." : what.equals("SIZE") ? "Die Größe steht." : what.equals("FILL") ? "Das Tuch ist gefüllt. Einen Flicken antippen, um ihn festzuhalten oder zu tauschen." : what.equals("SHORT") ? "In dieser Größe ließ sich der Rest nicht füllen. Etwas auseinandernehmen oder das Tuch kleiner machen." : what.equals("MADE") ? "Das Tuch ist behalten." : what.equals("FROM") ? "Einen Flicken antippen, um ihn zu tauschen, oder festhalten, was gefällt, und den Rest neu füllen." : "Dieses Tuch lässt sich hier nicht ändern: Zwei Flicken kommen aus einem Stück, oder ein Stück fehlt.");
+    }
+
+    @Override
+    public String piecingSet() {
+        return "Übernehmen";
+    }
+
+    @Override
+    public String piecingSize(String unit) {
+        return "Größe des Tuchs in " + unit;
+    }
+
+    @Override
+    public String piecingStale() {
+        return "Der Tisch hat sich inzwischen geändert; bitte noch einmal ansehen.";
+    }
+
+    @Override
+    public String piecingSwap() {
+        return "Ein anderer Rest an dieser Stelle";
+    }
+
+    @Override
+    public String piecingTable() {
+        return "Auf dem Tisch";
+    }
+
+    @Override
+    public String piecingTitle() {
+        return "Reste von Hand";
+    }
+
+    @Override
+    public String piecingTrim(String length, String off, String piece) {
+        return (off.equals("NONE") ? "nichts fällt ab" : off.equals("SECOND") ? "" + length + " fallen von Stück " + piece + " ab" : "" + length + " fallen auf der anderen Seite ab");
+    }
+
+    @Override
+    public String piecingTurn() {
+        return "Drehen";
+    }
+
+    @Override
+    public String piecingWay(String turned, String where) {
+        return (where.equals("BESIDE") ? "rechts daneben" : "darunter") + (turned.equals("yes") ? ", gedreht" : "");
+    }
+
+    @Override
+    public String piecingWays(String piece) {
+        return "Zusammen mit " + piece;
+    }
+
+    @Override
+    public String piecingWhole(String cloth, int n, String percent) {
+        return "" + n + " Flicken" + ", " + cloth + ", " + percent + " % fallen ab.";
     }
 
     @Override
@@ -536,11 +731,6 @@ public final class GermanDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "Wiederholt: " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "Manche abgehakten Schnitte sind jetzt anders geplant: Wo ein Stück schon geschnitten ist, im Vorrat sein wahres Maß angeben, dann neu planen.";
     }
 
     @Override

@@ -469,6 +469,41 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "それはもう作れません。もう一度見てください。";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "別の布で" : kind.equals("BARS") ? "帯を細くして" : kind.equals("HEARTH") ? "中心布を小さくして" : kind.equals("ROUNDS") ? "周を減らして" : "全体を小さくして");
+    }
+
+    @Override
+    public String nearLead() {
+        return "どれもひとつだけが違い、布は足りています。";
+    }
+
+    @Override
+    public String nearNone() {
+        return "空いている布では、これに近いものは作れません。元に戻すか、ほかの布を見てください。";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "使う布：" + fabrics + "。";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "「" + way + "」にしました。";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "作れるいちばん近い布";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "背面、" + kind;
     }
@@ -496,6 +531,166 @@ public final class JapaneseDesigning implements DesigningWords {
     @Override
     public String picturesWhat() {
         return "両面と結んだ品物を 1 枚に、または 1 つずつ。";
+    }
+
+    @Override
+    public String piecingApart(String several) {
+        return (several.equals("yes") ? "分ける" : "戻す");
+    }
+
+    @Override
+    public String piecingClear() {
+        return "机を片づける";
+    }
+
+    @Override
+    public String piecingDeed() {
+        return "布片";
+    }
+
+    @Override
+    public String piecingFill(String again) {
+        return (again.equals("yes") ? "固定したものを残して並べ直す" : "残りを埋める");
+    }
+
+    @Override
+    public String piecingFit(String piece, String way) {
+        return piece + "、" + way;
+    }
+
+    @Override
+    public String piecingFrom() {
+        return "一枚ずつ変える";
+    }
+
+    @Override
+    public String piecingGo() {
+        return "はぎれを手で合わせる";
+    }
+
+    @Override
+    public String piecingHeap(int n) {
+        return "横にあるはぎれ" + n + "枚";
+    }
+
+    @Override
+    public String piecingIntro() {
+        return "はぎれを一枚、次にもう一枚タップすると、合わせ方と切り落とす分が見えます。残りはいつでも埋められます。合わせたものは合わせたままです。";
+    }
+
+    @Override
+    public String piecingIsLocked(String piece) {
+        return piece + "、固定";
+    }
+
+    @Override
+    public String piecingJoined(String a, String b, String trims) {
+        return a + "番と" + b + "番を合わせました。" + trims + "。";
+    }
+
+    @Override
+    public String piecingKeep(String cloth) {
+        return cloth + "に入れる";
+    }
+
+    @Override
+    public String piecingLay() {
+        return "机に置く";
+    }
+
+    @Override
+    public String piecingLock(String on) {
+        return (on.equals("yes") ? "固定を外す" : "固定する");
+    }
+
+    @Override
+    public String piecingMake() {
+        return "この布を作る";
+    }
+
+    @Override
+    public String piecingMore(String area, String how) {
+        return (how.equals("SAME") ? "切り落としは今と同じ" : how.equals("MORE") ? "切り落としが" + area + "多い" : "切り落としが" + area + "少ない");
+    }
+
+    @Override
+    public String piecingNext() {
+        return "次に合うもの";
+    }
+
+    @Override
+    public String piecingNone(String what) {
+        return (what.equals("next") ? "この布では隣に合うものがありません。" : what.equals("two") ? "この二枚は合いません。見える幅が足りないか、布に入りません。" : "この場所に足りる大きさのはぎれがほかにありません。");
+    }
+
+    @Override
+    public String piecingPanel() {
+        return "選んだはぎれ";
+    }
+
+    @Override
+    public String piecingPiece(String fabric, String piece, String size) {
+        return piece + " " + fabric + "、" + size;
+    }
+
+    @Override
+    public String piecingSaid(String what) {
+        return (what.equals("UNDO") ? "元に戻しました。" : what.equals("REDO") ? "やり直しました。" : what.equals("CLEAR") ? "机を片づけました。" : what.equals("LAY") ? "机に置きました。布に入ります。" : what.equals("APART") ? "分けました。" : what.equals("LOCK") ? "できました。" : what.equals("TURN") ? "回しました。" : what.equals("SWAP") ? "入れ替えました。" : what.equals("SIZE") ? "大きさを決めました。" : what.equals("FILL") ? "布が埋まりました。一枚をタップすると、固定や取り替えができます。" : what.equals("SHORT") ? "この大きさでは残りを埋められませんでした。何かを分けるか、布を小さくしてください。" : what.equals("MADE") ? "布を保存しました。" : what.equals("FROM") ? "一枚をタップして取り替えるか、気に入ったものを固定して残りを並べ直してください。" : "この布はここでは変えられません。一枚の布から二枚を裁っているか、布がなくなっています。");
+    }
+
+    @Override
+    public String piecingSet() {
+        return "決める";
+    }
+
+    @Override
+    public String piecingSize(String unit) {
+        return "布の大きさ（" + unit + "）";
+    }
+
+    @Override
+    public String piecingStale() {
+        return "その間に机が変わりました。もう一度見てください。";
+    }
+
+    @Override
+    public String piecingSwap() {
+        return "この場所に別のはぎれ";
+    }
+
+    @Override
+    public String piecingTable() {
+        return "机の上";
+    }
+
+    @Override
+    public String piecingTitle() {
+        return "はぎれを手で";
+    }
+
+    @Override
+    public String piecingTrim(String length, String off, String piece) {
+        return (off.equals("NONE") ? "切り落としなし" : off.equals("SECOND") ? "" + piece + "番から" + length + "切り落とし" : "もう一方から" + length + "切り落とし");
+    }
+
+    @Override
+    public String piecingTurn() {
+        return "回す";
+    }
+
+    @Override
+    public String piecingWay(String turned, String where) {
+        return (where.equals("BESIDE") ? "右に" : "下に") + (turned.equals("yes") ? "、回して" : "");
+    }
+
+    @Override
+    public String piecingWays(String piece) {
+        return piece + "と合わせる";
+    }
+
+    @Override
+    public String piecingWhole(String cloth, int n, String percent) {
+        return "" + n + "枚" + "、" + cloth + "、切り落とし" + percent + " %。";
     }
 
     @Override
@@ -536,11 +731,6 @@ public final class JapaneseDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "やり直しました：" + deed + "。";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "印を付けた裁ちのいくつかは、いまは別の計画になりました。もう裁った布は、布のページで実際の大きさを入れてから計画し直してください。";
     }
 
     @Override

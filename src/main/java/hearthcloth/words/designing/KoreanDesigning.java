@@ -471,6 +471,41 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "그것은 이제 만들 수 없습니다. 다시 보세요.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "다른 천으로" : kind.equals("BARS") ? "조각 띠를 좁게" : kind.equals("HEARTH") ? "중심 조각을 작게" : kind.equals("ROUNDS") ? "둘레를 줄여서" : "전체를 작게");
+    }
+
+    @Override
+    public String nearLead() {
+        return "하나씩만 다르고, 천은 모자라지 않습니다.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "남은 천으로는 이와 비슷한 것을 만들 수 없습니다. 되돌리거나 다른 보자기를 보세요.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "쓰는 천: " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "“" + way + "”로 했습니다.";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "만들 수 있는 가장 가까운 보자기";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "뒷면, " + kind;
     }
@@ -498,6 +533,166 @@ public final class KoreanDesigning implements DesigningWords {
     @Override
     public String picturesWhat() {
         return "양면과 묶은 선물을 한 그림에, 또는 하나씩.";
+    }
+
+    @Override
+    public String piecingApart(String several) {
+        return (several.equals("yes") ? "떼어 놓기" : "되돌리기");
+    }
+
+    @Override
+    public String piecingClear() {
+        return "상 비우기";
+    }
+
+    @Override
+    public String piecingDeed() {
+        return "조각";
+    }
+
+    @Override
+    public String piecingFill(String again) {
+        return (again.equals("yes") ? "고정한 것을 두고 다시 채우기" : "나머지 채우기");
+    }
+
+    @Override
+    public String piecingFit(String piece, String way) {
+        return piece + ", " + way;
+    }
+
+    @Override
+    public String piecingFrom() {
+        return "한 조각씩 바꾸기";
+    }
+
+    @Override
+    public String piecingGo() {
+        return "자투리를 손으로 맞추기";
+    }
+
+    @Override
+    public String piecingHeap(int n) {
+        return "옆에 있는 자투리 " + n + "장";
+    }
+
+    @Override
+    public String piecingIntro() {
+        return "자투리 하나를 누르고 또 하나를 누르면 어떻게 맞는지, 얼마나 잘라 내는지 보입니다. 나머지는 언제든 채울 수 있고, 맞춘 것은 그대로 있습니다.";
+    }
+
+    @Override
+    public String piecingIsLocked(String piece) {
+        return piece + ", 고정";
+    }
+
+    @Override
+    public String piecingJoined(String a, String b, String trims) {
+        return a + "번과 " + b + "번을 맞췄습니다. " + trims + ".";
+    }
+
+    @Override
+    public String piecingKeep(String cloth) {
+        return cloth + "에 담기";
+    }
+
+    @Override
+    public String piecingLay() {
+        return "상에 놓기";
+    }
+
+    @Override
+    public String piecingLock(String on) {
+        return (on.equals("yes") ? "고정 풀기" : "고정하기");
+    }
+
+    @Override
+    public String piecingMake() {
+        return "이 보자기 만들기";
+    }
+
+    @Override
+    public String piecingMore(String area, String how) {
+        return (how.equals("SAME") ? "지금만큼 잘라 냄" : how.equals("MORE") ? "" + area + " 더 잘라 냄" : "" + area + " 덜 잘라 냄");
+    }
+
+    @Override
+    public String piecingNext() {
+        return "다음에 맞는 것";
+    }
+
+    @Override
+    public String piecingNone(String what) {
+        return (what.equals("next") ? "이 보자기에서는 옆에 맞는 것이 없습니다." : what.equals("two") ? "이 둘은 맞지 않습니다. 보이는 폭이 모자라거나 보자기에 들어가지 않습니다." : "이 자리에 넉넉한 다른 자투리가 없습니다.");
+    }
+
+    @Override
+    public String piecingPanel() {
+        return "고른 자투리";
+    }
+
+    @Override
+    public String piecingPiece(String fabric, String piece, String size) {
+        return piece + " " + fabric + ", " + size;
+    }
+
+    @Override
+    public String piecingSaid(String what) {
+        return (what.equals("UNDO") ? "되돌렸습니다." : what.equals("REDO") ? "다시 했습니다." : what.equals("CLEAR") ? "상을 비웠습니다." : what.equals("LAY") ? "상에 놓았습니다. 보자기에 들어갑니다." : what.equals("APART") ? "떼어 놓았습니다." : what.equals("LOCK") ? "되었습니다." : what.equals("TURN") ? "돌렸습니다." : what.equals("SWAP") ? "둘의 자리를 바꿨습니다." : what.equals("SIZE") ? "크기를 정했습니다." : what.equals("FILL") ? "보자기를 채웠습니다. 조각을 누르면 고정하거나 다른 자투리로 바꿀 수 있습니다." : what.equals("SHORT") ? "이 크기로는 나머지를 채울 수 없었습니다. 무언가를 떼어 놓거나 보자기를 작게 하세요." : what.equals("MADE") ? "보자기를 간직했습니다." : what.equals("FROM") ? "조각을 눌러 다른 자투리로 바꾸거나, 마음에 드는 것을 고정하고 나머지를 다시 채우세요." : "이 보자기는 여기서 바꿀 수 없습니다. 한 장에서 두 조각이 나오거나 천이 없어졌습니다.");
+    }
+
+    @Override
+    public String piecingSet() {
+        return "정하기";
+    }
+
+    @Override
+    public String piecingSize(String unit) {
+        return "보자기 크기(" + unit + ")";
+    }
+
+    @Override
+    public String piecingStale() {
+        return "그사이 상이 바뀌었습니다. 다시 보세요.";
+    }
+
+    @Override
+    public String piecingSwap() {
+        return "이 자리에 다른 자투리";
+    }
+
+    @Override
+    public String piecingTable() {
+        return "상 위";
+    }
+
+    @Override
+    public String piecingTitle() {
+        return "자투리를 손으로";
+    }
+
+    @Override
+    public String piecingTrim(String length, String off, String piece) {
+        return (off.equals("NONE") ? "잘라 내는 것 없음" : off.equals("SECOND") ? "" + piece + "번에서 " + length + " 잘라 냄" : "다른 쪽에서 " + length + " 잘라 냄");
+    }
+
+    @Override
+    public String piecingTurn() {
+        return "돌리기";
+    }
+
+    @Override
+    public String piecingWay(String turned, String where) {
+        return (where.equals("BESIDE") ? "오른쪽에" : "아래에") + (turned.equals("yes") ? ", 돌려서" : "");
+    }
+
+    @Override
+    public String piecingWays(String piece) {
+        return piece + "와 함께";
+    }
+
+    @Override
+    public String piecingWhole(String cloth, int n, String percent) {
+        return "" + n + "조각" + ", " + cloth + ", " + percent + " % 잘라 냄.";
     }
 
     @Override
@@ -538,11 +733,6 @@ public final class KoreanDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "다시 함: " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "표시한 자르기 가운데 일부가 이제 다르게 계획되었습니다. 이미 자른 천은 천 쪽에서 실제 크기를 적고 다시 계획하세요.";
     }
 
     @Override

@@ -469,6 +469,41 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String nearGone() {
+        return "Ese ya no se puede hacer; mira otra vez.";
+    }
+
+    @Override
+    public String nearKind(String kind) {
+        return (kind.equals("FABRICS") ? "En otras telas" : kind.equals("BARS") ? "Con tiras más estrechas" : kind.equals("HEARTH") ? "Con una pieza central más pequeña" : kind.equals("ROUNDS") ? "Con menos vueltas" : "Más pequeño en todo");
+    }
+
+    @Override
+    public String nearLead() {
+        return "Cada uno cambia una sola cosa, y tienes tela para él.";
+    }
+
+    @Override
+    public String nearNone() {
+        return "Con lo que está libre no sale ningún paño parecido. Deshaz, o mira otros paños.";
+    }
+
+    @Override
+    public String nearOf(String fabrics) {
+        return "De " + fabrics + ".";
+    }
+
+    @Override
+    public String nearTaken(String way) {
+        return "Elegido: " + way + ".";
+    }
+
+    @Override
+    public String nearTitle() {
+        return "Los paños más parecidos que puedes hacer";
+    }
+
+    @Override
     public String picturesBack(String kind) {
         return "Reverso, " + kind;
     }
@@ -496,6 +531,166 @@ public final class SpanishDesigning implements DesigningWords {
     @Override
     public String picturesWhat() {
         return "Una imagen de las dos caras y del regalo atado, o cada una por separado.";
+    }
+
+    @Override
+    public String piecingApart(String several) {
+        return (several.equals("yes") ? "Separar" : "Devolver");
+    }
+
+    @Override
+    public String piecingClear() {
+        return "Despejar la mesa";
+    }
+
+    @Override
+    public String piecingDeed() {
+        return "los trozos";
+    }
+
+    @Override
+    public String piecingFill(String again) {
+        return (again.equals("yes") ? "Llenar de nuevo alrededor de lo fijado" : "Llenar el resto");
+    }
+
+    @Override
+    public String piecingFit(String piece, String way) {
+        return piece + ", " + way;
+    }
+
+    @Override
+    public String piecingFrom() {
+        return "Cambiarlo trozo a trozo";
+    }
+
+    @Override
+    public String piecingGo() {
+        return "Unir retales a mano";
+    }
+
+    @Override
+    public String piecingHeap(int n) {
+        return (n == 1 ? "" + n + " retal al lado" : "" + n + " retales al lado");
+    }
+
+    @Override
+    public String piecingIntro() {
+        return "Toque un retal y luego otro: verá cómo van juntos y qué se recorta. Llene el resto cuando quiera; lo que ha unido sigue unido.";
+    }
+
+    @Override
+    public String piecingIsLocked(String piece) {
+        return piece + ", fijado";
+    }
+
+    @Override
+    public String piecingJoined(String a, String b, String trims) {
+        return "Las piezas " + a + " y " + b + " están unidas; " + trims + ".";
+    }
+
+    @Override
+    public String piecingKeep(String cloth) {
+        return "Guardar en " + cloth;
+    }
+
+    @Override
+    public String piecingLay() {
+        return "Poner en la mesa";
+    }
+
+    @Override
+    public String piecingLock(String on) {
+        return (on.equals("yes") ? "Soltar" : "Fijar");
+    }
+
+    @Override
+    public String piecingMake() {
+        return "Hacer este paño";
+    }
+
+    @Override
+    public String piecingMore(String area, String how) {
+        return (how.equals("SAME") ? "recorta lo mismo que ahora" : how.equals("MORE") ? "recorta " + area + " más" : "recorta " + area + " menos");
+    }
+
+    @Override
+    public String piecingNext() {
+        return "Qué va al lado";
+    }
+
+    @Override
+    public String piecingNone(String what) {
+        return (what.equals("next") ? "En este paño nada va al lado." : what.equals("two") ? "Estos dos no van juntos: un trozo quedaría demasiado pequeño o no caben en el paño." : "Ningún otro retal es bastante grande para este lugar.");
+    }
+
+    @Override
+    public String piecingPanel() {
+        return "El retal elegido";
+    }
+
+    @Override
+    public String piecingPiece(String fabric, String piece, String size) {
+        return piece + " " + fabric + ", " + size;
+    }
+
+    @Override
+    public String piecingSaid(String what) {
+        return (what.equals("UNDO") ? "Deshecho." : what.equals("REDO") ? "Rehecho." : what.equals("CLEAR") ? "La mesa está despejada." : what.equals("LAY") ? "Está en la mesa y estará en el paño." : what.equals("APART") ? "Separado." : what.equals("LOCK") ? "Hecho." : what.equals("TURN") ? "Girado." : what.equals("SWAP") ? "Los dos han cambiado de lugar." : what.equals("SIZE") ? "El tamaño está fijado." : what.equals("FILL") ? "El paño está lleno. Toque un trozo para fijarlo o darle otro retal." : what.equals("SHORT") ? "No se encontró modo de llenar el resto a este tamaño. Separe algo o haga el paño más pequeño." : what.equals("MADE") ? "Su paño está guardado." : what.equals("FROM") ? "Toque un trozo para darle otro retal, o fije lo que le guste y llene el resto de nuevo." : "Este paño no se puede cambiar aquí: dos trozos salen de una pieza, o falta una pieza.");
+    }
+
+    @Override
+    public String piecingSet() {
+        return "Fijar";
+    }
+
+    @Override
+    public String piecingSize(String unit) {
+        return "Tamaño del paño en " + unit;
+    }
+
+    @Override
+    public String piecingStale() {
+        return "La mesa ha cambiado entretanto; mírela otra vez.";
+    }
+
+    @Override
+    public String piecingSwap() {
+        return "Otro retal en su lugar";
+    }
+
+    @Override
+    public String piecingTable() {
+        return "En la mesa";
+    }
+
+    @Override
+    public String piecingTitle() {
+        return "Retales a mano";
+    }
+
+    @Override
+    public String piecingTrim(String length, String off, String piece) {
+        return (off.equals("NONE") ? "no se recorta nada" : off.equals("SECOND") ? "" + length + " de la pieza " + piece : "" + length + " del otro lado");
+    }
+
+    @Override
+    public String piecingTurn() {
+        return "Girar";
+    }
+
+    @Override
+    public String piecingWay(String turned, String where) {
+        return (where.equals("BESIDE") ? "a la derecha" : "debajo") + (turned.equals("yes") ? ", girado" : "");
+    }
+
+    @Override
+    public String piecingWays(String piece) {
+        return "Junto con " + piece;
+    }
+
+    @Override
+    public String piecingWhole(String cloth, int n, String percent) {
+        return (n == 1 ? "" + n + " trozo" : "" + n + " trozos") + ", " + cloth + ", " + percent + " % recortado.";
     }
 
     @Override
@@ -536,11 +731,6 @@ public final class SpanishDesigning implements DesigningWords {
     @Override
     public String saidRedone(String deed) {
         return "Rehecho: " + deed + ".";
-    }
-
-    @Override
-    public String saidTicksGone() {
-        return "Algunos cortes marcados están ahora planeados de otra manera: si un trozo ya está cortado, ponga su medida real entre sus telas y planee otra vez.";
     }
 
     @Override

@@ -630,7 +630,7 @@ public final class EnglishMaking implements MakingWords {
 
     @Override
     public String waysAfterCut(String way) {
-        return (way.equals("WIDER_NEIGHBOURS") ? "Use it as it is, and cut the bars beside it wider" : way.equals("ANOTHER_PIECE") ? "Cut it again from another piece" : way.equals("JOINED_STRIP") ? "Join a strip to it" : "Use it as it is, and let the cloth be smaller");
+        return (way.equals("WIDER_NEIGHBOURS") ? "Use it as it is, and cut the bars beside it wider" : way.equals("ANOTHER_PIECE") ? "Cut it again" : way.equals("JOINED_STRIP") ? "Join a strip to it" : "Use it as it is, and let the cloth be smaller");
     }
 
     @Override

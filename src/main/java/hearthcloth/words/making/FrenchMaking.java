@@ -630,7 +630,7 @@ public final class FrenchMaking implements MakingWords {
 
     @Override
     public String waysAfterCut(String way) {
-        return (way.equals("WIDER_NEIGHBOURS") ? "La garder telle quelle et couper plus larges les bandes voisines" : way.equals("ANOTHER_PIECE") ? "La recouper dans un autre morceau" : way.equals("JOINED_STRIP") ? "Y ajouter une bandelette" : "La garder telle quelle ; le carré sera plus petit");
+        return (way.equals("WIDER_NEIGHBOURS") ? "La garder telle quelle et couper plus larges les bandes voisines" : way.equals("ANOTHER_PIECE") ? "La recouper" : way.equals("JOINED_STRIP") ? "Y ajouter une bandelette" : "La garder telle quelle ; le carré sera plus petit");
     }
 
     @Override

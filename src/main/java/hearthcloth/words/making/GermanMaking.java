@@ -630,7 +630,7 @@ public final class GermanMaking implements MakingWords {
 
     @Override
     public String waysAfterCut(String way) {
-        return (way.equals("WIDER_NEIGHBOURS") ? "So verwenden und die Streifen daneben breiter schneiden" : way.equals("ANOTHER_PIECE") ? "Aus einem anderen Stück neu schneiden" : way.equals("JOINED_STRIP") ? "Einen Stoffstreifen ansetzen" : "So verwenden; das Tuch wird kleiner");
+        return (way.equals("WIDER_NEIGHBOURS") ? "So verwenden und die Streifen daneben breiter schneiden" : way.equals("ANOTHER_PIECE") ? "Neu schneiden" : way.equals("JOINED_STRIP") ? "Einen Stoffstreifen ansetzen" : "So verwenden; das Tuch wird kleiner");
     }
 
     @Override

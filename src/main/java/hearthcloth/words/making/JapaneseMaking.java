@@ -630,7 +630,7 @@ public final class JapaneseMaking implements MakingWords {
 
     @Override
     public String waysAfterCut(String way) {
-        return (way.equals("WIDER_NEIGHBOURS") ? "そのまま使い、隣のストリップを広く切る" : way.equals("ANOTHER_PIECE") ? "別の布から切り直す" : way.equals("JOINED_STRIP") ? "細長い布を足す" : "そのまま使い、布を小さくする");
+        return (way.equals("WIDER_NEIGHBOURS") ? "そのまま使い、隣のストリップを広く切る" : way.equals("ANOTHER_PIECE") ? "切り直す" : way.equals("JOINED_STRIP") ? "細長い布を足す" : "そのまま使い、布を小さくする");
     }
 
     @Override

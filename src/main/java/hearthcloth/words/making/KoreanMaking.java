@@ -632,7 +632,7 @@ public final class KoreanMaking implements MakingWords {
 
     @Override
     public String waysAfterCut(String way) {
-        return (way.equals("WIDER_NEIGHBOURS") ? "그대로 쓰고 옆의 띠를 넓게 자르기" : way.equals("ANOTHER_PIECE") ? "다른 천에서 다시 자르기" : way.equals("JOINED_STRIP") ? "긴 천을 이어 붙이기" : "그대로 쓰고 보자기를 작게 하기");
+        return (way.equals("WIDER_NEIGHBOURS") ? "그대로 쓰고 옆의 띠를 넓게 자르기" : way.equals("ANOTHER_PIECE") ? "다시 자르기" : way.equals("JOINED_STRIP") ? "긴 천을 이어 붙이기" : "그대로 쓰고 보자기를 작게 하기");
     }
 
     @Override

@@ -630,7 +630,7 @@ public final class SpanishMaking implements MakingWords {
 
     @Override
     public String waysAfterCut(String way) {
-        return (way.equals("WIDER_NEIGHBOURS") ? "Usarla tal cual y cortar más anchas las tiras de al lado" : way.equals("ANOTHER_PIECE") ? "Cortarla otra vez de otro trozo" : way.equals("JOINED_STRIP") ? "Añadirle una tira" : "Usarla tal cual; el paño será más pequeño");
+        return (way.equals("WIDER_NEIGHBOURS") ? "Usarla tal cual y cortar más anchas las tiras de al lado" : way.equals("ANOTHER_PIECE") ? "Cortarla otra vez" : way.equals("JOINED_STRIP") ? "Añadirle una tira" : "Usarla tal cual; el paño será más pequeño");
     }
 
     @Override

@@ -79,6 +79,11 @@ public final class EnglishPlanning implements PlanningWords {
     }
 
     @Override
+    public String chosenBands(String direction) {
+        return "In bands that " + (direction.equals("ACROSS") ? "lie across the cloth" : "run down the cloth") + ", from rim to rim.";
+    }
+
+    @Override
     public String chosenBars(String width) {
         return "Bars cut " + width + " wide.";
     }
@@ -101,6 +106,11 @@ public final class EnglishPlanning implements PlanningWords {
     @Override
     public String chosenHearth(String size) {
         return "The hearth is cut " + size + ".";
+    }
+
+    @Override
+    public String chosenMiddle(String piece) {
+        return "Piece " + piece + " lies in the middle as it is.";
     }
 
     @Override
@@ -156,6 +166,16 @@ public final class EnglishPlanning implements PlanningWords {
     @Override
     public String chosenSizeSure(String step) {
         return "The size: in steps of " + step + " no larger square is possible.";
+    }
+
+    @Override
+    public String chosenSmaller(String percent) {
+        return "This cloth is " + percent + " smaller than you wished.";
+    }
+
+    @Override
+    public String chosenWith(String pieces) {
+        return "The pieces you asked for are in it: " + pieces + ".";
     }
 
     @Override
@@ -409,8 +429,18 @@ public final class EnglishPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "Put together by hand";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return "With one more piece of " + size + " it was found to be possible.";
+    }
+
+    @Override
+    public String scrapsNoPiece(String piece) {
+        return "There is no piece " + piece + " that a patch can be cut from; look it up in the stash.";
     }
 
     @Override
@@ -425,7 +455,7 @@ public final class EnglishPlanning implements PlanningWords {
 
     @Override
     public String scrapsTitle(String choice) {
-        return (choice.equals("ANY") ? "Scraps as they come" : choice.equals("WHOLE") ? "No scrap cut in two" : choice.equals("SMALL") ? "Many small scraps" : choice.equals("LARGE") ? "Few large scraps" : choice.equals("EVEN") ? "Sizes more alike" : choice.equals("CALM") ? "Colours near each other" : "Light against dark");
+        return (choice.equals("ANY") ? "Scraps as they come" : choice.equals("WHOLE") ? "No scrap cut in two" : choice.equals("SMALL") ? "Many small scraps" : choice.equals("LARGE") ? "Few large scraps" : choice.equals("EVEN") ? "Sizes more alike" : choice.equals("CALM") ? "Colours near each other" : choice.equals("ALIKE") ? "Sizes near each other" : "Light against dark");
     }
 
     @Override

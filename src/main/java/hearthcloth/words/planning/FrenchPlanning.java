@@ -79,6 +79,11 @@ public final class FrenchPlanning implements PlanningWords {
     }
 
     @Override
+    public String chosenBands(String direction) {
+        return "En bandes qui " + (direction.equals("ACROSS") ? "traversent le carré dans sa largeur" : "traversent le carré dans sa hauteur") + ", d’un bord à l’autre.";
+    }
+
+    @Override
     public String chosenBars(String width) {
         return "Bandes coupées à " + width + " de large.";
     }
@@ -101,6 +106,11 @@ public final class FrenchPlanning implements PlanningWords {
     @Override
     public String chosenHearth(String size) {
         return "La pièce centrale est coupée à " + size + ".";
+    }
+
+    @Override
+    public String chosenMiddle(String piece) {
+        return "La pièce " + piece + " est au milieu, telle quelle.";
     }
 
     @Override
@@ -156,6 +166,16 @@ public final class FrenchPlanning implements PlanningWords {
     @Override
     public String chosenSizeSure(String step) {
         return "La taille : par pas de " + step + ", aucun carré plus grand n’est possible.";
+    }
+
+    @Override
+    public String chosenSmaller(String percent) {
+        return "Ce carré est " + percent + " plus petit que souhaité.";
+    }
+
+    @Override
+    public String chosenWith(String pieces) {
+        return "Les pièces demandées y sont : " + pieces + ".";
     }
 
     @Override
@@ -409,8 +429,18 @@ public final class FrenchPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "Assemblé à la main";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return "Avec un morceau de plus de " + size + ", c’est possible.";
+    }
+
+    @Override
+    public String scrapsNoPiece(String piece) {
+        return "Il n’y a pas de pièce " + piece + " où couper un morceau ; cherchez-la dans la réserve.";
     }
 
     @Override
@@ -425,7 +455,7 @@ public final class FrenchPlanning implements PlanningWords {
 
     @Override
     public String scrapsTitle(String choice) {
-        return (choice.equals("ANY") ? "Les chutes comme elles viennent" : choice.equals("WHOLE") ? "Aucune chute coupée en deux" : choice.equals("SMALL") ? "Beaucoup de petites chutes" : choice.equals("LARGE") ? "Peu de grandes chutes" : choice.equals("EVEN") ? "Des tailles plus proches" : choice.equals("CALM") ? "Des couleurs voisines" : "Clair contre foncé");
+        return (choice.equals("ANY") ? "Les chutes comme elles viennent" : choice.equals("WHOLE") ? "Aucune chute coupée en deux" : choice.equals("SMALL") ? "Beaucoup de petites chutes" : choice.equals("LARGE") ? "Peu de grandes chutes" : choice.equals("EVEN") ? "Des tailles plus proches" : choice.equals("CALM") ? "Des couleurs voisines" : choice.equals("ALIKE") ? "Des tailles voisines" : "Clair contre foncé");
     }
 
     @Override

@@ -79,6 +79,11 @@ public final class GermanPlanning implements PlanningWords {
     }
 
     @Override
+    public String chosenBands(String direction) {
+        return "In Streifen, die " + (direction.equals("ACROSS") ? "quer über das Tuch" : "längs durch das Tuch") + " von Rand zu Rand laufen.";
+    }
+
+    @Override
     public String chosenBars(String width) {
         return "Streifen " + width + " breit geschnitten.";
     }
@@ -101,6 +106,11 @@ public final class GermanPlanning implements PlanningWords {
     @Override
     public String chosenHearth(String size) {
         return "Das Mittelstück wird " + size + " geschnitten.";
+    }
+
+    @Override
+    public String chosenMiddle(String piece) {
+        return "Stück " + piece + " liegt in der Mitte, so wie es ist.";
     }
 
     @Override
@@ -156,6 +166,16 @@ public final class GermanPlanning implements PlanningWords {
     @Override
     public String chosenSizeSure(String step) {
         return "Die Größe: in Schritten von " + step + " ist kein größeres Quadrat möglich.";
+    }
+
+    @Override
+    public String chosenSmaller(String percent) {
+        return "Dieses Tuch ist " + percent + " kleiner als gewünscht.";
+    }
+
+    @Override
+    public String chosenWith(String pieces) {
+        return "Die gewünschten Stücke sind darin: " + pieces + ".";
     }
 
     @Override
@@ -409,8 +429,18 @@ public final class GermanPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "Von Hand zusammengelegt";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return "Mit einem Stück von " + size + " mehr geht es.";
+    }
+
+    @Override
+    public String scrapsNoPiece(String piece) {
+        return "Es gibt kein Stück " + piece + ", aus dem ein Flicken geschnitten werden kann; bitte im Vorrat nachsehen.";
     }
 
     @Override
@@ -425,7 +455,7 @@ public final class GermanPlanning implements PlanningWords {
 
     @Override
     public String scrapsTitle(String choice) {
-        return (choice.equals("ANY") ? "Reste, wie sie kommen" : choice.equals("WHOLE") ? "Kein Rest halbiert" : choice.equals("SMALL") ? "Viele kleine Reste" : choice.equals("LARGE") ? "Wenige große Reste" : choice.equals("EVEN") ? "Größen einander ähnlicher" : choice.equals("CALM") ? "Farben nah beieinander" : "Hell gegen dunkel");
+        return (choice.equals("ANY") ? "Reste, wie sie kommen" : choice.equals("WHOLE") ? "Kein Rest halbiert" : choice.equals("SMALL") ? "Viele kleine Reste" : choice.equals("LARGE") ? "Wenige große Reste" : choice.equals("EVEN") ? "Größen einander ähnlicher" : choice.equals("CALM") ? "Farben nah beieinander" : choice.equals("ALIKE") ? "Größen nah beieinander" : "Hell gegen dunkel");
     }
 
     @Override

@@ -79,6 +79,11 @@ public final class JapanesePlanning implements PlanningWords {
     }
 
     @Override
+    public String chosenBands(String direction) {
+        return (direction.equals("ACROSS") ? "布を横切る" : "布を縦に通る") + "帯で、端から端まで続きます。";
+    }
+
+    @Override
     public String chosenBars(String width) {
         return "ストリップの裁ち幅は " + width + "。";
     }
@@ -101,6 +106,11 @@ public final class JapanesePlanning implements PlanningWords {
     @Override
     public String chosenHearth(String size) {
         return "中心布の裁ち寸法は " + size + "。";
+    }
+
+    @Override
+    public String chosenMiddle(String piece) {
+        return piece + "番の布がそのまま中央にあります。";
     }
 
     @Override
@@ -156,6 +166,16 @@ public final class JapanesePlanning implements PlanningWords {
     @Override
     public String chosenSizeSure(String step) {
         return "大きさ：" + step + " 刻みで、これより大きい正方形はできません。";
+    }
+
+    @Override
+    public String chosenSmaller(String percent) {
+        return "この布は希望より" + percent + "小さくなります。";
+    }
+
+    @Override
+    public String chosenWith(String pieces) {
+        return "希望した布が入っています：" + pieces + "。";
     }
 
     @Override
@@ -409,8 +429,18 @@ public final class JapanesePlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "手で合わせた布";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return size + " の布がもう一枚あればできます。";
+    }
+
+    @Override
+    public String scrapsNoPiece(String piece) {
+        return "一枚分を裁てる" + piece + "番の布はありません。手持ちの布で確かめてください。";
     }
 
     @Override
@@ -425,7 +455,7 @@ public final class JapanesePlanning implements PlanningWords {
 
     @Override
     public String scrapsTitle(String choice) {
-        return (choice.equals("ANY") ? "はぎれのままに" : choice.equals("WHOLE") ? "二つに切らないはぎれ" : choice.equals("SMALL") ? "小さいはぎれをたくさん" : choice.equals("LARGE") ? "大きいはぎれを少し" : choice.equals("EVEN") ? "大きさをそろえて" : choice.equals("CALM") ? "近い色どうし" : "明と暗");
+        return (choice.equals("ANY") ? "はぎれのままに" : choice.equals("WHOLE") ? "二つに切らないはぎれ" : choice.equals("SMALL") ? "小さいはぎれをたくさん" : choice.equals("LARGE") ? "大きいはぎれを少し" : choice.equals("EVEN") ? "大きさをそろえて" : choice.equals("CALM") ? "近い色どうし" : choice.equals("ALIKE") ? "近い大きさどうし" : "明と暗");
     }
 
     @Override

@@ -81,6 +81,11 @@ public final class KoreanPlanning implements PlanningWords {
     }
 
     @Override
+    public String chosenBands(String direction) {
+        return (direction.equals("ACROSS") ? "보자기를 가로지르는" : "보자기를 세로로 지나는") + " 띠로, 가장자리에서 가장자리까지 이어집니다.";
+    }
+
+    @Override
     public String chosenBars(String width) {
         return "띠의 재단 너비는 " + width + ".";
     }
@@ -103,6 +108,11 @@ public final class KoreanPlanning implements PlanningWords {
     @Override
     public String chosenHearth(String size) {
         return "중심 조각의 재단 크기는 " + size + ".";
+    }
+
+    @Override
+    public String chosenMiddle(String piece) {
+        return piece + "번 천이 그대로 가운데에 놓입니다.";
     }
 
     @Override
@@ -158,6 +168,16 @@ public final class KoreanPlanning implements PlanningWords {
     @Override
     public String chosenSizeSure(String step) {
         return "크기: " + step + " 단위로 더 큰 정사각형은 만들 수 없습니다.";
+    }
+
+    @Override
+    public String chosenSmaller(String percent) {
+        return "이 보자기는 원한 것보다 " + percent + " 작습니다.";
+    }
+
+    @Override
+    public String chosenWith(String pieces) {
+        return "원한 천이 들어 있습니다: " + pieces + ".";
     }
 
     @Override
@@ -411,8 +431,18 @@ public final class KoreanPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "손으로 맞춘 것";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return size + " 천이 한 장 더 있으면 만들 수 있습니다.";
+    }
+
+    @Override
+    public String scrapsNoPiece(String piece) {
+        return "한 장을 마를 수 있는 " + piece + "번 천이 없습니다. 가진 천에서 찾아보세요.";
     }
 
     @Override
@@ -427,7 +457,7 @@ public final class KoreanPlanning implements PlanningWords {
 
     @Override
     public String scrapsTitle(String choice) {
-        return (choice.equals("ANY") ? "자투리 나오는 대로" : choice.equals("WHOLE") ? "둘로 자르지 않은 자투리" : choice.equals("SMALL") ? "작은 자투리 여럿" : choice.equals("LARGE") ? "큰 자투리 몇 장" : choice.equals("EVEN") ? "크기를 비슷하게" : choice.equals("CALM") ? "가까운 색끼리" : "밝음과 어두움");
+        return (choice.equals("ANY") ? "자투리 나오는 대로" : choice.equals("WHOLE") ? "둘로 자르지 않은 자투리" : choice.equals("SMALL") ? "작은 자투리 여럿" : choice.equals("LARGE") ? "큰 자투리 몇 장" : choice.equals("EVEN") ? "크기를 비슷하게" : choice.equals("CALM") ? "가까운 색끼리" : choice.equals("ALIKE") ? "비슷한 크기끼리" : "밝음과 어두움");
     }
 
     @Override

@@ -33,6 +33,8 @@ public interface PlanningWords {
 
     String cabinsTitle(String across, String down, String scraps, String setting);
 
+    String chosenBands(String direction);
+
     String chosenBars(String width);
 
     String chosenByHand();
@@ -42,6 +44,8 @@ public interface PlanningWords {
     String chosenCabins(String across, String count, String down, String order, int rounds);
 
     String chosenHearth(String size);
+
+    String chosenMiddle(String piece);
 
     String chosenMixed();
 
@@ -64,6 +68,10 @@ public interface PlanningWords {
     String chosenSizeSteps();
 
     String chosenSizeSure(String step);
+
+    String chosenSmaller(String percent);
+
+    String chosenWith(String pieces);
 
     String colour(String what);
 
@@ -165,7 +173,11 @@ public interface PlanningWords {
 
     String schemeUntrue(String needs, String scheme);
 
+    String scrapsByHand();
+
     String scrapsMore(String size);
+
+    String scrapsNoPiece(String piece);
 
     String scrapsNone();
 

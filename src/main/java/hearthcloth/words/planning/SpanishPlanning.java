@@ -79,6 +79,11 @@ public final class SpanishPlanning implements PlanningWords {
     }
 
     @Override
+    public String chosenBands(String direction) {
+        return "En bandas que " + (direction.equals("ACROSS") ? "cruzan el paño a lo ancho" : "bajan por el paño") + ", de borde a borde.";
+    }
+
+    @Override
     public String chosenBars(String width) {
         return "Tiras cortadas a " + width + " de ancho.";
     }
@@ -101,6 +106,11 @@ public final class SpanishPlanning implements PlanningWords {
     @Override
     public String chosenHearth(String size) {
         return "La pieza central se corta a " + size + ".";
+    }
+
+    @Override
+    public String chosenMiddle(String piece) {
+        return "La pieza " + piece + " está en el centro tal como es.";
     }
 
     @Override
@@ -156,6 +166,16 @@ public final class SpanishPlanning implements PlanningWords {
     @Override
     public String chosenSizeSure(String step) {
         return "El tamaño: en pasos de " + step + " no es posible un cuadrado más grande.";
+    }
+
+    @Override
+    public String chosenSmaller(String percent) {
+        return "Este paño es " + percent + " más pequeño de lo deseado.";
+    }
+
+    @Override
+    public String chosenWith(String pieces) {
+        return "Las piezas que pidió están en él: " + pieces + ".";
     }
 
     @Override
@@ -409,8 +429,18 @@ public final class SpanishPlanning implements PlanningWords {
     }
 
     @Override
+    public String scrapsByHand() {
+        return "Unido a mano";
+    }
+
+    @Override
     public String scrapsMore(String size) {
         return "Con un trozo más de " + size + " es posible.";
+    }
+
+    @Override
+    public String scrapsNoPiece(String piece) {
+        return "No hay ninguna pieza " + piece + " de la que cortar un trozo; búsquela en las existencias.";
     }
 
     @Override
@@ -425,7 +455,7 @@ public final class SpanishPlanning implements PlanningWords {
 
     @Override
     public String scrapsTitle(String choice) {
-        return (choice.equals("ANY") ? "Retales como vienen" : choice.equals("WHOLE") ? "Ningún retal partido" : choice.equals("SMALL") ? "Muchos retales pequeños" : choice.equals("LARGE") ? "Pocos retales grandes" : choice.equals("EVEN") ? "Tamaños más parecidos" : choice.equals("CALM") ? "Colores cercanos" : "Claro contra oscuro");
+        return (choice.equals("ANY") ? "Retales como vienen" : choice.equals("WHOLE") ? "Ningún retal partido" : choice.equals("SMALL") ? "Muchos retales pequeños" : choice.equals("LARGE") ? "Pocos retales grandes" : choice.equals("EVEN") ? "Tamaños más parecidos" : choice.equals("CALM") ? "Colores cercanos" : choice.equals("ALIKE") ? "Tamaños cercanos" : "Claro contra oscuro");
     }
 
     @Override

@@ -16,6 +16,7 @@ public sealed interface Argument
                 Argument.Measure,
                 Argument.Sides,
                 Argument.Widths,
+                Argument.Edges,
                 Argument.Area,
                 Argument.Row,
                 Argument.Capital {
@@ -84,6 +85,21 @@ public sealed interface Argument
                     .distinct()
                     .toList();
             return String.join(", ", numbers) + " " + voice.unit();
+        }
+    }
+
+    /** The edges of a solid with the unit once: {@code 30 × 20 × 8 cm}. */
+    record Edges(List<Length> lengths, Rounding rounding) implements Argument {
+        public Edges {
+            lengths = List.copyOf(lengths);
+        }
+
+        @Override
+        public String said(Voice voice) {
+            List<String> numbers = lengths.stream()
+                    .map(length -> voice.number(length, rounding))
+                    .toList();
+            return String.join(" × ", numbers) + " " + voice.unit();
         }
     }
 

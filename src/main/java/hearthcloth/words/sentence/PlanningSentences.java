@@ -71,6 +71,10 @@ public final class PlanningSentences implements Room {
         return new Sentence(ROOM, "cabins.title", across, down, new Argument.Text(scraps), setting);
     }
 
+    public static Sentence chosenBands(String direction) {
+        return new Sentence(ROOM, "chosen.bands", new Argument.Text(direction));
+    }
+
     public static Sentence chosenBars(Argument width) {
         return new Sentence(ROOM, "chosen.bars", width);
     }
@@ -89,6 +93,10 @@ public final class PlanningSentences implements Room {
 
     public static Sentence chosenHearth(Argument size) {
         return new Sentence(ROOM, "chosen.hearth", size);
+    }
+
+    public static Sentence chosenMiddle(Argument piece) {
+        return new Sentence(ROOM, "chosen.middle", piece);
     }
 
     public static Sentence chosenMixed() {
@@ -133,6 +141,14 @@ public final class PlanningSentences implements Room {
 
     public static Sentence chosenSizeSure(Argument step) {
         return new Sentence(ROOM, "chosen.sizeSure", step);
+    }
+
+    public static Sentence chosenSmaller(Argument percent) {
+        return new Sentence(ROOM, "chosen.smaller", percent);
+    }
+
+    public static Sentence chosenWith(Argument pieces) {
+        return new Sentence(ROOM, "chosen.with", pieces);
     }
 
     public static Sentence colour(Argument what) {
@@ -335,8 +351,16 @@ public final class PlanningSentences implements Room {
         return new Sentence(ROOM, "scheme.untrue", needs, scheme);
     }
 
+    public static Sentence scrapsByHand() {
+        return new Sentence(ROOM, "scraps.byHand");
+    }
+
     public static Sentence scrapsMore(Argument size) {
         return new Sentence(ROOM, "scraps.more", size);
+    }
+
+    public static Sentence scrapsNoPiece(Argument piece) {
+        return new Sentence(ROOM, "scraps.noPiece", piece);
     }
 
     public static Sentence scrapsNone() {
@@ -454,11 +478,13 @@ public final class PlanningSentences implements Room {
             case "cabin.title" -> "w";
             case "cabins.few" -> "ttct";
             case "cabins.title" -> "ttwt";
+            case "chosen.bands" -> "w";
             case "chosen.bars" -> "t";
             case "chosen.byHand" -> "";
             case "chosen.cabin" -> "tc";
             case "chosen.cabins" -> "ttttc";
             case "chosen.hearth" -> "t";
+            case "chosen.middle" -> "t";
             case "chosen.mixed" -> "";
             case "chosen.order" -> "t";
             case "chosen.outer" -> "t";
@@ -470,6 +496,8 @@ public final class PlanningSentences implements Room {
             case "chosen.sizeScraps" -> "tt";
             case "chosen.sizeSteps" -> "";
             case "chosen.sizeSure" -> "t";
+            case "chosen.smaller" -> "t";
+            case "chosen.with" -> "t";
             case "colour" -> "t";
             case "colour.apart" -> "";
             case "colour.back" -> "t";
@@ -520,7 +548,9 @@ public final class PlanningSentences implements Room {
             case "scheme.idea" -> "w";
             case "scheme.needs" -> "w";
             case "scheme.untrue" -> "tt";
+            case "scraps.byHand" -> "";
             case "scraps.more" -> "t";
+            case "scraps.noPiece" -> "t";
             case "scraps.none" -> "";
             case "scraps.short" -> "t";
             case "scraps.title" -> "w";
@@ -567,11 +597,13 @@ public final class PlanningSentences implements Room {
             case "cabin.title" -> words.cabinTitle(sentence.word(0));
             case "cabins.few" -> words.cabinsFew(sentence.text(0, voice), sentence.text(1, voice), sentence.count(2), sentence.text(3, voice));
             case "cabins.title" -> words.cabinsTitle(sentence.text(0, voice), sentence.text(1, voice), sentence.word(2), sentence.text(3, voice));
+            case "chosen.bands" -> words.chosenBands(sentence.word(0));
             case "chosen.bars" -> words.chosenBars(sentence.text(0, voice));
             case "chosen.byHand" -> words.chosenByHand();
             case "chosen.cabin" -> words.chosenCabin(sentence.text(0, voice), sentence.count(1));
             case "chosen.cabins" -> words.chosenCabins(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice), sentence.text(3, voice), sentence.count(4));
             case "chosen.hearth" -> words.chosenHearth(sentence.text(0, voice));
+            case "chosen.middle" -> words.chosenMiddle(sentence.text(0, voice));
             case "chosen.mixed" -> words.chosenMixed();
             case "chosen.order" -> words.chosenOrder(sentence.text(0, voice));
             case "chosen.outer" -> words.chosenOuter(sentence.text(0, voice));
@@ -583,6 +615,8 @@ public final class PlanningSentences implements Room {
             case "chosen.sizeScraps" -> words.chosenSizeScraps(sentence.text(0, voice), sentence.text(1, voice));
             case "chosen.sizeSteps" -> words.chosenSizeSteps();
             case "chosen.sizeSure" -> words.chosenSizeSure(sentence.text(0, voice));
+            case "chosen.smaller" -> words.chosenSmaller(sentence.text(0, voice));
+            case "chosen.with" -> words.chosenWith(sentence.text(0, voice));
             case "colour" -> words.colour(sentence.text(0, voice));
             case "colour.apart" -> words.colourApart();
             case "colour.back" -> words.colourBack(sentence.text(0, voice));
@@ -633,7 +667,9 @@ public final class PlanningSentences implements Room {
             case "scheme.idea" -> words.schemeIdea(sentence.word(0));
             case "scheme.needs" -> words.schemeNeeds(sentence.word(0));
             case "scheme.untrue" -> words.schemeUntrue(sentence.text(0, voice), sentence.text(1, voice));
+            case "scraps.byHand" -> words.scrapsByHand();
             case "scraps.more" -> words.scrapsMore(sentence.text(0, voice));
+            case "scraps.noPiece" -> words.scrapsNoPiece(sentence.text(0, voice));
             case "scraps.none" -> words.scrapsNone();
             case "scraps.short" -> words.scrapsShort(sentence.text(0, voice));
             case "scraps.title" -> words.scrapsTitle(sentence.word(0));

@@ -4,7 +4,7 @@ import hearthcloth.measure.MeasureException;
 import java.util.List;
 
 /** Something a maker gave cannot be used; it carries the sentence that says why and the mend, to be said in her language. */
-public final class RefusedException extends MeasureException {
+public final class RefusedException extends MeasureException implements Refusal {
 
     private static final long serialVersionUID = 1L;
 
@@ -13,6 +13,11 @@ public final class RefusedException extends MeasureException {
     public RefusedException(Sentence sentence) {
         super("");
         this.sentence = sentence;
+    }
+
+    @Override
+    public Sentence sentence() {
+        return sentence;
     }
 
     /** The sentence in English. */

@@ -10,7 +10,8 @@ import java.util.stream.Collectors;
 
 /**
  * A sentence as one line of text, to be kept in files: its address and, in brackets, what is in it. Text is in quotes; {@code #3}
- * is a count, {@code L25400000 UP} a length in nanometres, {@code S…,…} a size, {@code W…,…} several lengths, {@code A…} an
+ * is a count, {@code L25400000 UP} a length in nanometres, {@code S…,…} a size, {@code W…,…} several lengths,
+ * {@code E…,…} the edges of a solid, {@code A…} an
  * area in square millimetres, {@code D"2.5"} a number, {@code P"63"} per cent, {@code R AND(…)} a row and {@code C(…)} what
  * begins a sentence.
  */
@@ -73,12 +74,15 @@ public final class SentenceNotation {
         if (argument instanceof Argument.Area area) {
             return "A" + area.squareMm() + " " + area.rounding();
         }
+        if (argument instanceof Argument.Edges edges) {
+            return "E" + numbers(edges.lengths()) + " " + edges.rounding();
+        }
         Argument.Widths widths = (Argument.Widths) argument;
-        return "W"
-                + widths.lengths().stream()
-                        .map(length -> Long.toString(length.nm()))
-                        .collect(Collectors.joining(","))
-                + " " + widths.rounding();
+        return "W" + numbers(widths.lengths()) + " " + widths.rounding();
+    }
+
+    private static String numbers(List<Length> lengths) {
+        return lengths.stream().map(length -> Long.toString(length.nm())).collect(Collectors.joining(","));
     }
 
     private static String all(List<? extends Argument> arguments) {
@@ -111,7 +115,7 @@ public final class SentenceNotation {
                     ? new Argument.Capital(parts.get(0))
                     : new Argument.Row(Argument.Joined.valueOf(joined), parts);
         }
-        return "LSWA".indexOf(first) >= 0 ? measure() : sentence();
+        return "LSWAE".indexOf(first) >= 0 ? measure() : sentence();
     }
 
     private Sentence sentence() {
@@ -134,6 +138,7 @@ public final class SentenceNotation {
         return switch (kind) {
             case 'L' -> new Argument.Measure(lengths.get(0), rounding);
             case 'S' -> new Argument.Sides(new Size(lengths.get(0), lengths.get(1)), rounding);
+            case 'E' -> new Argument.Edges(lengths, rounding);
             default -> new Argument.Widths(lengths, rounding);
         };
     }

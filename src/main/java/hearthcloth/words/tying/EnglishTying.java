@@ -239,36 +239,6 @@ public final class EnglishTying implements TyingWords {
     }
 
     @Override
-    public String giftBooks(String sizes) {
-        return "two books, each " + sizes;
-    }
-
-    @Override
-    public String giftBottle(String across, String high) {
-        return "a bottle " + across + " across, " + high + " high";
-    }
-
-    @Override
-    public String giftBottles(String across, String high) {
-        return "two bottles " + across + " across, " + high + " high";
-    }
-
-    @Override
-    public String giftBox(String sizes) {
-        return "a box " + sizes;
-    }
-
-    @Override
-    public String giftRoll(String across, String length) {
-        return "a roll " + across + " across, " + length + " long";
-    }
-
-    @Override
-    public String giftRound(String across) {
-        return "something round, " + across + " across";
-    }
-
-    @Override
     public String knotFirst() {
         return "Lay the left end over the right end. Bring it round behind and up. This is half the knot.";
     }

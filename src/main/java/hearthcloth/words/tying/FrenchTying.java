@@ -239,36 +239,6 @@ public final class FrenchTying implements TyingWords {
     }
 
     @Override
-    public String giftBooks(String sizes) {
-        return "deux livres de " + sizes + " chacun";
-    }
-
-    @Override
-    public String giftBottle(String across, String high) {
-        return "une bouteille de " + across + " de diamètre, " + high + " de haut";
-    }
-
-    @Override
-    public String giftBottles(String across, String high) {
-        return "deux bouteilles de " + across + " de diamètre, " + high + " de haut";
-    }
-
-    @Override
-    public String giftBox(String sizes) {
-        return "une boîte " + sizes;
-    }
-
-    @Override
-    public String giftRoll(String across, String length) {
-        return "un rouleau de " + across + " de diamètre, " + length + " de long";
-    }
-
-    @Override
-    public String giftRound(String across) {
-        return "un objet rond de " + across + " de diamètre";
-    }
-
-    @Override
     public String knotFirst() {
         return "Poser le bout gauche sur le bout droit. Le passer derrière et vers le haut. C’est la moitié du nœud.";
     }

@@ -239,36 +239,6 @@ public final class GermanTying implements TyingWords {
     }
 
     @Override
-    public String giftBooks(String sizes) {
-        return "zwei Bücher, je " + sizes;
-    }
-
-    @Override
-    public String giftBottle(String across, String high) {
-        return "eine Flasche, " + across + " Durchmesser, " + high + " hoch";
-    }
-
-    @Override
-    public String giftBottles(String across, String high) {
-        return "zwei Flaschen, je " + across + " Durchmesser, " + high + " hoch";
-    }
-
-    @Override
-    public String giftBox(String sizes) {
-        return "eine Schachtel " + sizes;
-    }
-
-    @Override
-    public String giftRoll(String across, String length) {
-        return "eine Rolle, " + across + " Durchmesser, " + length + " lang";
-    }
-
-    @Override
-    public String giftRound(String across) {
-        return "etwas Rundes, " + across + " Durchmesser";
-    }
-
-    @Override
     public String knotFirst() {
         return "Das linke Ende über das rechte legen. Hinten herum nach oben führen. Das ist der halbe Knoten.";
     }

@@ -239,36 +239,6 @@ public final class JapaneseTying implements TyingWords {
     }
 
     @Override
-    public String giftBooks(String sizes) {
-        return "本 2 冊（各 " + sizes + "）";
-    }
-
-    @Override
-    public String giftBottle(String across, String high) {
-        return "瓶（直径 " + across + "、高さ " + high + "）";
-    }
-
-    @Override
-    public String giftBottles(String across, String high) {
-        return "瓶 2 本（直径 " + across + "、高さ " + high + "）";
-    }
-
-    @Override
-    public String giftBox(String sizes) {
-        return "箱 " + sizes;
-    }
-
-    @Override
-    public String giftRoll(String across, String length) {
-        return "筒（直径 " + across + "、長さ " + length + "）";
-    }
-
-    @Override
-    public String giftRound(String across) {
-        return "丸いもの（直径 " + across + "）";
-    }
-
-    @Override
     public String knotFirst() {
         return "左の端を右の端の上に重ねます。後ろへ回して上へ出します。これで半分です。";
     }

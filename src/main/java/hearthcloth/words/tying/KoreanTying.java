@@ -241,36 +241,6 @@ public final class KoreanTying implements TyingWords {
     }
 
     @Override
-    public String giftBooks(String sizes) {
-        return "책 두 권(각 " + sizes + ")";
-    }
-
-    @Override
-    public String giftBottle(String across, String high) {
-        return "병(지름 " + across + ", 높이 " + high + ")";
-    }
-
-    @Override
-    public String giftBottles(String across, String high) {
-        return "병 두 개(지름 " + across + ", 높이 " + high + ")";
-    }
-
-    @Override
-    public String giftBox(String sizes) {
-        return "상자 " + sizes;
-    }
-
-    @Override
-    public String giftRoll(String across, String length) {
-        return "두루마리(지름 " + across + ", 길이 " + length + ")";
-    }
-
-    @Override
-    public String giftRound(String across) {
-        return "둥근 물건(지름 " + across + ")";
-    }
-
-    @Override
     public String knotFirst() {
         return "왼쪽 끝을 오른쪽 끝 위에 놓습니다. 뒤로 돌려 위로 뺍니다. 매듭의 반입니다.";
     }

@@ -239,36 +239,6 @@ public final class SpanishTying implements TyingWords {
     }
 
     @Override
-    public String giftBooks(String sizes) {
-        return "dos libros de " + sizes + " cada uno";
-    }
-
-    @Override
-    public String giftBottle(String across, String high) {
-        return "una botella de " + across + " de diámetro y " + high + " de alto";
-    }
-
-    @Override
-    public String giftBottles(String across, String high) {
-        return "dos botellas de " + across + " de diámetro y " + high + " de alto";
-    }
-
-    @Override
-    public String giftBox(String sizes) {
-        return "una caja de " + sizes;
-    }
-
-    @Override
-    public String giftRoll(String across, String length) {
-        return "un rollo de " + across + " de diámetro y " + length + " de largo";
-    }
-
-    @Override
-    public String giftRound(String across) {
-        return "algo redondo de " + across + " de diámetro";
-    }
-
-    @Override
     public String knotFirst() {
         return "Poner la punta izquierda sobre la derecha. Pasarla por detrás y hacia arriba. Es la mitad del nudo.";
     }

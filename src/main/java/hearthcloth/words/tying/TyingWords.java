@@ -97,18 +97,6 @@ public interface TyingWords {
 
     String fourCornerTied();
 
-    String giftBooks(String sizes);
-
-    String giftBottle(String across, String high);
-
-    String giftBottles(String across, String high);
-
-    String giftBox(String sizes);
-
-    String giftRoll(String across, String length);
-
-    String giftRound(String across);
-
     String knotFirst();
 
     String knotPull();

@@ -159,73 +159,13 @@ public final class EnglishWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedBackFace() {
-        return "back";
-    }
-
-    @Override
     public String tiedByPatch() {
         return "Patch by patch";
     }
 
     @Override
-    public String tiedCanvas() {
-        return "The tied gift. Arrow keys turn it, plus and minus bring it nearer or farther, Home looks from a corner.";
-    }
-
-    @Override
-    public String tiedDown() {
-        return "Tip away";
-    }
-
-    @Override
-    public String tiedDrag() {
-        return "Drag it with a finger or the mouse, or use the arrow keys.";
-    }
-
-    @Override
-    public String tiedExample(String unit) {
-        return (unit.equals("in") ? "box 12 x 8 x 4 in" : "box 30 x 20 x 10 cm");
-    }
-
-    @Override
-    public String tiedFace() {
-        return "Face that shows outside";
-    }
-
-    @Override
-    public String tiedFarther() {
-        return "Farther";
-    }
-
-    @Override
     public String tiedFolds() {
         return "The folds on paper, to cut out and fold small";
-    }
-
-    @Override
-    public String tiedFromAbove() {
-        return "From above";
-    }
-
-    @Override
-    public String tiedFromCorner() {
-        return "From a corner";
-    }
-
-    @Override
-    public String tiedFromFront() {
-        return "From the front";
-    }
-
-    @Override
-    public String tiedFront() {
-        return "front";
-    }
-
-    @Override
-    public String tiedHow() {
-        return "How it is tied";
     }
 
     @Override
@@ -249,23 +189,18 @@ public final class EnglishWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedLeft() {
-        return "Turn left";
-    }
-
-    @Override
     public String tiedNear() {
         return "Drawn as the cloth is laid. Near the knot, about a hand wide, real cloth gathers up, and the ends fall where they will.";
     }
 
     @Override
-    public String tiedNearer() {
-        return "Nearer";
+    public String tiedNone() {
+        return "This cloth does not tie that gift.";
     }
 
     @Override
-    public String tiedNone() {
-        return "This cloth does not tie that gift.";
+    public String tiedOff() {
+        return "The gift off the middle";
     }
 
     @Override
@@ -279,28 +214,13 @@ public final class EnglishWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedQuarter(String turns) {
-        return (turns.equals("none") ? "as drawn" : turns.equals("one") ? "a quarter" : turns.equals("two") ? "half" : "three quarters");
-    }
-
-    @Override
-    public String tiedQuarters() {
-        return "Turn the cloth anticlockwise";
-    }
-
-    @Override
-    public String tiedRight() {
-        return "Turn right";
-    }
-
-    @Override
     public String tiedRightExample() {
         return "0; −2 is left";
     }
 
     @Override
-    public String tiedSay() {
-        return "Say what it is to be tied round: box 12 x 8 x 4 in, bottle 3 x 12 in, two bottles 3 x 12 in, ball 8 in, books 9 x 6 x 1 in, roll 2 x 16 in.";
+    public String tiedShare(String percent) {
+        return percent + " %";
     }
 
     @Override
@@ -314,33 +234,8 @@ public final class EnglishWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedTie() {
-        return "Tie";
-    }
-
-    @Override
-    public String tiedTurn() {
-        return "Turn the gift";
-    }
-
-    @Override
-    public String tiedTurned(String way) {
-        return (way.equals("left") ? "turned to the left" : way.equals("right") ? "turned to the right" : way.equals("up") ? "tipped towards you" : "tipped away");
-    }
-
-    @Override
-    public String tiedTurning() {
-        return "The gift, to turn";
-    }
-
-    @Override
-    public String tiedUp() {
-        return "Tip towards you";
-    }
-
-    @Override
-    public String tiedWhat() {
-        return "What is wrapped";
+    public String tiedSides() {
+        return "Look at it";
     }
 
     @Override

@@ -159,73 +159,13 @@ public final class FrenchWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedBackFace() {
-        return "verso";
-    }
-
-    @Override
     public String tiedByPatch() {
         return "Pièce par pièce";
     }
 
     @Override
-    public String tiedCanvas() {
-        return "Le cadeau noué. Les flèches le tournent, plus et moins l’approchent ou l’éloignent, Début le montre d’un coin.";
-    }
-
-    @Override
-    public String tiedDown() {
-        return "Incliner vers l’arrière";
-    }
-
-    @Override
-    public String tiedDrag() {
-        return "Faites-le glisser du doigt ou de la souris, ou utilisez les flèches.";
-    }
-
-    @Override
-    public String tiedExample(String unit) {
-        return (unit.equals("in") ? "box 12 x 8 x 4 in" : "box 30 x 20 x 10 cm");
-    }
-
-    @Override
-    public String tiedFace() {
-        return "Face visible";
-    }
-
-    @Override
-    public String tiedFarther() {
-        return "Plus loin";
-    }
-
-    @Override
     public String tiedFolds() {
         return "Les plis sur papier, à découper et à plier en petit";
-    }
-
-    @Override
-    public String tiedFromAbove() {
-        return "D’en haut";
-    }
-
-    @Override
-    public String tiedFromCorner() {
-        return "D’un coin";
-    }
-
-    @Override
-    public String tiedFromFront() {
-        return "De face";
-    }
-
-    @Override
-    public String tiedFront() {
-        return "recto";
-    }
-
-    @Override
-    public String tiedHow() {
-        return "Comment il est noué";
     }
 
     @Override
@@ -249,23 +189,18 @@ public final class FrenchWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedLeft() {
-        return "À gauche";
-    }
-
-    @Override
     public String tiedNear() {
         return "Dessiné tel que le tissu est posé. Près du nœud, sur une largeur de main, le vrai tissu se fronce, et les bouts tombent comme ils veulent.";
     }
 
     @Override
-    public String tiedNearer() {
-        return "Plus près";
+    public String tiedNone() {
+        return "Ce carré ne peut pas nouer ce cadeau.";
     }
 
     @Override
-    public String tiedNone() {
-        return "Ce carré ne peut pas nouer ce cadeau.";
+    public String tiedOff() {
+        return "Le cadeau hors du milieu";
     }
 
     @Override
@@ -279,28 +214,13 @@ public final class FrenchWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedQuarter(String turns) {
-        return (turns.equals("none") ? "comme dessiné" : turns.equals("one") ? "un quart" : turns.equals("two") ? "un demi" : "trois quarts");
-    }
-
-    @Override
-    public String tiedQuarters() {
-        return "Tourner le carré vers la gauche";
-    }
-
-    @Override
-    public String tiedRight() {
-        return "À droite";
-    }
-
-    @Override
     public String tiedRightExample() {
         return "0 ; −2 à gauche";
     }
 
     @Override
-    public String tiedSay() {
-        return "Écrivez ce qu’on emballe : box 30 x 20 x 10 cm (boîte), bottle 8 x 30 cm (bouteille), two bottles 8 x 30 cm (deux bouteilles), ball 20 cm (boule), books 22 x 15 x 3 cm (deux livres), roll 5 x 40 cm (rouleau).";
+    public String tiedShare(String percent) {
+        return percent + " %";
     }
 
     @Override
@@ -314,33 +234,8 @@ public final class FrenchWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedTie() {
-        return "Nœud";
-    }
-
-    @Override
-    public String tiedTurn() {
-        return "Tourner le cadeau";
-    }
-
-    @Override
-    public String tiedTurned(String way) {
-        return (way.equals("left") ? "tourné à gauche" : way.equals("right") ? "tourné à droite" : way.equals("up") ? "incliné vers vous" : "incliné vers l’arrière");
-    }
-
-    @Override
-    public String tiedTurning() {
-        return "Le cadeau, à tourner";
-    }
-
-    @Override
-    public String tiedUp() {
-        return "Incliner vers vous";
-    }
-
-    @Override
-    public String tiedWhat() {
-        return "Ce qu’on emballe";
+    public String tiedSides() {
+        return "Regarder";
     }
 
     @Override

@@ -159,73 +159,13 @@ public final class GermanWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedBackFace() {
-        return "Rückseite";
-    }
-
-    @Override
     public String tiedByPatch() {
         return "Flicken für Flicken";
     }
 
     @Override
-    public String tiedCanvas() {
-        return "Das gebundene Geschenk. Pfeiltasten drehen es, Plus und Minus holen es näher oder weiter weg, Pos 1 zeigt es von einer Ecke.";
-    }
-
-    @Override
-    public String tiedDown() {
-        return "Von dir weg kippen";
-    }
-
-    @Override
-    public String tiedDrag() {
-        return "Mit dem Finger oder der Maus ziehen, oder die Pfeiltasten benutzen.";
-    }
-
-    @Override
-    public String tiedExample(String unit) {
-        return (unit.equals("in") ? "box 12 x 8 x 4 in" : "box 30 x 20 x 10 cm");
-    }
-
-    @Override
-    public String tiedFace() {
-        return "Seite, die außen ist";
-    }
-
-    @Override
-    public String tiedFarther() {
-        return "Weiter weg";
-    }
-
-    @Override
     public String tiedFolds() {
         return "Die Falten auf Papier, zum Ausschneiden und Falten im Kleinen";
-    }
-
-    @Override
-    public String tiedFromAbove() {
-        return "Von oben";
-    }
-
-    @Override
-    public String tiedFromCorner() {
-        return "Von einer Ecke";
-    }
-
-    @Override
-    public String tiedFromFront() {
-        return "Von vorn";
-    }
-
-    @Override
-    public String tiedFront() {
-        return "Vorderseite";
-    }
-
-    @Override
-    public String tiedHow() {
-        return "Wie es gebunden ist";
     }
 
     @Override
@@ -249,23 +189,18 @@ public final class GermanWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedLeft() {
-        return "Nach links";
-    }
-
-    @Override
     public String tiedNear() {
         return "Gezeichnet, wie der Stoff gelegt ist. Nahe am Knoten, etwa eine Handbreit, rafft sich echter Stoff, und die Enden fallen, wie sie wollen.";
     }
 
     @Override
-    public String tiedNearer() {
-        return "Näher";
+    public String tiedNone() {
+        return "Um dieses Geschenk reicht das Tuch nicht.";
     }
 
     @Override
-    public String tiedNone() {
-        return "Um dieses Geschenk reicht das Tuch nicht.";
+    public String tiedOff() {
+        return "Das Geschenk neben der Mitte";
     }
 
     @Override
@@ -279,28 +214,13 @@ public final class GermanWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedQuarter(String turns) {
-        return (turns.equals("none") ? "wie gezeichnet" : turns.equals("one") ? "ein Viertel" : turns.equals("two") ? "halb" : "drei Viertel");
-    }
-
-    @Override
-    public String tiedQuarters() {
-        return "Das Tuch gegen den Uhrzeigersinn drehen";
-    }
-
-    @Override
-    public String tiedRight() {
-        return "Nach rechts";
-    }
-
-    @Override
     public String tiedRightExample() {
         return "0; −2 ist links";
     }
 
     @Override
-    public String tiedSay() {
-        return "Eintragen, was eingebunden wird: box 30 x 20 x 10 cm (Schachtel), bottle 8 x 30 cm (Flasche), two bottles 8 x 30 cm (zwei Flaschen), ball 20 cm (Kugel), books 22 x 15 x 3 cm (zwei Bücher), roll 5 x 40 cm (Rolle).";
+    public String tiedShare(String percent) {
+        return percent + " %";
     }
 
     @Override
@@ -314,33 +234,8 @@ public final class GermanWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedTie() {
-        return "Bindung";
-    }
-
-    @Override
-    public String tiedTurn() {
-        return "Das Geschenk drehen";
-    }
-
-    @Override
-    public String tiedTurned(String way) {
-        return (way.equals("left") ? "nach links gedreht" : way.equals("right") ? "nach rechts gedreht" : way.equals("up") ? "zu dir gekippt" : "von dir weg gekippt");
-    }
-
-    @Override
-    public String tiedTurning() {
-        return "Das Geschenk zum Drehen";
-    }
-
-    @Override
-    public String tiedUp() {
-        return "Zu dir kippen";
-    }
-
-    @Override
-    public String tiedWhat() {
-        return "Was eingebunden wird";
+    public String tiedSides() {
+        return "Ansehen";
     }
 
     @Override

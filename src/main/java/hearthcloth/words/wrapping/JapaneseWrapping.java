@@ -159,73 +159,13 @@ public final class JapaneseWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedBackFace() {
-        return "背面";
-    }
-
-    @Override
     public String tiedByPatch() {
         return "ピースごとに";
     }
 
     @Override
-    public String tiedCanvas() {
-        return "結んだ品物。矢印キーで回し、プラスとマイナスで近づけたり遠ざけたり、Home で角から見ます。";
-    }
-
-    @Override
-    public String tiedDown() {
-        return "向こうに傾ける";
-    }
-
-    @Override
-    public String tiedDrag() {
-        return "指かマウスでドラッグするか、矢印キーを使います。";
-    }
-
-    @Override
-    public String tiedExample(String unit) {
-        return (unit.equals("in") ? "box 12 x 8 x 4 in" : "box 30 x 20 x 10 cm");
-    }
-
-    @Override
-    public String tiedFace() {
-        return "外に見える面";
-    }
-
-    @Override
-    public String tiedFarther() {
-        return "遠く";
-    }
-
-    @Override
     public String tiedFolds() {
         return "紙の折り線（切り抜いて小さく折る）";
-    }
-
-    @Override
-    public String tiedFromAbove() {
-        return "上から";
-    }
-
-    @Override
-    public String tiedFromCorner() {
-        return "角から";
-    }
-
-    @Override
-    public String tiedFromFront() {
-        return "正面から";
-    }
-
-    @Override
-    public String tiedFront() {
-        return "正面";
-    }
-
-    @Override
-    public String tiedHow() {
-        return "結び方";
     }
 
     @Override
@@ -249,23 +189,18 @@ public final class JapaneseWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedLeft() {
-        return "左へ回す";
-    }
-
-    @Override
     public String tiedNear() {
         return "布を置いたとおりに描いています。結び目の近く（手幅ほど）では実際の布は寄り、端は思い思いに落ちます。";
     }
 
     @Override
-    public String tiedNearer() {
-        return "近く";
+    public String tiedNone() {
+        return "この布では、その品物は包めません。";
     }
 
     @Override
-    public String tiedNone() {
-        return "この布では、その品物は包めません。";
+    public String tiedOff() {
+        return "品物を中心からずらす";
     }
 
     @Override
@@ -279,28 +214,13 @@ public final class JapaneseWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedQuarter(String turns) {
-        return (turns.equals("none") ? "図のまま" : turns.equals("one") ? "90 度" : turns.equals("two") ? "180 度" : "270 度");
-    }
-
-    @Override
-    public String tiedQuarters() {
-        return "布を反時計回りに回す";
-    }
-
-    @Override
-    public String tiedRight() {
-        return "右へ回す";
-    }
-
-    @Override
     public String tiedRightExample() {
         return "0、−2 は左";
     }
 
     @Override
-    public String tiedSay() {
-        return "何を包むか書いてください：box 30 x 20 x 10 cm（箱）、bottle 8 x 30 cm（瓶）、two bottles 8 x 30 cm（瓶 2 本）、ball 20 cm（丸いもの）、books 22 x 15 x 3 cm（本 2 冊）、roll 5 x 40 cm（巻物）。";
+    public String tiedShare(String percent) {
+        return percent + "％";
     }
 
     @Override
@@ -314,33 +234,8 @@ public final class JapaneseWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedTie() {
-        return "結び方";
-    }
-
-    @Override
-    public String tiedTurn() {
-        return "品物を回す";
-    }
-
-    @Override
-    public String tiedTurned(String way) {
-        return (way.equals("left") ? "左へ回しました" : way.equals("right") ? "右へ回しました" : way.equals("up") ? "手前に傾けました" : "向こうに傾けました");
-    }
-
-    @Override
-    public String tiedTurning() {
-        return "回して見る品物";
-    }
-
-    @Override
-    public String tiedUp() {
-        return "手前に傾ける";
-    }
-
-    @Override
-    public String tiedWhat() {
-        return "包むもの";
+    public String tiedSides() {
+        return "見る向き";
     }
 
     @Override

@@ -159,73 +159,13 @@ public final class KoreanWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedBackFace() {
-        return "뒷면";
-    }
-
-    @Override
     public String tiedByPatch() {
         return "조각마다";
     }
 
     @Override
-    public String tiedCanvas() {
-        return "묶은 선물. 화살표 키로 돌리고, 더하기와 빼기로 가깝게 또는 멀게 하고, Home은 모서리에서 봅니다.";
-    }
-
-    @Override
-    public String tiedDown() {
-        return "뒤로 기울이기";
-    }
-
-    @Override
-    public String tiedDrag() {
-        return "손가락이나 마우스로 끌거나 화살표 키를 쓰세요.";
-    }
-
-    @Override
-    public String tiedExample(String unit) {
-        return (unit.equals("in") ? "box 12 x 8 x 4 in" : "box 30 x 20 x 10 cm");
-    }
-
-    @Override
-    public String tiedFace() {
-        return "밖으로 보이는 면";
-    }
-
-    @Override
-    public String tiedFarther() {
-        return "멀리";
-    }
-
-    @Override
     public String tiedFolds() {
         return "종이 접는 선: 오려서 작게 접어 보기";
-    }
-
-    @Override
-    public String tiedFromAbove() {
-        return "위에서";
-    }
-
-    @Override
-    public String tiedFromCorner() {
-        return "모서리에서";
-    }
-
-    @Override
-    public String tiedFromFront() {
-        return "앞에서";
-    }
-
-    @Override
-    public String tiedFront() {
-        return "앞면";
-    }
-
-    @Override
-    public String tiedHow() {
-        return "묶는 방법";
     }
 
     @Override
@@ -249,23 +189,18 @@ public final class KoreanWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedLeft() {
-        return "왼쪽으로";
-    }
-
-    @Override
     public String tiedNear() {
         return "보자기를 놓은 대로 그렸습니다. 매듭 가까이(한 뼘쯤)에서는 실제 천이 주름지고, 끝은 제멋대로 떨어집니다.";
     }
 
     @Override
-    public String tiedNearer() {
-        return "가까이";
+    public String tiedNone() {
+        return "이 보자기로는 그 선물을 묶을 수 없습니다.";
     }
 
     @Override
-    public String tiedNone() {
-        return "이 보자기로는 그 선물을 묶을 수 없습니다.";
+    public String tiedOff() {
+        return "선물을 가운데에서 벗어나게";
     }
 
     @Override
@@ -279,28 +214,13 @@ public final class KoreanWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedQuarter(String turns) {
-        return (turns.equals("none") ? "그린 대로" : turns.equals("one") ? "90도" : turns.equals("two") ? "180도" : "270도");
-    }
-
-    @Override
-    public String tiedQuarters() {
-        return "보자기를 시계 반대 방향으로 돌리기";
-    }
-
-    @Override
-    public String tiedRight() {
-        return "오른쪽으로";
-    }
-
-    @Override
     public String tiedRightExample() {
         return "0, −2는 왼쪽";
     }
 
     @Override
-    public String tiedSay() {
-        return "무엇을 쌀지 적으세요: box 30 x 20 x 10 cm(상자), bottle 8 x 30 cm(병), two bottles 8 x 30 cm(병 두 개), ball 20 cm(둥근 것), books 22 x 15 x 3 cm(책 두 권), roll 5 x 40 cm(두루마리).";
+    public String tiedShare(String percent) {
+        return percent + "%";
     }
 
     @Override
@@ -314,33 +234,8 @@ public final class KoreanWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedTie() {
-        return "묶기";
-    }
-
-    @Override
-    public String tiedTurn() {
-        return "선물 돌리기";
-    }
-
-    @Override
-    public String tiedTurned(String way) {
-        return (way.equals("left") ? "왼쪽으로 돌림" : way.equals("right") ? "오른쪽으로 돌림" : way.equals("up") ? "앞으로 기울임" : "뒤로 기울임");
-    }
-
-    @Override
-    public String tiedTurning() {
-        return "돌려 보는 선물";
-    }
-
-    @Override
-    public String tiedUp() {
-        return "앞으로 기울이기";
-    }
-
-    @Override
-    public String tiedWhat() {
-        return "싸는 것";
+    public String tiedSides() {
+        return "보는 방향";
     }
 
     @Override

@@ -159,73 +159,13 @@ public final class SpanishWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedBackFace() {
-        return "reverso";
-    }
-
-    @Override
     public String tiedByPatch() {
         return "Pieza por pieza";
     }
 
     @Override
-    public String tiedCanvas() {
-        return "El regalo atado. Las flechas lo giran, más y menos lo acercan o alejan, Inicio lo muestra desde una esquina.";
-    }
-
-    @Override
-    public String tiedDown() {
-        return "Inclinar hacia atrás";
-    }
-
-    @Override
-    public String tiedDrag() {
-        return "Arrástrelo con el dedo o el ratón, o use las flechas.";
-    }
-
-    @Override
-    public String tiedExample(String unit) {
-        return (unit.equals("in") ? "box 12 x 8 x 4 in" : "box 30 x 20 x 10 cm");
-    }
-
-    @Override
-    public String tiedFace() {
-        return "Cara que se ve";
-    }
-
-    @Override
-    public String tiedFarther() {
-        return "Más lejos";
-    }
-
-    @Override
     public String tiedFolds() {
         return "Los dobleces en papel, para recortar y doblar en pequeño";
-    }
-
-    @Override
-    public String tiedFromAbove() {
-        return "Desde arriba";
-    }
-
-    @Override
-    public String tiedFromCorner() {
-        return "Desde una esquina";
-    }
-
-    @Override
-    public String tiedFromFront() {
-        return "De frente";
-    }
-
-    @Override
-    public String tiedFront() {
-        return "anverso";
-    }
-
-    @Override
-    public String tiedHow() {
-        return "Cómo está atado";
     }
 
     @Override
@@ -249,23 +189,18 @@ public final class SpanishWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedLeft() {
-        return "A la izquierda";
-    }
-
-    @Override
     public String tiedNear() {
         return "Dibujado como se coloca la tela. Cerca del nudo, a una mano más o menos, la tela real se frunce y las puntas caen como quieren.";
     }
 
     @Override
-    public String tiedNearer() {
-        return "Más cerca";
+    public String tiedNone() {
+        return "Este paño no sirve para atar ese regalo.";
     }
 
     @Override
-    public String tiedNone() {
-        return "Este paño no sirve para atar ese regalo.";
+    public String tiedOff() {
+        return "El regalo fuera del centro";
     }
 
     @Override
@@ -279,28 +214,13 @@ public final class SpanishWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedQuarter(String turns) {
-        return (turns.equals("none") ? "como está" : turns.equals("one") ? "un cuarto" : turns.equals("two") ? "media vuelta" : "tres cuartos");
-    }
-
-    @Override
-    public String tiedQuarters() {
-        return "Girar el paño hacia la izquierda";
-    }
-
-    @Override
-    public String tiedRight() {
-        return "A la derecha";
-    }
-
-    @Override
     public String tiedRightExample() {
         return "0; −2 a la izquierda";
     }
 
     @Override
-    public String tiedSay() {
-        return "Escriba lo que se envuelve: box 30 x 20 x 10 cm (caja), bottle 8 x 30 cm (botella), two bottles 8 x 30 cm (dos botellas), ball 20 cm (bola), books 22 x 15 x 3 cm (dos libros), roll 5 x 40 cm (rollo).";
+    public String tiedShare(String percent) {
+        return percent + " %";
     }
 
     @Override
@@ -314,33 +234,8 @@ public final class SpanishWrapping implements WrappingWords {
     }
 
     @Override
-    public String tiedTie() {
-        return "Atado";
-    }
-
-    @Override
-    public String tiedTurn() {
-        return "Girar el regalo";
-    }
-
-    @Override
-    public String tiedTurned(String way) {
-        return (way.equals("left") ? "girado a la izquierda" : way.equals("right") ? "girado a la derecha" : way.equals("up") ? "inclinado hacia usted" : "inclinado hacia atrás");
-    }
-
-    @Override
-    public String tiedTurning() {
-        return "El regalo, para girar";
-    }
-
-    @Override
-    public String tiedUp() {
-        return "Inclinar hacia usted";
-    }
-
-    @Override
-    public String tiedWhat() {
-        return "Lo que se envuelve";
+    public String tiedSides() {
+        return "Mirarlo";
     }
 
     @Override

@@ -79,33 +79,9 @@ public interface WrappingWords {
 
     String tiedBack();
 
-    String tiedBackFace();
-
     String tiedByPatch();
 
-    String tiedCanvas();
-
-    String tiedDown();
-
-    String tiedDrag();
-
-    String tiedExample(String unit);
-
-    String tiedFace();
-
-    String tiedFarther();
-
     String tiedFolds();
-
-    String tiedFromAbove();
-
-    String tiedFromCorner();
-
-    String tiedFromFront();
-
-    String tiedFront();
-
-    String tiedHow();
 
     String tiedHowTie(String tie);
 
@@ -115,43 +91,25 @@ public interface WrappingWords {
 
     String tiedLacks();
 
-    String tiedLeft();
-
     String tiedNear();
 
-    String tiedNearer();
-
     String tiedNone();
+
+    String tiedOff();
 
     String tiedOffAway(String unit);
 
     String tiedOffRight(String unit);
 
-    String tiedQuarter(String turns);
-
-    String tiedQuarters();
-
-    String tiedRight();
-
     String tiedRightExample();
 
-    String tiedSay();
+    String tiedShare(String percent);
 
     String tiedShow();
 
     String tiedShows();
 
-    String tiedTie();
-
-    String tiedTurn();
-
-    String tiedTurned(String way);
-
-    String tiedTurning();
-
-    String tiedUp();
-
-    String tiedWhat();
+    String tiedSides();
 
     String title(String cloth);
 

@@ -5,6 +5,9 @@ import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
 import java.util.ArrayList;
@@ -31,8 +34,8 @@ public record AllCut(Project cloth, int next) {
     }
 
     /** How this is called in the journal. */
-    public static String label(String name) {
-        return "cut " + name;
+    public static Sentence label(String name) {
+        return MendingSentences.deedAllCut(Argument.text(name));
     }
 
     private Deed.Pieces pieces(Plan plan) {

@@ -6,9 +6,11 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.ShortBar;
 import hearthcloth.sew.machine.AtTheMachine;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.BenchFact;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -59,9 +61,8 @@ public final class BarTooShort {
         int from = isNew ? Math.min(done, done(way.resewn().plan())) : done;
         Optional<BenchFact> opened =
                 from == done ? Optional.empty() : Optional.of(new BenchFact.Unpicked(from, done, List.of(bar), false));
-        String words = way.kind().words();
-        String label =
-                "bar " + bar + " too short: " + words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+        Sentence label =
+                MendingSentences.deedShort(Argument.text(bar), way.kind().name());
         return new SewnOn(way.design(), way.resewn()).of(label, bench.cloth(), opened, Deed.Pieces.NONE);
     }
 

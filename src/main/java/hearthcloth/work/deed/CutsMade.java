@@ -1,5 +1,7 @@
 package hearthcloth.work.deed;
 
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
 import java.util.List;
@@ -28,15 +30,18 @@ public record CutsMade(Project cloth, Set<String> ticked) {
         if (more.isEmpty() && fewer.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(more.isEmpty() ? told("not yet ", fewer, false) : told("", more, true));
+        return Optional.of(more.isEmpty() ? told(fewer, false) : told(more, true));
     }
 
-    private static Deed told(String not, Set<String> cuts, boolean made) {
+    private static Deed told(Set<String> cuts, boolean made) {
         String first = cuts.iterator().next();
-        String piece = first.substring(0, first.indexOf(':'));
-        String what = cuts.size() == 1
-                ? "cut " + first.substring(first.indexOf(':') + 1) + " of piece " + piece
-                : "cuts of piece " + piece;
-        return Deed.of(not + what, new BenchFact.Cut(List.copyOf(cuts), made));
+        int colon = first.indexOf(':');
+        return Deed.of(
+                MendingSentences.deedCut(
+                        cuts.size(),
+                        Argument.text(first.substring(colon + 1)),
+                        made ? "yes" : "no",
+                        Argument.text(first.substring(0, colon))),
+                new BenchFact.Cut(List.copyOf(cuts), made));
     }
 }

@@ -3,6 +3,7 @@ package hearthcloth.work.deed;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
 import java.util.List;
@@ -17,7 +18,7 @@ import java.util.Optional;
  *     only the bench is another
  * @param pieces what went out of the stash and came into it
  */
-public record Deed(String label, Optional<BenchFact> fact, Optional<Project> edited, Pieces pieces) {
+public record Deed(Sentence label, Optional<BenchFact> fact, Optional<Project> edited, Pieces pieces) {
 
     /** Pieces that go and pieces that come. */
     public record Pieces(List<Piece> gone, List<Piece> come) {
@@ -34,11 +35,16 @@ public record Deed(String label, Optional<BenchFact> fact, Optional<Project> edi
         }
     }
 
-    static Deed of(String label, BenchFact fact) {
+    /** The cloth is another, and nothing else; {@code label} says it in her own words. */
+    public static Deed edited(String label, Project edited) {
+        return of(Sentence.itself(label), edited, Pieces.NONE);
+    }
+
+    static Deed of(Sentence label, BenchFact fact) {
         return new Deed(label, Optional.of(fact), Optional.empty(), Pieces.NONE);
     }
 
-    static Deed of(String label, Project edited, Pieces pieces) {
+    static Deed of(Sentence label, Project edited, Pieces pieces) {
         return new Deed(label, Optional.empty(), Optional.of(edited), pieces);
     }
 

@@ -4,6 +4,8 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.RemainingPlan;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import java.util.List;
@@ -47,7 +49,9 @@ public final class LateSpoiled {
         int bars = SewingSoFar.of(was, bench.ruler()).bars();
         RemainingPlan.Answer answer = slip.fit(bars, was.design(), bench.table(), budget);
         if (answer instanceof RemainingPlan.Answer.Made made) {
-            String label = wrong.isEmpty() ? "planned again what is still to cut" : "a mistake in piece " + wrong;
+            Sentence label = wrong.isEmpty()
+                    ? MendingSentences.deedAgain("late")
+                    : MendingSentences.deedMistake(Argument.text(wrong));
             return new Outcome.Planned(new SewnOn(was.design(), made.resewn())
                     .of(label, was, Optional.empty(), new Deed.Pieces(slip.gone(), slip.come())));
         }

@@ -6,6 +6,8 @@ import hearthcloth.plan.rework.CutSoFar;
 import hearthcloth.plan.rework.Miscut;
 import hearthcloth.plan.rework.MiscutWays;
 import hearthcloth.plan.rework.WayOn;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Optional;
@@ -30,11 +32,11 @@ public final class PatchTooSmall {
         return Miscut.next(bench.plan(), bench.cloth().bench().ticked(), piece)
                 .map(patch -> Miscut.of(bench.plan(), bench.cloth().bench().ticked(), patch, measured))
                 .map(miscut -> new PatchTooSmall(
-                        bench, new MiscutWays(miscut, bench.cloth().design(), bench.stash(), bench.ruler())));
+                        bench, new MiscutWays(miscut, bench.cloth().design(), bench.stash())));
     }
 
     /** How much it is too small, in a sentence. */
-    public String told() {
+    public Sentence told() {
         return ways.told();
     }
 
@@ -49,7 +51,7 @@ public final class PatchTooSmall {
         Project now = new Project(
                 way.design(), Optional.of(way.plan()), List.of(), was.bench().withTicked(way.made()), was.life());
         return Deed.of(
-                "planned again after a mistake",
+                MendingSentences.deedAgain("small"),
                 now,
                 new Deed.Pieces(List.of(), CutSoFar.freed(bench.plan(), way.plan(), bench.next())));
     }

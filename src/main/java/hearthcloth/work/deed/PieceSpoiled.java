@@ -6,6 +6,8 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.DesignFit;
 import hearthcloth.plan.rework.MiscutRecovery;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
 import hearthcloth.work.Project;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +50,7 @@ public final class PieceSpoiled {
     public Outcome planned(String name, Budget budget) {
         Project was = bench.cloth();
         DesignFit.Answer answer =
-                slip.fit(bench.plan(), was.design(), slip.stash(bench.stash()), bench.ruler(), name, budget);
+                slip.fit(bench.plan(), was.design(), slip.stash(bench.stash()), name, budget);
         Optional<Plan> plan =
                 answer instanceof DesignFit.Answer.Made made ? Optional.of(made.plan()) : Optional.empty();
         List<Piece> come = plan.map(slip::come).orElse(slip.come());
@@ -61,6 +63,6 @@ public final class PieceSpoiled {
         int cut = slip.patches().values().stream().mapToInt(List::size).sum();
         int used = plan.map(found -> Math.toIntExact(slip.usedAsTheyAre(found))).orElse(0);
         return new Outcome(
-                Deed.of("a mistake in piece " + wrong, now, new Deed.Pieces(slip.gone(), come)), plan, cut, used);
+                Deed.of(MendingSentences.deedMistake(Argument.text(wrong)), now, new Deed.Pieces(slip.gone(), come)), plan, cut, used);
     }
 }

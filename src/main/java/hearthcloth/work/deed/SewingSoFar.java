@@ -6,6 +6,9 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.sew.Guide;
 import hearthcloth.sew.machine.AtTheMachine;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
@@ -80,7 +83,9 @@ public record SewingSoFar(Project cloth, List<AtTheMachine> steps) {
         if (step != cloth.bench().sewn() || step >= steps.size()) {
             return Optional.empty();
         }
-        String label = bar(steps.get(step)).map(bar -> "sewed " + bar + " on").orElse("step " + (step + 1) + " sewn");
+        Sentence label = bar(steps.get(step))
+                .map(bar -> MendingSentences.deedSewn(Argument.text(bar), Argument.text(""), "bar"))
+                .orElseGet(() -> MendingSentences.deedSewn(Argument.number(step + 1L), Argument.text(""), "step"));
         return Optional.of(Deed.of(label, new BenchFact.Sewn(step, seam(step), now.toString(), null, isLast(step))));
     }
 
@@ -91,13 +96,16 @@ public record SewingSoFar(Project cloth, List<AtTheMachine> steps) {
             return Optional.empty();
         }
         int undone = Math.min(to, steps.size()) - from - 1;
-        String title = steps.get(Math.min(from, steps.size() - 1)).task().title();
+        Optional<String> first = bar(steps.get(Math.min(from, steps.size() - 1)));
         List<String> bars = new ArrayList<>();
         steps.subList(Math.min(from, steps.size()), Math.min(to, steps.size()))
                 .forEach(step -> bar(step).ifPresent(bars::add));
         Collections.reverse(bars);
         return Optional.of(Deed.of(
-                "unpicked: " + title + (undone > 0 ? " and " + undone + " more" : ""),
+                MendingSentences.deedUnpicked(
+                        Math.max(0, undone),
+                        first.map(Argument::text).orElse(Argument.number(from + 1L)),
+                        first.isPresent() ? "bar" : "step"),
                 new BenchFact.Unpicked(from, to, bars, cloth.life().stage() == Stage.SEWN)));
     }
 }

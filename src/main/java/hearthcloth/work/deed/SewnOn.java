@@ -3,6 +3,7 @@ package hearthcloth.work.deed;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.rework.RemainingPlan.Resewn;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
 import hearthcloth.work.Project.Stage;
@@ -22,7 +23,7 @@ record SewnOn(Design design, Resewn resewn) {
      * @param fact what happened on the bench with it
      * @param before pieces that went and came before it was planned
      */
-    Deed of(String label, Project was, Optional<BenchFact> fact, Deed.Pieces before) {
+    Deed of(Sentence label, Project was, Optional<BenchFact> fact, Deed.Pieces before) {
         List<Piece> come = new ArrayList<>(before.come());
         come.addAll(resewn.come());
         Project now = Deed.planned(was, design, resewn.plan())

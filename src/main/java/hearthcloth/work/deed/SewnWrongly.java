@@ -5,6 +5,9 @@ import hearthcloth.cloth.Place;
 import hearthcloth.cloth.Showing;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.rework.OtherEdge;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import java.util.Optional;
 
@@ -18,15 +21,9 @@ public record SewnWrongly(SewingSoFar sewing, String bar, Wrong wrong) {
     /** What is wrong about it. */
     public enum Wrong {
         /** It lies the other side up. */
-        FACE("the other side up"),
+        FACE,
         /** It is on another side of the work. */
-        EDGE("on the other side of the work");
-
-        private final String left;
-
-        Wrong(String left) {
-            this.left = left;
-        }
+        EDGE;
 
         /** As a form says it. */
         public String key() {
@@ -57,7 +54,7 @@ public record SewnWrongly(SewingSoFar sewing, String bar, Wrong wrong) {
     /** The bar left as it was sewn; empty where the rest would not fit it. */
     public Optional<Deed> left() {
         Project was = sewing.cloth();
-        String label = "bar " + bar + " left " + wrong.left;
+        Sentence label = MendingSentences.deedLeft(Argument.text(bar), wrong.name());
         if (wrong == Wrong.FACE) {
             return Optional.of(Deed.of(
                     label, Deed.planned(was, was.design(), OtherEdge.otherSideUp(plan(), bar)), Deed.Pieces.NONE));

@@ -8,6 +8,9 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.SewnCloth;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.BenchFact;
 import java.time.Instant;
 import java.util.List;
@@ -85,7 +88,7 @@ public final class WorkMeasured {
     public Map<Way, Design> ways() {
         Map<Way, Design> ways = new java.util.EnumMap<>(Way.class);
         ways.put(Way.ACCEPT, asSewn.design());
-        Size wanted = bench.plan().cloth().finished();
+        Size wanted = new SewnCloth(bench.cloth().design(), bars - 1).meant();
         asSewn.towards(wanted)
                 .filter(design -> !design.equals(asSewn.design()))
                 .ifPresent(design -> ways.put(Way.KEEP, design));
@@ -114,8 +117,9 @@ public final class WorkMeasured {
     }
 
     /** What she measured, under the name of its bar: {@code sewed 2B on, 41.2 × 30 cm}. */
-    private String label() {
-        return "sewed " + slot().place().bar() + " on, " + written(taken.real());
+    private Sentence label() {
+        return MendingSentences.deedSewn(
+                Argument.text(slot().place().bar()), Argument.of(taken.real(), Rounding.NEAREST), "measured");
     }
 
     private BenchFact fact(Instant now) {

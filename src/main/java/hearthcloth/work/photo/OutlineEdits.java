@@ -1,13 +1,16 @@
 package hearthcloth.work.photo;
 
 import hearthcloth.geometry.Point;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Remeasurement;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.FloorScale;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -23,9 +26,6 @@ import java.util.function.UnaryOperator;
  * outline is refused with a sentence.
  */
 public final class OutlineEdits {
-
-    private static final String NO_OUTLINE = "that would leave no outline; a piece has three corners or more, none of"
-            + " them on the other side of its rim. Nothing was changed";
 
     /** The most corners that one taps one after another. */
     public static final int MOST_DRAWN = 12;
@@ -66,7 +66,7 @@ public final class OutlineEdits {
     private static List<Point> corners(PhotoSorting was, String key, int i) {
         List<Point> corners = new ArrayList<>(was.piece(key).piece().outline().picture());
         if (i < 0 || i >= corners.size()) {
-            throw new MeasureException("this piece has no such corner any more");
+            throw new RefusedException(PhotographingSentences.outlineCorner());
         }
         return corners;
     }
@@ -83,7 +83,7 @@ public final class OutlineEdits {
         OutlineOrigin rim =
                 piece.rim() instanceof OutlineOrigin.Drawn drawn ? change.apply(drawn) : new OutlineOrigin.Moved();
         ReadPiece now =
-                outlined(piece, corners, rim, Optional.empty()).orElseThrow(() -> new MeasureException(NO_OUTLINE));
+                outlined(piece, corners, rim, Optional.empty()).orElseThrow(() -> new RefusedException(PhotographingSentences.outlineNone()));
         Optional<MarkedGrain> grain = piece.grain()
                 .flatMap(old -> outlined(piece, corners, rim, Optional.of(old.angleRad()))
                         .map(along -> new MarkedGrain(old.angleRad(), along.usable())));
@@ -129,8 +129,8 @@ public final class OutlineEdits {
             Collection<String> names) {
         List<Placed> corners = apart(placed);
         List<Point> spots = corners.stream().map(Placed::at).toList();
-        fault(spots).ifPresent(words -> {
-            throw new MeasureException(words + ". Nothing was added");
+        fault(spots).ifPresent(fault -> {
+            throw new RefusedException(said(fault));
         });
         List<Double> pixels = corners.stream()
                 .map(corner -> Math.max(Remeasurement.PIXELS, corner.pixels()))
@@ -138,7 +138,7 @@ public final class OutlineEdits {
         PieceOutline outline = scale.byHand(spots);
         LargestRectangle.Box most = LargestRectangle.inside(outline.floor());
         if (Math.min(most.width(), most.height()) < LEAST_MM) {
-            throw new MeasureException(fault(Remeasurement.Fault.SMALL) + ". Nothing was added");
+            throw new RefusedException(said(Remeasurement.Fault.SMALL));
         }
         ReadPiece piece = byHand.drawn(was.next(taken), spots, pixels, look.apply(outline), others(was, ""));
         return was.with(piece, new OutlineOrigin.Drawn(pixels), names);
@@ -162,27 +162,19 @@ public final class OutlineEdits {
         return one.at().to(other.at()) < 1;
     }
 
-    private Optional<String> fault(List<Point> spots) {
+    private Optional<Remeasurement.Fault> fault(List<Point> spots) {
         if (spots.size() > MOST_DRAWN) {
-            return Optional.of(fault(Remeasurement.Fault.TOO_MANY));
+            return Optional.of(Remeasurement.Fault.TOO_MANY);
         }
         if (!spots.stream().allMatch(spot -> inPicture(spot).equals(spot))) {
-            return Optional.of(fault(Remeasurement.Fault.OUTSIDE));
+            return Optional.of(Remeasurement.Fault.OUTSIDE);
         }
-        return byHand.fault(spots).map(OutlineEdits::fault);
+        return byHand.fault(spots);
     }
 
-    private static String fault(Remeasurement.Fault fault) {
-        return switch (fault) {
-            case TOO_FEW -> "a piece has three corners or more; place another one";
-            case TOO_MANY ->
-                "a piece is drawn with " + MOST_DRAWN + " corners at most; take some back, and put more in its sides"
-                        + " afterwards";
-            case OUTSIDE -> "a corner lies outside the picture; take it back and place it on the photograph";
-            case CROSSING ->
-                "two of its sides cross; take the last corners back, and place them one after another round the piece";
-            case SMALL -> "nothing of 1 cm by 1 cm can be cut from that; a piece is larger";
-        };
+    private static Sentence said(Remeasurement.Fault fault) {
+        String named = fault == Remeasurement.Fault.TOO_FEW ? "FEW" : fault.name();
+        return PhotographingSentences.outlineFault(named, Argument.number(MOST_DRAWN));
     }
 
     /**
@@ -200,8 +192,7 @@ public final class OutlineEdits {
             Collection<String> taken) {
         ReadPiece whole = was.piece(key).piece();
         List<ReadPiece> parts = byHand.split(whole, a, b)
-                .orElseThrow(() -> new MeasureException(
-                        "the line does not part piece " + key + " in two; draw it right across. Nothing was changed"));
+                .orElseThrow(() -> new RefusedException(PhotographingSentences.outlineSplit(Argument.text(key))));
         List<PieceAppearance> seen = looks.apply(whole, parts);
         List<SortedPiece> dyed = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
@@ -226,13 +217,13 @@ public final class OutlineEdits {
     /** Marks the direction of the grain by a line of the picture; from then on the usable rectangle lies along it. */
     public PhotoSorting grain(PhotoSorting was, String key, Point a, Point b) {
         if (Math.hypot(b.x() - a.x(), b.y() - a.y()) < 1) {
-            throw new MeasureException("the line is too short to tell a direction. Nothing was changed");
+            throw new RefusedException(PhotographingSentences.outlineGrain());
         }
         SortedPiece piece = was.piece(key);
         double angle = byHand.direction(a, b);
         ReadPiece along = piece.byHand()
                 ? outlined(piece, piece.piece().outline().picture(), piece.rim(), Optional.of(angle))
-                        .orElseThrow(() -> new MeasureException(NO_OUTLINE))
+                        .orElseThrow(() -> new RefusedException(PhotographingSentences.outlineNone()))
                 : byHand.along(piece.piece(), Optional.of(angle));
         return was.with(piece.grained(Optional.of(new MarkedGrain(angle, along.usable()))));
     }

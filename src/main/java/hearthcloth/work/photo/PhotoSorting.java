@@ -4,6 +4,9 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.photo.FabricClusters;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.sentence.RefusedException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -75,7 +78,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
      */
     public SortedPiece piece(String key) {
         return find(key)
-                .orElseThrow(() -> new MeasureException("there is no piece " + key + " on this photograph any more"));
+                .orElseThrow(() -> new RefusedException(PhotographingSentences.gonePiece(Argument.text(key))));
     }
 
     public Optional<SortedPiece> find(String key) {
@@ -91,7 +94,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
         return groups.stream()
                 .filter(group -> group.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new MeasureException("that fabric is not on this photograph any more"));
+                .orElseThrow(() -> new RefusedException(PhotographingSentences.goneFabric()));
     }
 
     /** The pieces of a fabric, in reading order. */

@@ -7,6 +7,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.Placing;
 import java.util.List;
 import java.util.stream.Stream;
@@ -27,8 +28,8 @@ public record Laying(Size cloth, Placing placing, boolean diamond) {
         double away = mm(cloth.height()) / 2 - y;
         double seen = placing.out() == Face.FRONT ? -right : right;
         double turn = placing.quarterTurns() * Math.PI / 2 - (diamond ? Math.PI / 4 : 0);
-        double u = seen * Math.cos(turn) - away * Math.sin(turn);
-        double v = seen * Math.sin(turn) + away * Math.cos(turn);
+        double u = seen * Elementary.cos(turn) - away * Elementary.sin(turn);
+        double v = seen * Elementary.sin(turn) + away * Elementary.cos(turn);
         return new Point(u - mm(placing.right()), v - mm(placing.away()));
     }
 
@@ -37,8 +38,8 @@ public record Laying(Size cloth, Placing placing, boolean diamond) {
         double u = point.x() + mm(placing.right());
         double v = point.y() + mm(placing.away());
         double turn = placing.quarterTurns() * Math.PI / 2 - (diamond ? Math.PI / 4 : 0);
-        double seen = u * Math.cos(turn) + v * Math.sin(turn);
-        double away = v * Math.cos(turn) - u * Math.sin(turn);
+        double seen = u * Elementary.cos(turn) + v * Elementary.sin(turn);
+        double away = v * Elementary.cos(turn) - u * Elementary.sin(turn);
         double right = placing.out() == Face.FRONT ? -seen : seen;
         return new Point(right + mm(cloth.width()) / 2, mm(cloth.height()) / 2 - away);
     }

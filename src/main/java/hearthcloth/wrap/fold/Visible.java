@@ -150,6 +150,6 @@ public record Visible(Fold fold, List<Piece> pieces) {
         return pieces.stream()
                 .filter(which)
                 .mapToDouble(piece -> piece.cloth().and(part).area())
-                .sum();
+                .reduce(0, Double::sum);
     }
 }

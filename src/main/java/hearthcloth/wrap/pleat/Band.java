@@ -4,6 +4,7 @@ import static hearthcloth.geometry.Vector.UP;
 
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
         for (int i = 1; i < places.length; i++) {
             double[] a = places[i - 1];
             double[] b = places[i];
-            double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+            double length = Elementary.hypot(b[0] - a[0], b[1] - a[1]);
             if (length > 1e-9) {
                 bands.add(new Band(a[0], a[1], gone, b[0], b[1], gone + length));
                 gone += length;
@@ -41,12 +42,12 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
     /** The unit vector outwards of strip i, on the cloth and, laid flat, in space. */
     public static Point way(int i) {
         double angle = 2 * Math.PI * i / SIDES;
-        return new Point(Math.cos(angle), Math.sin(angle));
+        return new Point(Elementary.cos(angle), Elementary.sin(angle));
     }
 
     /** How much half a strip widens for each unit of its length. */
     private double slope() {
-        return (r1 - r0) * Math.tan(HALF_ANGLE) / (s1 - s0);
+        return (r1 - r0) * Elementary.tan(HALF_ANGLE) / (s1 - s0);
     }
 
     public boolean widens() {
@@ -82,7 +83,7 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
     public Pleating pleating(Point from, Point axis, int i) {
         Vector out = Vector.flat(way(i));
         Vector side = UP.cross(out);
-        double half = r0 * Math.tan(HALF_ANGLE);
+        double half = r0 * Elementary.tan(HALF_ANGLE);
         if (Math.abs(slope()) < 1e-12) {
             return new Pleating.Parallel(from, axis, foot(out), rise(out), side, half);
         }
@@ -94,6 +95,6 @@ public record Band(double r0, double z0, double s0, double r1, double z1, double
                 foot(out).plus(rise(out).times(ahead)),
                 rise(out).times(sense),
                 side.times(sense),
-                Math.atan(Math.abs(slope())));
+                Elementary.atan(Math.abs(slope())));
     }
 }

@@ -3,6 +3,7 @@ package hearthcloth.wrap.pleat;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import java.util.ArrayList;
@@ -115,8 +116,8 @@ public record FreeEnd(Point from, Point axis, Vector at, Vector out, Vector side
     }
 
     private Vector pitched(double degrees) {
-        double angle = Math.toRadians(degrees);
-        return out.times(Math.cos(angle)).plus(up.times(Math.sin(angle)));
+        double angle = degrees * Elementary.DEGREE;
+        return out.times(Elementary.cos(angle)).plus(up.times(Elementary.sin(angle)));
     }
 
     private List<Facet> stretch(ConvexPolygon region, Stretch stretch, double end) {

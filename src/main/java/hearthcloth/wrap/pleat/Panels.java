@@ -6,6 +6,7 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
@@ -91,7 +92,7 @@ public record Panels(double halfL, double halfW, double height, ConvexPolygon cl
                 rim(way).minus(out.times(reach)),
                 out,
                 Vector.flat(way.left()).times(-1),
-                Math.atan(half(way.left()) / reach));
+                Elementary.atan(half(way.left()) / reach));
         ConvexPolygon region = flap(way).between(way, start(way), start(way) + reach);
         return fan.lay(region, Facet.Part.TOP, Sides.BOX.top());
     }

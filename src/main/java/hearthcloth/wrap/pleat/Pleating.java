@@ -3,6 +3,7 @@ package hearthcloth.wrap.pleat;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
@@ -72,7 +73,7 @@ public sealed interface Pleating {
 
         @Override
         public int pleat(Point point) {
-            return (int) Math.round(axis.left().dot(point.minus(origin)) / (2 * half));
+            return (int) Math.floor(axis.left().dot(point.minus(origin)) / (2 * half) + 0.5);
         }
     }
 
@@ -101,11 +102,11 @@ public sealed interface Pleating {
         @Override
         public int pleat(Point point) {
             Point way = point.minus(tip);
-            return (int) Math.round(Math.atan2(axis.left().dot(way), axis.dot(way)) / (2 * half));
+            return (int) Math.floor(Elementary.atan2(axis.left().dot(way), axis.dot(way)) / (2 * half) + 0.5);
         }
 
         Point ray(double angle) {
-            return axis.times(Math.cos(angle)).plus(axis.left().times(Math.sin(angle)));
+            return axis.times(Elementary.cos(angle)).plus(axis.left().times(Elementary.sin(angle)));
         }
     }
 }

@@ -1,6 +1,7 @@
 package hearthcloth.wrap.pleat;
 
 import hearthcloth.geometry.Vector;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.fold.ReefKnot;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,7 +119,7 @@ public record ReefStrands(List<Vector> first, List<Vector> second) {
         for (int i = 1; i < line.size(); i++) {
             double[] a = line.get(i - 1);
             double[] b = line.get(i);
-            sum += Math.sqrt(Math.pow(a[0] - b[0], 2) + Math.pow(a[1] - b[1], 2) + Math.pow(a[2] - b[2], 2));
+            sum += Elementary.hypot(Elementary.hypot(a[0] - b[0], a[1] - b[1]), a[2] - b[2]);
         }
         return sum;
     }

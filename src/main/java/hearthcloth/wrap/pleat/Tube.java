@@ -3,6 +3,7 @@ package hearthcloth.wrap.pleat;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
@@ -31,7 +32,7 @@ public record Tube(
     }
 
     private double inner() {
-        return side() / (2 * Math.tan(Math.PI / SIDES));
+        return side() / (2 * Elementary.tan(Math.PI / SIDES));
     }
 
     private Point axis() {
@@ -42,12 +43,12 @@ public record Tube(
 
     private Vector out(int m) {
         double angle = 2 * Math.PI * m / SIDES;
-        return down.times(Math.cos(angle)).plus(across.times(Math.sin(angle)));
+        return down.times(Elementary.cos(angle)).plus(across.times(Elementary.sin(angle)));
     }
 
     private Vector going(int m) {
         double angle = 2 * Math.PI * m / SIDES;
-        return across.times(Math.cos(angle)).plus(down.times(-Math.sin(angle)));
+        return across.times(Elementary.cos(angle)).plus(down.times(-Elementary.sin(angle)));
     }
 
     private ConvexPolygon strip(ConvexPolygon region, int m) {

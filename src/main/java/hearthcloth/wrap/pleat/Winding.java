@@ -5,6 +5,7 @@ import static hearthcloth.geometry.Vector.UP;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
 import hearthcloth.wrap.fold.Motion;
@@ -33,7 +34,7 @@ public record Winding(Point way, double start, double radius, Line line, double 
     }
 
     private double side() {
-        return 2 * radius * Math.tan(Band.HALF_ANGLE);
+        return 2 * radius * Elementary.tan(Band.HALF_ANGLE);
     }
 
     /** Lays all of the region from the line's foot to its end. */
@@ -58,8 +59,8 @@ public record Winding(Point way, double start, double radius, Line line, double 
         // the way across the band on the cloth, as it then runs on the wall: forwards and up for sign +1
         int sign = -sense() * (k % 2 == 0 ? 1 : -1);
         Point middle = way.times(start).plus(way.left().times(2 * k * half));
-        double cos = Math.cos(line.angle);
-        double sin = Math.sin(line.angle);
+        double cos = Elementary.cos(line.angle);
+        double sin = Elementary.sin(line.angle);
         Point along = way.times(cos).minus(way.left().times(sign * sin));
         Point up = way.times(sin).plus(way.left().times(sign * cos));
         ConvexPolygon above = pleat.above(up, up.dot(middle));
@@ -102,9 +103,9 @@ public record Winding(Point way, double start, double radius, Line line, double 
         Vector out = Vector.flat(Band.way(side(j)));
         Vector forward = UP.cross(out).times(sense());
         Vector rise = UP.times(upward);
-        Vector on = forward.times(Math.cos(line.angle)).plus(rise.times(Math.sin(line.angle)));
-        Vector across = rise.times(Math.cos(line.angle))
-                .minus(forward.times(Math.sin(line.angle)))
+        Vector on = forward.times(Elementary.cos(line.angle)).plus(rise.times(Elementary.sin(line.angle)));
+        Vector across = rise.times(Elementary.cos(line.angle))
+                .minus(forward.times(Elementary.sin(line.angle)))
                 .times(sign);
         Point from = way.times(start).plus(way.left().times(2 * k * half));
         Vector to = out.times(radius).minus(forward.times(j * side()));

@@ -10,6 +10,7 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
@@ -126,7 +127,7 @@ final class BottleFold {
 
     /** The width of a strip. */
     private static double strip(double radius) {
-        return 2 * radius * Math.tan(Band.HALF_ANGLE);
+        return 2 * radius * Elementary.tan(Band.HALF_ANGLE);
     }
 
     /** Lays the base, with the corners of the square round it folded away beneath. */
@@ -215,10 +216,10 @@ final class BottleFold {
 
     /** The course of a cord: a straight line on the unrolled body. */
     private Winding.Line line() {
-        double length = Math.hypot(shoulder / 2, 1.5 * Math.PI * radius);
+        double length = Elementary.hypot(shoulder / 2, 1.5 * Math.PI * radius);
         double across = 3 * QUARTER * strip(radius + OFF);
         double rise = Math.sqrt(Math.max(length * length - across * across, shoulder * shoulder / 16));
-        return new Winding.Line(Math.atan2(rise, across), Math.hypot(rise, across));
+        return new Winding.Line(Elementary.atan2(rise, across), Elementary.hypot(rise, across));
     }
 
     private Winding winding(Point way, Winding.Line line) {
@@ -235,7 +236,7 @@ final class BottleFold {
     private ReefKnot round() {
         Winding.Line line = line();
         Vector front = new Vector(0, -1, 0);
-        Vector at = front.times(radius + OFF + ends.bunch()).plus(UP.times(line.length() * Math.sin(line.angle())));
+        Vector at = front.times(radius + OFF + ends.bunch()).plus(UP.times(line.length() * Elementary.sin(line.angle())));
         List<ReefKnot.Lead> leads = new ArrayList<>();
         for (Point way : List.of(RIGHT, LEFT)) {
             double gone = radius + line.length();

@@ -10,6 +10,7 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
@@ -45,7 +46,7 @@ final class EdgeFold {
     private final List<List<ReefKnot.Lead>> leads = List.of(new ArrayList<>(), new ArrayList<>());
 
     /** How far a flap leans outwards before it is folded over, in radians; chosen for the drawing. */
-    private static final double LEAN = Math.toRadians(28);
+    private static final double LEAN = 28 * Elementary.DEGREE;
 
     private EdgeFold(TyingMoment moment, Panels panels, KnotEnds ends) {
         this.moment = moment;
@@ -100,11 +101,11 @@ final class EdgeFold {
     }
 
     private static Vector leaning(Point way) {
-        return UP.times(Math.cos(LEAN)).plus(Vector.flat(way).times(Math.sin(LEAN)));
+        return UP.times(Elementary.cos(LEAN)).plus(Vector.flat(way).times(Elementary.sin(LEAN)));
     }
 
     private static FacetPlane standingPlane(Point way) {
-        Vector out = Vector.flat(way).times(Math.cos(LEAN)).minus(UP.times(Math.sin(LEAN)));
+        Vector out = Vector.flat(way).times(Elementary.cos(LEAN)).minus(UP.times(Elementary.sin(LEAN)));
         return new FacetPlane("standing " + way, out);
     }
 
@@ -159,7 +160,7 @@ final class EdgeFold {
         Point own = a.times(far(a)).plus(b.times(far(b))).minus(foot);
         double length = Math.sqrt(own.dot(own));
         Point ray = own.times(1 / length);
-        double path = panels.height() + Math.hypot(panels.halfL(), panels.halfW());
+        double path = panels.height() + Elementary.hypot(panels.halfL(), panels.halfW());
         ConvexPolygon spare = panels.cloth().above(a, panels.half(a)).above(b, panels.half(b));
         double zero = ray.dot(foot);
         ConvexPolygon end = spare.above(ray, zero + path);
@@ -193,7 +194,7 @@ final class EdgeFold {
         cords.addAll(new FoldedStrip(foot, ray, side, ends.bunch()).lay(cord, way.runs()));
         Point knot = foot.plus(ray.times(path));
         leads.get(over).add(new ReefKnot.Lead(knot, ray));
-        double edge = Math.hypot(panels.halfL(), panels.halfW());
+        double edge = Elementary.hypot(panels.halfL(), panels.halfW());
         cords.addAll(ends.lay(end, knot, ray, knot(over), in.times(-1), side, edge));
     }
 
@@ -212,10 +213,10 @@ final class EdgeFold {
      * and the top.
      */
     private void plies(Point a, Point b, Point foot, Point ray, List<ConvexPolygon> regions, double length) {
-        double angle = Math.acos(Math.min(1, ray.dot(a)));
+        double angle = Elementary.acos(Math.min(1, ray.dot(a)));
         int count = 2;
-        while (panels.height() * Math.tan(angle / count) > panels.half(b)
-                || length * Math.sin(angle / count) > 2 * panels.half(b)) {
+        while (panels.height() * Elementary.tan(angle / count) > panels.half(b)
+                || length * Elementary.sin(angle / count) > 2 * panels.half(b)) {
             count += 2;
         }
         for (int k = count - 1; k >= 0; k--) {
@@ -235,15 +236,15 @@ final class EdgeFold {
 
     /** The unit vector at an angle from a towards b, and the one across it towards b. */
     private static Point turned(Point a, Point b, double angle) {
-        return a.times(Math.cos(angle)).plus(b.times(Math.sin(angle)));
+        return a.times(Elementary.cos(angle)).plus(b.times(Elementary.sin(angle)));
     }
 
     private static Point across(Point a, Point b, double angle) {
-        return b.times(Math.cos(angle)).minus(a.times(Math.sin(angle)));
+        return b.times(Elementary.cos(angle)).minus(a.times(Elementary.sin(angle)));
     }
 
     private void ply(Point a, Point b, Point foot, Point edge, boolean even, ConvexPolygon ply) {
-        double angle = Math.atan2(edge.dot(b), edge.dot(a));
+        double angle = Elementary.atan2(edge.dot(b), edge.dot(a));
         Point away = across(a, b, angle).times(even ? -1 : 1);
         double zero = edge.dot(foot);
         double height = panels.height();

@@ -4,6 +4,7 @@ import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.measure.Unit;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.FacetPlane;
@@ -71,10 +72,10 @@ final class TurnedFold {
      */
     private static List<Band> ball(double diameter) {
         double arc = Math.PI / BANDS;
-        double radius = diameter / 2 * (arc / 2) / Math.sin(arc / 2);
+        double radius = diameter / 2 * (arc / 2) / Elementary.sin(arc / 2);
         double[][] points = new double[BANDS + 1][];
         for (int i = 0; i <= BANDS; i++) {
-            points[i] = new double[] {radius * Math.sin(i * arc), radius * (1 - Math.cos(i * arc))};
+            points[i] = new double[] {radius * Elementary.sin(i * arc), radius * (1 - Elementary.cos(i * arc))};
         }
         points[BANDS][0] = 0;
         return Band.profile(points);
@@ -165,7 +166,7 @@ final class TurnedFold {
 
     private static Point between(int i) {
         double angle = 2 * Math.PI * (i + 0.5) / SIDES;
-        return new Point(Math.cos(angle), Math.sin(angle));
+        return new Point(Elementary.cos(angle), Elementary.sin(angle));
     }
 
     private ConvexPolygon sector(int i) {

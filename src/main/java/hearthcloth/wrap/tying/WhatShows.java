@@ -111,7 +111,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
     public double seenMm2() {
         return patches.stream()
                 .mapToDouble(patch -> patch.shares.sides() + patch.shares.top())
-                .sum();
+                .reduce(0, Double::sum);
     }
 
     /** {@link #score} alone, without the other figures. */

@@ -220,7 +220,7 @@ class PlanReportTest {
 
     @Test
     void what_a_cloth_bends_of_a_guideline_is_told_for_each_and_for_programs_of_the_first() throws IOException {
-        Bend bars = new Bend(Bend.Rule.BARS, "the bars are wider.");
+        Bend bars = new Bend(Bend.Rule.BARS, Sentence.itself("the bars are wider."));
         Fitted fitted = new Fitted(
                 List.of(
                         new Fitted.Nearest(plan(0, 0), List.of(bars), false),

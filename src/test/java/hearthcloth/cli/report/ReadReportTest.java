@@ -14,6 +14,7 @@ import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.KeptScale;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
 import java.io.ByteArrayOutputStream;
@@ -27,8 +28,8 @@ class ReadReportTest {
 
     private static final Lab GREEN = new Lab(45, -30, 25);
 
-    private static final Doubt TURNED = new Doubt(Doubt.Kind.SHEET, "The sheet is\nbent.");
-    private static final Doubt FAINT = new Doubt(Doubt.Kind.FAINT, "It is faint.");
+    private static final Doubt TURNED = new Doubt(Doubt.Kind.SHEET, Sentence.itself("The sheet is\nbent."));
+    private static final Doubt FAINT = new Doubt(Doubt.Kind.FAINT, Sentence.itself("It is faint."));
 
     /** A rectangle lying along the axes, in millimetres, each side known to half a millimetre. */
     private static ReadPiece piece(

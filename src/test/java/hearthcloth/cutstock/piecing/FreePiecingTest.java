@@ -5,7 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.cutstock.piecing.compose.Composed;
 import hearthcloth.cutstock.piecing.compose.Composition;
+import hearthcloth.cutstock.piecing.tree.Joint;
+import hearthcloth.cutstock.piecing.tree.Pieced;
+import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
+import java.util.Set;
+import java.util.HashSet;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -109,6 +114,56 @@ class FreePiecingTest {
             }
         }
         assertThat(full).isGreaterThan(60);
+    }
+
+    /** Patches of a plan as it lies in the heap: scrap, width and height. */
+    private static List<long[]> cut(PiecingJob job, PiecingPlan plan) {
+        List<long[]> cut = new ArrayList<>();
+        plan.cloths().forEach(cloth -> collect(cloth.tree(), cut));
+        return cut;
+    }
+
+    private static void collect(Pieced tree, List<long[]> into) {
+        if (tree instanceof Joint joint) {
+            collect(joint.first(), into);
+            collect(joint.second(), into);
+        } else if (tree instanceof ScrapPatch patch) {
+            long width = patch.turned() ? patch.height() : patch.width();
+            into.add(new long[] {patch.scrap(), width, patch.turned() ? patch.width() : patch.height()});
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"half-n030-s1", "decoy-n020-s1"})
+    void scraps_that_must_be_in_are_in_and_none_is_trimmed_farther_than_it_may_be(String set) {
+        PiecingJob open = PiecingSets.read(set);
+        SplittableRandom chance = new SplittableRandom(3);
+        int full = 0;
+        for (int i = 0; i < 4; i++) {
+            List<Scrap> scraps = new ArrayList<>(open.scraps().stream()
+                    .map(scrap -> scrap.handled(Scrap.Handling.ANY.trimmedBy(8)))
+                    .toList());
+            Set<Long> must = new HashSet<>();
+            while (must.size() < 3) {
+                int scrap = chance.nextInt(scraps.size());
+                scraps.set(scrap, scraps.get(scrap).handled(scraps.get(scrap).handling().required()));
+                must.add((long) scrap);
+            }
+            PiecingJob job = new PiecingJob(open.cloths(), scraps, open.allowances(), open.terms());
+
+            PiecingPlan plan = plan(job, 20_000);
+
+            assertThat(PlanCheck.faults(job, plan)).as("try %d", i).isEmpty();
+            full += plan.figures().full() ? 1 : 0;
+            List<long[]> cut = cut(job, plan);
+            assertThat(cut.stream().map(patch -> patch[0])).as("try %d", i).containsAll(must);
+            for (long[] patch : cut) {
+                Scrap scrap = scraps.get((int) patch[0]);
+                assertThat(scrap.width() - patch[1]).as("try %d, scrap %d", i, patch[0]).isBetween(0L, 8L);
+                assertThat(scrap.height() - patch[2]).as("try %d, scrap %d", i, patch[0]).isBetween(0L, 8L);
+            }
+        }
+        assertThat(full).isGreaterThanOrEqualTo(2);
     }
 
     @Test

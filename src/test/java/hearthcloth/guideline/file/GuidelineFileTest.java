@@ -65,14 +65,14 @@ class GuidelineFileTest {
             String written = GuidelineFile.write(guideline);
             assertThat(read(written)).isEqualTo(guideline);
             assertThat(GuidelineFile.write(read(written))).isEqualTo(written);
-            assertThat(GuidelineWords.of(guideline)).hasSize(9).allMatch(line -> line.endsWith("."));
+            assertThat(GuidelineWords.of(guideline)).hasSize(9).allMatch(line -> line.english().endsWith("."));
         }
     }
 
     @Test
     void a_name_alone_is_a_guideline_with_all_open() {
         Guideline guideline = read(file(""));
-        assertThat(GuidelineWords.of(guideline))
+        assertThat(GuidelineWords.of(guideline).stream().map(line -> line.english()))
                 .contains("The cloth is as large as your heap allows.", "The bars round it are as your heap has them.");
     }
 

@@ -228,6 +228,6 @@ class EdgeLocaliserTest {
         assertThat(faint.corners()).isEqualTo(PIECE);
         Doubt doubt = faint.doubt(ReferenceSheet.LETTER).orElseThrow();
         assertThat(doubt.kind()).isEqualTo(Doubt.Kind.SHEET);
-        assertThat(doubt.sentence()).contains("The Letter hardly differs");
+        assertThat(doubt.sentence().english()).contains("The Letter hardly differs");
     }
 }

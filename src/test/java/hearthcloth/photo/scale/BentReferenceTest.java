@@ -26,19 +26,6 @@ final class BentReferenceTest {
     /** Who of how many. */
     private record Count(int held, int all) {}
 
-    /** A camera that looks at the floor's origin from {@code far} millimetres away. */
-    private record Pinhole(double focal, double tiltRad, double far) {
-
-        Point seen(double x, double y, double z) {
-            double sin = Math.sin(tiltRad);
-            double cos = Math.cos(tiltRad);
-            double dy = y + far * sin;
-            double dz = z - far * cos;
-            double depth = dy * sin - dz * cos;
-            return new Point(WIDTH / 2.0 + focal * x / depth, HEIGHT / 2.0 - focal * (dy * cos + dz * sin) / depth);
-        }
-    }
-
     private static Count held(ReferenceSheet sheet, double mostLiftMm, int pictures, long seed) {
         Random chance = new Random(seed);
         LensModel lens = LensModel.unknown(PICTURE).with(0, 0.003);
@@ -49,7 +36,7 @@ final class BentReferenceTest {
         for (int i = 0; i < pictures; i++) {
             double focal = WIDTH * (0.70 + 0.12 * chance.nextDouble());
             double across = sheet.white() ? 700 + 600 * chance.nextDouble() : 350 + 250 * chance.nextDouble();
-            Pinhole camera = new Pinhole(focal, Math.toRadians(25 * chance.nextDouble()), across * focal / WIDTH);
+            Pinhole camera = new Pinhole(PICTURE, focal, Math.toRadians(25 * chance.nextDouble()), across * focal / WIDTH);
             List<Point> corners = corners(sheet, camera, across, mostLiftMm, chance);
             FloorPlane.Turned size = new FloorPlane.Turned(sheet.widthMm(), sheet.heightMm());
             double skew = finder.skew(new SheetFinder.Found(0, corners, size, 0, 0, 0.2), sheet);

@@ -139,7 +139,7 @@ class SheetChoiceTest {
         List<Doubt> doubts = longer.sure(ReferenceSheet.A4).doubts();
 
         assertThat(doubts).extracting(Doubt::kind).containsExactly(Doubt.Kind.SHEET);
-        assertThat(doubts.get(0).sentence()).contains("A4").contains("3 %");
+        assertThat(doubts.get(0).sentence().english()).contains("A4").contains("3 %");
         assertThat(longer.choice(ReferenceSheet.A4).isAny(longer.traced())).isTrue();
         assertThat(longer.choice(ReferenceSheet.A4).isAnyRight(longer.traced())).isFalse();
     }

@@ -55,7 +55,7 @@ class FaintSheetTest {
                 .hasSize(2)
                 .allSatisfy(piece -> assertThat(piece.doubts()).anySatisfy(doubt -> {
                     assertThat(doubt.kind()).isEqualTo(Doubt.Kind.SHEET);
-                    assertThat(doubt.sentence()).contains("A4 hardly differs");
+                    assertThat(doubt.sentence().english()).contains("A4 hardly differs");
                 }));
     }
 
@@ -126,7 +126,7 @@ class FaintSheetTest {
 
     private static String reason(Reading reading) {
         assertThat(reading).isInstanceOf(Reading.Refused.class);
-        return ((Reading.Refused) reading).reason();
+        return ((Reading.Refused) reading).reason().english();
     }
 
     private static Reading crumpled(double tilt, Scrap... scraps) throws IOException {

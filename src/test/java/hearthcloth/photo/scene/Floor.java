@@ -10,7 +10,15 @@ record Floor(Kind kind, Paint paint, long seed) {
         /** Plain, with squares and frames of two other colours all over. */
         RUG,
         /** A cutting mat with a grid, and the table beyond its edge. */
-        MAT
+        MAT,
+        /** Short boards that differ in tint, laid in a zigzag, with dark joints. */
+        HERRINGBONE,
+        /** Veined tiles with pale joints. */
+        TILES,
+        /** Stone chips of many colours. */
+        CHIPS,
+        /** Cloth with folds across the picture. */
+        CREASED
     }
 
     private static final double PLANK_MM = 118;
@@ -31,6 +39,7 @@ record Floor(Kind kind, Paint paint, long seed) {
                             case PLAIN -> 1 + 0.02 * Noise.smooth(seed, x / 90, y / 90);
                             case WOOD -> wood(x, y);
                             case CARPET -> carpet(x, y);
+                            case HERRINGBONE, TILES, CHIPS, CREASED -> GroundTextures.light(kind, seed, x, y);
                         });
     }
 
@@ -41,7 +50,8 @@ record Floor(Kind kind, Paint paint, long seed) {
 
     private Paint coloured(double x, double y) {
         return switch (kind) {
-            case PLAIN, WOOD, CARPET -> paint;
+            case PLAIN, WOOD, CARPET, HERRINGBONE, CREASED -> paint;
+            case TILES, CHIPS -> GroundTextures.coloured(kind, seed, paint, x, y);
             case RUG -> figured(0.94 * x - 0.34 * y, 0.34 * x + 0.94 * y);
             case MAT ->
                 isBeyond(x, y) ? TABLE : isGrid(0.98 * x + 0.2 * y) || isGrid(0.98 * y - 0.2 * x) ? GRID : paint;

@@ -83,7 +83,7 @@ final class MeasuringSheetTest {
         assertThat(reading)
                 .isInstanceOfSatisfying(
                         Reading.Refused.class,
-                        refused -> assertThat(refused.reason()).contains("measuring sheet was not found"));
+                        refused -> assertThat(refused.reason().english()).contains("measuring sheet was not found"));
     }
 
     @Test

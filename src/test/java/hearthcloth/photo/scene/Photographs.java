@@ -1,11 +1,13 @@
 package hearthcloth.photo.scene;
 
+import hearthcloth.draw.cloth.Paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /** Drawn photographs for tests of other rooms: known pieces on a plain floor beside a sheet of A4. */
 public final class Photographs {
@@ -61,9 +63,33 @@ public final class Photographs {
                 .clone();
     }
 
-    private static byte[] draw(List<Known> pieces, double acrossMm, int width, double tiltDeg) {
+    /** The same beside the measuring sheet, which lies in the middle, a little curled, as it comes out of a printer. */
+    public static byte[] besideMeasuringSheet(List<Known> pieces, double acrossMm, int width, double tiltDeg) {
+        return DRAWN.computeIfAbsent(
+                        List.of("printed", pieces, acrossMm, width, tiltDeg),
+                        key -> jpeg(printed(pieces, camera(acrossMm, width, tiltDeg))))
+                .clone();
+    }
+
+    private static Scene printed(List<Known> pieces, Camera camera) {
+        BentSheet sheet = new BentSheet(
+                PrintedScenes.print(Paper.A4),
+                PrintedScenes.PIXELS_PER_MM,
+                0,
+                0,
+                0.1,
+                BentSheet.Bend.curled(0.4, 40, 165, 4));
+        List<Scrap> scraps = IntStream.range(0, pieces.size())
+                .mapToObj(i -> pieces.get(i).scrap(i + 1))
+                .toList();
+        Floor floor = new Floor(Floor.Kind.PLAIN, Paint.srgb(0x9c8f7d), 3);
+        return new Scene(
+                floor, scraps, List.of(sheet), new Light(0.0001, 0.0001, List.of(), 0.2, 0.2), camera, 2, 7);
+    }
+
+    private static Camera camera(double acrossMm, int width, double tiltDeg) {
         double focal = width * 0.75;
-        Camera camera = new Camera(
+        return new Camera(
                 width,
                 width * 3 / 4,
                 focal,
@@ -72,6 +98,9 @@ public final class Photographs {
                 acrossMm * focal / width,
                 Math.toRadians(tiltDeg),
                 0);
+    }
+
+    private static byte[] draw(List<Known> pieces, double acrossMm, int width, double tiltDeg) {
         List<Scrap> scraps = new ArrayList<>();
         scraps.add(new Scrap(
                 List.of(
@@ -87,7 +116,7 @@ public final class Photographs {
         }
         Floor floor = new Floor(Floor.Kind.PLAIN, Paint.srgb(0x9c8f7d), 3);
         Light light = new Light(0.0001, 0.0001, List.of(), 0.2, 0.2);
-        return jpeg(new Scene(floor, scraps, light, camera, 2, 7));
+        return jpeg(new Scene(floor, scraps, light, camera(acrossMm, width, tiltDeg), 2, 7));
     }
 
     /** A photograph of so many pieces lying about, everything else by the seed. */

@@ -110,7 +110,7 @@ class ReferenceTest {
                 .hasSize(1)
                 .allSatisfy(piece -> assertThat(piece.doubts()).anySatisfy(doubt -> {
                     assertThat(doubt.kind()).isEqualTo(Doubt.Kind.SHEET);
-                    assertThat(doubt.sentence()).contains("3 %").contains("flat and clear");
+                    assertThat(doubt.sentence().english()).contains("3 %").contains("flat and clear");
                 }));
         assertThat(read.sharedDoubts()).hasSize(1);
         assertThat(read.pieces().get(0).doubts()).containsAll(read.sharedDoubts());
@@ -145,7 +145,7 @@ class ReferenceTest {
         assertThat(reading)
                 .isInstanceOfSatisfying(
                         Reading.Refused.class,
-                        refused -> assertThat(refused.reason()).contains("Two things", "shadow"));
+                        refused -> assertThat(refused.reason().english()).contains("Two things", "shadow"));
     }
 
     @Test
@@ -186,7 +186,7 @@ class ReferenceTest {
             throws IOException {
         Reading reading = reading(sheet, tilt, across, scraps);
         assertThat(reading).isInstanceOf(Reading.Refused.class);
-        return ((Reading.Refused) reading).reason();
+        return ((Reading.Refused) reading).reason().english();
     }
 
     private static Reading reading(ReferenceSheet sheet, double tilt, double across, Scrap... scraps)

@@ -101,7 +101,7 @@ class RefusalTest {
     private static String reason(byte[] bytes) {
         Reading reading = PhotoReader.read(bytes, ReferenceSheet.A4, ReadingProgress.NONE);
         assertThat(reading).isInstanceOf(Reading.Refused.class);
-        return ((Reading.Refused) reading).reason();
+        return ((Reading.Refused) reading).reason().english();
     }
 
     /** A PNG that says its size and then ends. */

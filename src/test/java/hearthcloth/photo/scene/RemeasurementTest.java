@@ -21,6 +21,7 @@ import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
 import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.photo.scene.Photographs.Known;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.photo.FinishedOutline;
 import hearthcloth.work.photo.OutlineEdits;
 import hearthcloth.work.photo.PhotoSorting;
@@ -249,8 +250,8 @@ class RemeasurementTest {
     @Test
     void all_with_a_question_are_confirmed_at_once_and_those_at_the_rim_left_out_at_once() {
         ReadPiece piece = pieces.get(0);
-        Doubt cut = new Doubt(Doubt.Kind.CUT_OFF, "It runs off.");
-        Doubt faint = new Doubt(Doubt.Kind.FAINT, "It is faint.");
+        Doubt cut = new Doubt(Doubt.Kind.CUT_OFF, Sentence.itself("It runs off."));
+        Doubt faint = new Doubt(Doubt.Kind.FAINT, Sentence.itself("It is faint."));
         PhotoSorting sorting = PhotoSorting.of(
                 List.of(
                         numbered(piece, 1),

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -60,11 +61,12 @@ final class RoughEvaluation {
             doubted += piece.doubts().isEmpty() ? 0 : 1;
             for (Doubt doubt : piece.doubts()) {
                 kinds.merge(doubt.kind(), 1, Integer::sum);
-                System.out.println("   " + piece.number() + " " + doubt.kind() + " " + doubt.sentence());
+                System.out.println("   " + piece.number() + " " + doubt.kind() + " " + doubt.sentence().english());
             }
         }
         Verdict verdict = new Verdict(scene, read, "seed " + seed);
         verdicts.add(verdict);
+        tellByPiece(verdict, read);
         System.out.printf(
                 Locale.ROOT,
                 "seed %d blur %.1f: %d of %d found, false %s, doubted %d%n",
@@ -76,6 +78,31 @@ final class RoughEvaluation {
                 verdict.doubted);
         if (args.length > 3) {
             Files.write(Path.of(args[3], seed + ".png"), ReadingOverlay.png(jpeg, read, Ruler.MILLIMETRES));
+        }
+    }
+
+    /** For each piece that is doubted or off: why, the worst of its sides, and whether the ± held it. */
+    private static void tellByPiece(Verdict verdict, Reading.Read read) {
+        for (ReadPiece piece : read.pieces()) {
+            List<Verdict.SideCheck> sides = verdict.sides.stream()
+                    .filter(side -> side.where().contains("=" + piece.number() + " side"))
+                    .toList();
+            boolean off = sides.stream().anyMatch(side -> !side.good());
+            if (!sides.isEmpty() && (off || !piece.doubts().isEmpty())) {
+                Verdict.SideCheck worst = sides.stream()
+                        .max(Comparator.comparingDouble(side -> side.error() / Math.max(1.5, 0.01 * side.trueMm())))
+                        .orElseThrow();
+                System.out.printf(
+                        Locale.ROOT,
+                        "   PIECE %s %s %s error %.2f of %.0f, give or take %.2f %s%n",
+                        off ? "OFF" : "good",
+                        piece.doubts().stream().map(Doubt::kind).toList(),
+                        sides.get(0).where().contains("frayed") ? "frayed" : "clean",
+                        worst.error(),
+                        worst.trueMm(),
+                        worst.giveOrTakeMm(),
+                        sides.stream().allMatch(Verdict.SideCheck::held) ? "held" : "NOT HELD");
+            }
         }
     }
 

@@ -21,6 +21,9 @@ final class Scenes {
     private static final int[] CARPETS = {0x8f8a80, 0x6b7280, 0xb9ac98, 0x59504a, 0x2f3640};
     private static final int[] PLAINS = {0xd8d2c6, 0x777b80, 0x2b2d31, 0xb7c0c4, 0x9c8f7d, 0xe4ddcd};
     private static final int[] RUGS = {0x4a5d2f, 0x5d3b52, 0x2c5560};
+    private static final int[] TILES = {0xa9a49b, 0x6f7274, 0x8d7562};
+    private static final int[] STONES = {0xb3aca0, 0x77736d};
+    private static final int[] SHEETS = {0x9fb4c7, 0xc3a7a0, 0x7d8a6b, 0x4f5b70};
     private static final int[] MATS = {0x2f5f4a, 0x4a4d50};
     private static final int[] FABRICS = {
         0x1f2a44, 0x7a1f2b, 0xe8d9c0, 0xf2efe6, 0x2e5e4e, 0xc7762b, 0x4a4a4d, 0x17181b, 0x9fb4c7, 0xd6a5a5, 0x6d597a,
@@ -79,6 +82,10 @@ final class Scenes {
             case CARPET -> CARPETS;
             case RUG -> RUGS;
             case MAT -> MATS;
+            case HERRINGBONE -> FLOORS;
+            case TILES -> TILES;
+            case CHIPS -> STONES;
+            case CREASED -> SHEETS;
         };
         return new Floor(kind, Paint.srgb(from[chance.nextInt(from.length)]), chance.nextInt(1_000_000));
     }

@@ -109,7 +109,7 @@ class TappedSheetTest {
         assertThat(((Reading.Read) reading).pieces()).hasSize(1).allSatisfy(piece -> {
             assertThat(piece.doubts()).anySatisfy(doubt -> {
                 assertThat(doubt.kind()).isEqualTo(Doubt.Kind.SHEET);
-                assertThat(doubt.sentence()).contains("cannot be seen", "where you tapped");
+                assertThat(doubt.sentence().english()).contains("cannot be seen", "where you tapped");
             });
             assertThat(piece.outline().sides())
                     .allSatisfy(side ->
@@ -135,7 +135,7 @@ class TappedSheetTest {
     private static String reason(byte[] photograph, List<Point> taps) {
         Reading reading = PhotoReader.read(photograph, new ShownSheet(ReferenceSheet.A4, taps), ReadingProgress.NONE);
         assertThat(reading).isInstanceOf(Reading.Refused.class);
-        return ((Reading.Refused) reading).reason();
+        return ((Reading.Refused) reading).reason().english();
     }
 
     @Test

@@ -119,6 +119,74 @@ class BarColoursTest {
         }
     }
 
+    private static double sum(BarColouring problem, BarColouring.Tables tables, int[] chosen) {
+        double sum = 0;
+        for (int bar = 0; bar < chosen.length; bar++) {
+            sum += tables.alone()[bar][chosen[bar]];
+            List<BarColouring.Meeting> meetings = problem.meetingsOf(bar);
+            for (int at = 0; at < meetings.size(); at++) {
+                int other = meetings.get(at).other();
+                sum += other < bar ? tables.between(bar, at, chosen[bar], chosen[other]) : 0;
+            }
+        }
+        return sum;
+    }
+
+    /** What no choice costs less than: each bar its cheapest fabric, with what it costs at least where it meets others. */
+    private static double least(BarColouring.Tables tables) {
+        double[][] inside = tables.inside();
+        double least = 0;
+        for (int bar = 0; bar < inside.length; bar++) {
+            double cheapest = Double.POSITIVE_INFINITY;
+            for (int fabric = 0; fabric < inside[bar].length; fabric++) {
+                cheapest = Math.min(cheapest, tables.alone()[bar][fabric] + inside[bar][fabric]);
+            }
+            least += cheapest;
+        }
+        return least;
+    }
+
+    @Test
+    void costs_spread_otherwise_are_the_same_for_every_choice_and_say_more_of_the_least() {
+        Random random = new Random(21);
+        for (Contrast wanted : List.of(Contrast.MOST, Contrast.READS, Contrast.QUIET)) {
+            BarColouring problem = problem(12, wanted, plenty());
+            BarColouring.Tables plain = problem.new Tables();
+            BarColouring.Tables spread = problem.new Tables();
+            spread.spread();
+            double best = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < 200; i++) {
+                int[] chosen = random.ints(12, 0, FABRICS.size()).toArray();
+                assertThat(sum(problem, spread, chosen)).isCloseTo(sum(problem, plain, chosen), within(1e-6));
+                best = Math.min(best, sum(problem, plain, chosen));
+            }
+            assertThat(least(spread)).isBetween(least(plain) - 1e-6, best + 1e-6);
+        }
+        BarColouring hard = problem(12, Contrast.MOST, plenty());
+        BarColouring.Tables spread = hard.new Tables();
+        spread.spread();
+        assertThat(least(spread)).isGreaterThan(least(hard.new Tables()) + 1);
+    }
+
+    /** So many looks that costs are spread on the way; twelve bars of three fabrics can be given in 531 441 ways. */
+    @Test
+    void twelve_bars_of_scarce_fabrics_are_proven_to_lie_best_among_all_ways() {
+        BarColouring problem = problem(12, Contrast.MOST, new double[] {14000, 12000, 16000, 0});
+        double least = Double.POSITIVE_INFINITY;
+        BarChoice choice = new BarChoice(problem, new int[12]);
+        for (int way = 0; way < 531_441; way++) {
+            int rest = way;
+            for (int bar = 0; bar < 12; bar++) {
+                choice.set(bar, rest % 3);
+                rest /= 3;
+            }
+            least = Math.min(least, choice.cost());
+        }
+        BarColours.Found found = BarColours.of(problem, 1_000_000, 1);
+        assertThat(cost(problem, found)).isCloseTo(least, within(1e-6));
+        assertThat(found.bound()).isCloseTo(least, within(1e-6));
+    }
+
     @Test
     void where_there_is_not_enough_fabric_nothing_is_found() {
         assertThat(BarColours.of(problem(4, Contrast.READS, new double[4]), 1000, 1)

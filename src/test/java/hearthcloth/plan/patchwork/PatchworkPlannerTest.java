@@ -21,6 +21,12 @@ import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Stash;
+import hearthcloth.cloth.Join;
+import hearthcloth.cloth.Seam;
+import hearthcloth.plan.model.Patchwork.Direction;
+import hearthcloth.plan.model.Patchwork.ScrapWishes;
+import hearthcloth.plan.model.Patchwork.Sizes;
+import org.junit.jupiter.params.provider.EnumSource;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -149,5 +155,79 @@ class PatchworkPlannerTest {
         Length made = cannot.nearest().get(0).cloth().finished().width();
         assertThat(made.times(100)).isGreaterThan(side.times(86));
         assertThat(cannot.why()).anySatisfy(why -> assertThat(why).asString().contains("one more piece"));
+    }
+
+    private static Patchwork wished(ScrapWishes wishes) {
+        return new Patchwork(Optional.empty(), true, ScrapRule.EITHER, wishes);
+    }
+
+    private static Set<String> used(Plan plan) {
+        Set<String> used = new HashSet<>();
+        plan.cuts().forEach(cut -> used.add(cut.piece().id()));
+        return used;
+    }
+
+    @Test
+    void pieces_that_must_be_in_are_in_every_arrangement_and_no_more_is_trimmed_than_is_allowed() {
+        Stash stash = Stashes.scraps(40, 5);
+        List<String> must = List.of(stash.pieces().get(7).id(), stash.pieces().get(21).id());
+        Length most = Length.inches(2);
+        ScrapWishes wishes = new ScrapWishes(must, Optional.empty(), Optional.of(most), Sizes.MIXED, Direction.ANY);
+        Size size = Size.square(Length.inches(30));
+        List<Plan> plans = plans(stash, wish(Optional.of(size), 3), wished(wishes));
+        assertThat(plans).isNotEmpty();
+        for (Plan plan : plans) {
+            assertThat(used(plan)).containsAll(must);
+            assertThat(plan.cloth().finished()).isEqualTo(size);
+        }
+    }
+
+    @Test
+    void a_piece_in_the_middle_lies_there_as_it_is() {
+        Stash stash = Stashes.scraps(40, 5);
+        var piece = stash.pieces().get(3);
+        ScrapWishes wishes =
+                new ScrapWishes(List.of(), Optional.of(piece.id()), Optional.empty(), Sizes.ANY, Direction.ANY);
+        Plan plan = plans(stash, wish(Optional.of(Size.square(Length.inches(36))), 1), wished(wishes))
+                .get(0);
+        var cut = plan.cuts().stream()
+                .filter(one -> one.piece().id().equals(piece.id()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(cut.tree().kept()).hasSize(1);
+        String place = cut.tree().kept().get(0).patch();
+        var laid = plan.cloth().laid().stream()
+                .filter(one -> one.patch().place().id().equals(place))
+                .findFirst()
+                .orElseThrow();
+        double middle = laid.at().x().nm() + laid.at().width().nm() / 2.0;
+        assertThat(middle / plan.cloth().finished().width().nm()).isBetween(0.45, 0.55);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Direction.class,
+            names = {"ACROSS", "DOWN"})
+    void bands_run_from_rim_to_rim(Direction direction) {
+        ScrapWishes wishes =
+                new ScrapWishes(List.of(), Optional.empty(), Optional.empty(), Sizes.ANY, direction);
+        Size size = new Size(Length.inches(30), Length.inches(36));
+        Plan plan = plans(Stashes.scraps(60, 5), wish(Optional.of(size), 1), wished(wishes))
+                .get(0);
+        assertThat(plan.cloth().finished()).isEqualTo(size);
+        Join join = direction == Direction.ACROSS ? Join.BELOW : Join.BESIDE;
+        assertThat(plan.cloth().work()).isInstanceOfSatisfying(Seam.class, seam -> assertThat(seam.join())
+                .isEqualTo(join));
+    }
+
+    @Test
+    void a_piece_that_is_not_there_is_said() {
+        ScrapWishes wishes = new ScrapWishes(
+                List.of("999"), Optional.empty(), Optional.empty(), Sizes.ANY, Direction.ANY);
+        PlanOutcome outcome =
+                planned(Stashes.scraps(20, 1), wish(Optional.of(Size.square(Length.inches(20))), 1), wished(wishes));
+        assertThat(outcome)
+                .isInstanceOfSatisfying(PlanOutcome.CannotMake.class, none -> assertThat(none.why())
+                        .hasToString("[There is no piece 999 that a patch can be cut from; look it up in the stash.]"));
     }
 }

@@ -4,16 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.cloth.making.Making;
+import hearthcloth.measure.Ruler;
+import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.model.Contrast;
+import hearthcloth.plan.model.OpenShape;
+import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** How different two proposals are to count and to the eye, and what one of them is good at. */
@@ -37,6 +45,42 @@ class ProposalDistanceTest {
         double apart = 100 - Trials.GREY.colour().lab().lightness();
         assertThat(new LookDistance().between(plain, grey)).isCloseTo(36 / 144.0 * apart, within(0.05));
         assertThat(new LookDistance().between(grey, plain)).isEqualTo(new LookDistance().between(plain, grey));
+    }
+
+    /** So many proposals of any size. */
+    private static Wish few(int proposals) {
+        return new Wish(
+                new Wish.Target(Optional.empty(), false),
+                OpenShape.shape(),
+                Making.inches(),
+                PiecingRules.inches(),
+                new Wish.Preferences(List.of(), proposals, 1, Ruler.EIGHTHS));
+    }
+
+    /** The second differs from the first in its plan's name alone; the third is another picture, of one join more. */
+    @Test
+    void a_picture_far_from_the_first_comes_before_one_that_passes_for_it() {
+        DraftTrial first = trial(ONE, Scheme.Kind.FIELD, Trials.WHITE, Trials.BLACK);
+        DraftTrial same = trial(
+                Trials.shape(Order.PAIRS, 1, 48, 24), Scheme.Kind.ALL, Trials.fabric("Snow", 0xfdfdfd), Trials.BLACK);
+        DraftTrial other =
+                trial(Trials.shape(Order.ROUND, 1, 48, 24), Scheme.Kind.FRAMES, Trials.BLACK, Trials.WHITE);
+        assertThat(new LookDistance().between(first, same)).isLessThan(LookDistance.SEEN);
+        assertThat(new LookDistance().between(first, other)).isGreaterThan(3 * LookDistance.SEEN);
+
+        List<Plan> two = ProposalSelection.byEye(
+                List.of(first, same, other),
+                few(2),
+                ColourGoal.flat(Contrast.READS),
+                kind -> kind == Scheme.Kind.ALL ? 1 : 0);
+        assertThat(two).hasSize(2);
+        assertThat(two.get(1).story().title().english()).startsWith("Frames");
+        List<Plan> three = ProposalSelection.byEye(
+                List.of(first, same, other),
+                few(3),
+                ColourGoal.flat(Contrast.READS),
+                kind -> 0);
+        assertThat(three).as("only where there is no other does one stand beside its like").hasSize(3);
     }
 
     @Test

@@ -224,9 +224,9 @@ class CutTableTest {
 
     @Test
     void the_slip_is_told_with_what_is_missing_on_each_side() {
-        assertThat(WayWords.shortBy(MISCUT, Ruler.EIGHTHS))
+        assertThat(WayWords.shortBy(MISCUT).english())
                 .isEqualTo("The hearth is too small by ½ in across: it measures 7½ × 8 in.");
-        assertThat(WayWords.shortBy(Miscut.of(PLAN, Set.of(), "1B", eighths(30, 90)), Ruler.EIGHTHS))
+        assertThat(WayWords.shortBy(Miscut.of(PLAN, Set.of(), "1B", eighths(30, 90))).english())
                 .isEqualTo("Bar 1B is too small by ¼ in across and ½ in along: it measures 3¾ × 11¼ in.");
         assertThat(WayWords.place(MISCUT, HEARTH)).isEqualTo(Rect.at(Length.ZERO, Length.ZERO, eighths(60, 64)));
         assertThat(WayWords.place(MISCUT, SPARE).size()).isEqualTo(eighths(0, 0));
@@ -234,20 +234,20 @@ class CutTableTest {
 
     @Test
     void each_way_says_what_is_done_from_which_piece_and_what_else_changes() {
-        assertThat(WayWords.told(WayOn.Kind.SMALLER_CLOTH, MISCUT, PLAN, Ruler.EIGHTHS))
+        assertThat(english(WayWords.told(WayOn.Kind.SMALLER_CLOTH, MISCUT, PLAN)))
                 .containsExactly("Use the hearth as it is; the cloth becomes 13½ × 13½ in.");
-        assertThat(WayWords.told(WayOn.Kind.ANOTHER_PIECE, MISCUT, plan(SPARE, BARS, 24), Ruler.EIGHTHS))
+        assertThat(english(WayWords.told(WayOn.Kind.ANOTHER_PIECE, MISCUT, plan(SPARE, BARS, 24))))
                 .containsExactly("Cut the hearth again, from piece 7, Oat, 8¾ × 8¾ in.");
         List<Piece> wider = new ArrayList<>(BARS);
         wider.set(0, piece(8, SLATE, 36, 68));
-        assertThat(WayWords.told(WayOn.Kind.WIDER_NEIGHBOURS, MISCUT, plan(HEARTH, wider, 28), Ruler.EIGHTHS))
+        assertThat(english(WayWords.told(WayOn.Kind.WIDER_NEIGHBOURS, MISCUT, plan(HEARTH, wider, 28))))
                 .containsExactly(
                         "Use the hearth as it is, and cut bar 1A 4½ in wide; the cloth stays 13½ × 13½ in.",
                         "Bar 1A is then of Slate, not of Kelp.");
         Miscut bar = Miscut.of(PLAN, Set.of(), "1B", eighths(32, 90));
         List<Piece> other = new ArrayList<>(BARS);
         other.set(1, piece(9, KELP, 33, 94));
-        assertThat(WayWords.told(WayOn.Kind.JOINED_STRIP, bar, plan(HEARTH, other, 24), Ruler.EIGHTHS))
+        assertThat(english(WayWords.told(WayOn.Kind.JOINED_STRIP, bar, plan(HEARTH, other, 24))))
                 .containsExactly("Join a strip to bar 1B, from piece 9, Kelp, 4⅛ × 11¾ in.");
     }
 
@@ -292,5 +292,9 @@ class CutTableTest {
                         .piece()
                         .id())
                 .isEqualTo("2");
+    }
+
+    private static List<String> english(List<Sentence> told) {
+        return told.stream().map(Sentence::english).toList();
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
+import hearthcloth.cloth.making.Margins;
+import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.cloth.Paper;
@@ -28,6 +30,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -69,6 +72,37 @@ class DesignFitTest {
         String json = new PlanFolder(again, Ruler.EIGHTHS, Paper.LETTER).planFile();
         assertThat(PlanJudge.faults(json, Ruler.EIGHTHS.step().nm(), Set.of("Gull corduroy")))
                 .isEmpty();
+    }
+
+    /** An inch design cut to millimetres, and seams that take no whole number of eighths. */
+    @Test
+    void allowances_that_lie_between_the_marks_of_the_ruler_are_planned_as_well() {
+        Design design = DesignEdits.settled(proposal(), Order.ROUND);
+        Making was = design.making();
+        Margins marks = new Margins(
+                was.margins().leeway(), was.margins().trim(), Ruler.MILLIMETRES.step());
+        List<Making> makings = List.of(
+                new Making(was.seam(), was.hem(), marks, was.fell()),
+                was.withSeam(SeamKind.felled(Length.inches(1, 4), Length.inches(7, 16))),
+                was.withSeam(SeamKind.felled(Length.inches(5, 16), Length.inches(3, 4))));
+        int joined = 0;
+        for (Making making : makings) {
+            DesignFit.Answer answer = new DesignFit(STASH)
+                    .fit(new DesignEdits(design).making(making), Sentence.itself("odd"), Budget.steps(4_000));
+            if (answer instanceof DesignFit.Answer.Made made) {
+                joined += made.plan().figures().joins();
+                made.plan().cuts().forEach(cut -> cut.tree()
+                        .kept()
+                        .forEach(kept -> assertThat(Objects.requireNonNull(
+                                                made.plan().laid().get(kept.patch()))
+                                        .cut())
+                                .isEqualTo(
+                                        kept.turned()
+                                                ? kept.at().size().turned()
+                                                : kept.at().size())));
+            }
+        }
+        assertThat(joined).as("joins, at which such seams count").isPositive();
     }
 
     @Test

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
@@ -37,7 +36,7 @@ class GuidelineFitTest {
             Design design = design(seed);
             Stash hers = Stashes.scraps(90, 100 + seed);
             GuidelineFit.Followed followed =
-                    new GuidelineFit(design).followed(hers, Ruler.EIGHTHS, "After Ada", Budget.steps(20_000));
+                    new GuidelineFit(design).followed(hers, "After Ada", Budget.steps(20_000));
             assertThat(followed.design().layout()).isEqualTo(design.layout());
             assertThat(followed.design().making()).isEqualTo(design.making());
             assertThat(followed.design().rules()).isEqualTo(design.rules());
@@ -59,7 +58,7 @@ class GuidelineFitTest {
         Stash own = Stashes.scraps(60, 3);
         Design design = design(3);
         GuidelineFit.Followed followed =
-                new GuidelineFit(design).followed(own, Ruler.EIGHTHS, "Again", Budget.steps(20_000));
+                new GuidelineFit(design).followed(own, "Again", Budget.steps(20_000));
         assertThat(followed.design().scheme().bars()).isEqualTo(design.scheme().bars());
         assertThat(followed.design().scheme().hearth())
                 .isEqualTo(design.scheme().hearth());
@@ -70,7 +69,7 @@ class GuidelineFitTest {
     void one_piece_of_one_fabric_is_told_to_be_too_little() {
         Stash little = new Stash(List.of(Stashes.scraps(60, 9).pieces().get(0)));
         GuidelineFit.Followed followed =
-                new GuidelineFit(design(1)).followed(little, Ruler.EIGHTHS, "Little", Budget.steps(20_000));
+                new GuidelineFit(design(1)).followed(little, "Little", Budget.steps(20_000));
         assertThat(followed.answer()).isInstanceOf(DesignFit.Answer.Lacking.class);
         assertThat(fabrics(followed.design())).hasSize(1);
     }

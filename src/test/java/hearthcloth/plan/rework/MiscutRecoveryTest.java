@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
@@ -84,7 +83,7 @@ class MiscutRecoveryTest {
             Stash left = slip.stash(stash);
 
             DesignFit.Answer answer = slip.fit(
-                    plan, DesignEdits.settled(plan, Order.ROUND), left, Ruler.EIGHTHS, "again", Budget.steps(4_000));
+                    plan, DesignEdits.settled(plan, Order.ROUND), left, "again", Budget.steps(4_000));
 
             if (answer instanceof DesignFit.Answer.Made again) {
                 made++;
@@ -153,7 +152,7 @@ class MiscutRecoveryTest {
         assertThat(come).doesNotHaveDuplicates().allMatch(slip.come()::contains);
         assertThat(slip.come().size() - come.size()).isEqualTo((int) slip.usedAsTheyAre(found));
 
-        MiscutRecovery anew = MiscutRecovery.of(whole, 2_000);
+        MiscutRecovery anew = MiscutRecovery.of(whole, Set.of(), "", Optional.empty(), 2_000);
         double freed = anew.come().stream().mapToDouble(Piece::areaMm2).sum();
         double past = whole.cuts().stream()
                 .filter(PieceCut::past)

@@ -17,6 +17,7 @@ import hearthcloth.plan.propose.Stashes;
 import hearthcloth.sew.Guide;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +56,7 @@ class MiscutWaysTest {
     }
 
     private static List<WayOn> ways(Miscut miscut) {
-        return new MiscutWays(miscut, DesignEdits.settled(PLAN, Order.ROUND), STASH, Ruler.EIGHTHS)
+        return new MiscutWays(miscut, DesignEdits.settled(PLAN, Order.ROUND), STASH)
                 .ways(Budget.steps(100), way -> {});
     }
 
@@ -72,7 +73,7 @@ class MiscutWaysTest {
     @Test
     void a_hearth_half_an_inch_short_is_told_to_be_half_an_inch_short() {
         Miscut miscut = miscut("hearth", Length.inches(1, 2));
-        String told = new MiscutWays(miscut, DesignEdits.settled(PLAN, Order.ROUND), STASH, Ruler.EIGHTHS).told();
+        String told = new MiscutWays(miscut, DesignEdits.settled(PLAN, Order.ROUND), STASH).told().english();
         assertThat(told).startsWith("The hearth is too small by ½ in across: it measures ");
     }
 
@@ -91,7 +92,7 @@ class MiscutWaysTest {
                             .height()
                             .minus(way.plan().cloth().finished().height()));
             assertThat(smaller)
-                    .as(way.told().get(0))
+                    .as(way.told().get(0).english())
                     .isEqualTo(way.kind() == WayOn.Kind.SMALLER_CLOTH ? Length.inches(1, 2) : Length.ZERO);
         }
     }
@@ -154,7 +155,7 @@ class MiscutWaysTest {
             assertThat(guide.cutting())
                     .anySatisfy(piece -> assertThat(piece.title())
                             .startsWith("Piece " + from.piece().id() + ":"));
-            assertThat(way.made()).as(way.told().get(0)).isNotEmpty();
+            assertThat(way.made()).as(way.told().get(0).english()).isNotEmpty();
             assertThat(way.plan().figures().areas().touched())
                     .isGreaterThanOrEqualTo(from.piece().areaMm2());
         }
@@ -166,7 +167,7 @@ class MiscutWaysTest {
             Map<String, Set<String>> before = fabrics(PLAN);
             fabrics(way.plan()).forEach((bar, fabrics) -> {
                 if (!fabrics.equals(before.get(bar))) {
-                    assertThat(String.join(" ", way.told().subList(1, way.told().size())))
+                    assertThat(Sentence.row(way.told().subList(1, way.told().size())).english())
                             .contains(bar);
                 }
             });

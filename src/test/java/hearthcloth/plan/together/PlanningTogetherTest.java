@@ -287,7 +287,9 @@ class PlanningTogetherTest {
                 "grown-k03-s3",
                 "tight-k06-s1",
                 "exact-k06-s1",
-                "tight-k12-s3"
+                "tight-k12-s3",
+                "exact-k12-s5",
+                "like-k12-s1"
             })
     void every_cloth_that_a_heap_was_cut_from_is_made_again(String name) throws IOException {
         PlantedHeap planted = PlantedHeap.read("several-" + name + ".txt");

@@ -108,6 +108,19 @@ class TiedPageTest {
         return link.group(1).replace("&amp;", "&");
     }
 
+    /** Without a script each side is a link to the page with that side large. */
+    @Test
+    void each_side_is_a_picture_that_shows_it_large() {
+        String page = visit.page(tied);
+        for (String side : new String[] {"from-front", "from-above", "from-corner"}) {
+            String large = visit.page(link(side, page));
+            Matcher picture = Pattern.compile("class=\"tied-large\"[^>]* src=\"([^\"]+)\"").matcher(large);
+            assertThat(picture.find()).as(side).isTrue();
+            assertThat(picture.group(1)).contains("/still.svg");
+            assertThat(visit.see(picture.group(1).replace("&amp;", "&")).body()).startsWith("<svg");
+        }
+    }
+
     @Test
     void a_tie_that_does_not_suit_gives_way_to_one_that_does() {
         assertThat(shown("?gift=bottle+3+x+9+in&tie=four-corner+tie")).contains("one-bottle wrap");
@@ -116,7 +129,7 @@ class TiedPageTest {
     @Test
     void a_cloth_too_small_is_told_with_the_size_that_would_do() {
         String page = shown("?gift=box+30+x+20+x+12+in");
-        assertThat(page).contains("is large enough").doesNotContain("<figure>", "data-model");
+        assertThat(page).contains("is large enough").doesNotContain("tied-large", "data-model");
     }
 
     @Test
@@ -141,7 +154,7 @@ class TiedPageTest {
     void the_part_comes_with_the_ties_for_the_new_gift() {
         HttpResponse<String> part = visit.see(tied + "?gift=roll+2+x+9+in", "HX-Request", "true", "HX-Target", "tied");
         assertThat(part.body())
-                .contains("hx-swap-oob", "roll wrap", "two-knot wrap")
+                .contains("id=\"tie-roll-wrap\"", "id=\"tie-two-knot-wrap\"")
                 .doesNotContain("<html");
     }
 
@@ -153,7 +166,8 @@ class TiedPageTest {
         assertThat(response.statusCode()).isEqualTo(200);
         assertThat(response.headers().firstValue("Content-Type").orElse("")).startsWith("application/json");
         JsonNode read = new JsonMapper().readTree(response.body());
-        assertThat(read.get("polygons")).isNotEmpty();
+        assertThat(read.get("places").asText()).isNotEmpty();
+        assertThat(read.get("outer").asText()).contains("<pattern");
         assertThat(read.get("strands")).hasSize(4);
         Matcher net = Pattern.compile("href=\"([^\"]+net.pdf[^\"]*)\"").matcher(visit.page(tied));
         assertThat(net.find()).isTrue();

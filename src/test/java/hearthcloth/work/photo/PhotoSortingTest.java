@@ -15,12 +15,16 @@ import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
+import hearthcloth.stash.Fabric;
+import hearthcloth.stash.Piece;
+import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** What she puts right before the pieces of a photograph come in: {@link PhotoSorting}, {@link SeenTwice}. */
+/** What she puts right before the pieces of a photograph come in: {@link PhotoSorting}, {@link SeenTwice}, {@link PieceState}, {@link PiecesTaken}. */
 class PhotoSortingTest {
 
     private static final Lab GREEN = new Lab(45, -30, 25);
@@ -40,7 +44,7 @@ class PhotoSortingTest {
                 new LargestRectangle.Box(new Point(width / 2, height / 2), width, height, 0),
                 new PieceAppearance(colour, colour, colour, PieceAppearance.Pattern.PLAIN, 40),
                 List.of(doubts).stream()
-                        .map(kind -> new Doubt(kind, kind.name()))
+                        .map(kind -> new Doubt(kind, Sentence.itself(kind.name())))
                         .toList());
     }
 
@@ -218,5 +222,53 @@ class PhotoSortingTest {
                         PhotoSorting.of(List.of(piece(1, 120, 84, GREEN)), Set.of())
                                 .pieces()))
                 .isEmpty();
+    }
+
+    private static PiecesTaken taking(PhotoSorting sorting, Set<String> taken) {
+        return new PiecesTaken(sorting, taken, Ruler.MILLIMETRES);
+    }
+
+    @Test
+    void a_piece_comes_in_only_where_nothing_is_in_doubt_and_it_is_not_in_already() {
+        PhotoSorting sorting = sorted().dropped("3", true);
+        assertThat(PieceState.of(sorting.piece("1"), Set.of(), Ruler.MILLIMETRES)).isEqualTo(PieceState.READY);
+        assertThat(PieceState.of(sorting.piece("1"), Set.of("1"), Ruler.MILLIMETRES)).isEqualTo(PieceState.IN);
+        assertThat(PieceState.of(sorting.piece("2"), Set.of(), Ruler.MILLIMETRES)).isEqualTo(PieceState.LOOK);
+        assertThat(PieceState.of(sorting.piece("3"), Set.of(), Ruler.MILLIMETRES)).isEqualTo(PieceState.DROPPED);
+        PhotoSorting thin = PhotoSorting.of(List.of(piece(1, 40, 0.5, GREEN)), Set.of());
+        assertThat(PieceState.of(thin.piece("1"), Set.of(), Ruler.MILLIMETRES)).isEqualTo(PieceState.SMALL);
+    }
+
+    @Test
+    void what_is_ready_comes_fabric_by_fabric_the_largest_first_and_the_doubted_stays() {
+        PiecesTaken taking = taking(sorted().checked("4", true), Set.of());
+        List<PiecesTaken.Coming> coming = taking.ready();
+        assertThat(coming).hasSize(1);
+        assertThat(keys(coming.get(0).pieces())).containsExactly("1", "3", "4");
+        assertThat(coming.get(0).best().key()).isEqualTo("1");
+        assertThat(taking.left()).containsExactly("2");
+        assertThat(taking.isTwice(coming)).isFalse();
+        assertThat(taking(sorted(), Set.of("3")).isTwice(coming)).isTrue();
+        assertThat(keys(taking(sorted(), Set.of("1")).ready().get(0).pieces())).containsExactly("3");
+    }
+
+    @Test
+    void pieces_come_in_as_her_ruler_measures_them_in_the_fabric_she_has_of_that_name() {
+        PiecesTaken taking = taking(sorted().allChecked(Set.of()), Set.of());
+        List<PiecesTaken.Coming> coming = taking.ready();
+        PiecesTaken.Arrived arrived = taking.arrived(coming, new Stash(List.of()), 7, name -> "my " + name);
+        assertThat(arrived.pieces()).extracting(Piece::id).containsExactly("7", "8", "9", "10");
+        assertThat(arrived.keys()).containsExactly("1", "3", "4", "2");
+        assertThat(arrived.names()).hasSize(2).allMatch(name -> name.startsWith("my "));
+        assertThat(arrived.notes()).isEmpty();
+        assertThat(arrived.pieces().get(0).size()).isEqualTo(new Size(Length.mm(80), Length.mm(120)));
+
+        Fabric hers = new Fabric("my own", arrived.pieces().get(3).fabric().colour(), Fabric.Faces.RIGHT, Fabric.Nap.ANY);
+        Piece there = new Piece("1", hers, new Size(Length.mm(80), Length.mm(80)), Piece.Washed.UNKNOWN, 1);
+        PiecesTaken.Arrived joined =
+                taking.arrived(coming, new Stash(List.of(there)), 7, name -> "My Own");
+        assertThat(joined.names()).containsExactly("my own", "my own");
+        assertThat(joined.pieces()).allMatch(piece -> piece.fabric().equals(hers));
+        assertThat(joined.notes()).hasSize(1);
     }
 }

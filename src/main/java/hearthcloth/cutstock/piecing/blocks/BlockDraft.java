@@ -35,6 +35,11 @@ final class BlockDraft {
         return (way & Blocks.TURNABLE) != 0;
     }
 
+    /** Whether no side is trimmed farther than it may be. */
+    boolean allowed() {
+        return trimWidth >= 0 && trimHeight >= 0;
+    }
+
     boolean spansWidth() {
         return width == goal.limit(Blocks.WIDTH, turnable());
     }
@@ -55,8 +60,8 @@ final class BlockDraft {
         height = cutHeight;
         acrossWidth = 1;
         acrossHeight = 1;
-        trimWidth = cutWidth - rules.least();
-        trimHeight = cutHeight - rules.least();
+        trimWidth = stock.off(scrap, Blocks.WIDTH, cutWidth);
+        trimHeight = stock.off(scrap, Blocks.HEIGHT, cutHeight);
         first = scrap;
         second = Blocks.NONE;
         way = turnable ? Blocks.TURNABLE : 0;

@@ -24,6 +24,9 @@ public final class BlockSearch {
     private static final double DEAREST = 0.3;
     private static final double JUMBLE = 0.1;
     private static final double CHANCE = 0.3;
+    /** So much less a block seems to lose that has all scraps which must be in; ours, from trials. */
+    private static final double KEEN = 0.4;
+
     private static final int MOST_BLOCKS = 400_000;
 
     private final Stock stock;
@@ -40,6 +43,7 @@ public final class BlockSearch {
     private boolean all;
     private boolean exhausted;
     private final double sparePrice;
+    private final long must;
     private double mostCost;
     private int found = Blocks.NONE;
 
@@ -54,6 +58,7 @@ public final class BlockSearch {
         this.draft = new BlockDraft(blocks, goal, stock.rules());
         this.mostCost = goal.mostLost();
         this.sparePrice = Math.min(DEAREST, SPARE_PRICE * goal.area() / Math.max(1, goal.spare()));
+        this.must = stock.must();
         this.cutScraps = new CutScraps(stock, goal, blocks, draft, same);
     }
 
@@ -120,7 +125,7 @@ public final class BlockSearch {
         int limitDown = goal.limit(high ? Blocks.WIDTH : Blocks.HEIGHT, turnable);
         draft.patch(scrap, stock, Math.min(across, limitAcross), Math.min(down, limitDown));
         draft.ease = stock.ease(scrap);
-        if (Math.min(draft.width, draft.height) >= stock.rules().least()) {
+        if (draft.allowed()) {
             offer();
         }
     }
@@ -135,11 +140,15 @@ public final class BlockSearch {
         boolean acrossAll = draft.spansWidth();
         boolean downAll = draft.spansHeight();
         int kind = Beam.classOf(Long.bitCount(draft.set), acrossAll || downAll);
-        double key = (cost + sparePrice * Math.max(0, draft.held - area))
-                        / area
-                        * (1 + JUMBLE * Chance.of(effort.seed(), draft.set))
-                + JITTER * tie();
         boolean whole = acrossAll && downAll;
+        if (whole && (draft.set & must) != must) {
+            return;
+        }
+        double key = ((cost + sparePrice * Math.max(0, draft.held - area))
+                                / area
+                                * (1 + JUMBLE * Chance.of(effort.seed(), draft.set))
+                        + JITTER * tie())
+                * lacking();
         if (whole ? !effort.all() && same.surpassed(draft) : !beam.admits(kind, key) || same.surpassed(draft)) {
             return;
         }
@@ -178,7 +187,7 @@ public final class BlockSearch {
                         cover.tree().get(),
                         cover.width(),
                         cover.height(),
-                        stock.rules().least())
+                        stock.limits())
                 .map(stock::lost)
                 .orElse(Long.MAX_VALUE / 4);
     }
@@ -249,6 +258,11 @@ public final class BlockSearch {
             int cut = cutScraps.block();
             join(block, side, cut, cutScraps.side());
         }
+    }
+
+    /** One, and less the more a block has of the scraps that must be in. */
+    private double lacking() {
+        return must == 0 ? 1 : 1 - KEEN * Long.bitCount(draft.set & must) / Long.bitCount(must);
     }
 
     /** By what blocks that lose the same share are told apart: those of scraps that are hard to place first. */

@@ -1,6 +1,6 @@
 package hearthcloth.cutstock.piecing.blocks;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Scraps that are cut to the edge of a block so that their offcuts go back. */
@@ -11,7 +11,7 @@ final class CutScraps {
     private final Blocks blocks;
     private final BlockDraft draft;
     private final SameScraps same;
-    private final Map<Cut, Integer> made = new HashMap<>();
+    private final Map<Cut, Integer> made = new LinkedHashMap<>();
 
     private int scrap;
     private int scrapSide;
@@ -36,12 +36,16 @@ final class CutScraps {
         edge = blocks.side(block, side);
         if (full < edge + stock.rules().keepShort()
                 || edge < stock.rules().least()
+                || stock.whole(cutScrap)
                 || (side != cutSide && !blocks.turnable(block) && !stock.turnable(cutScrap))) {
             return false;
         }
         int beyond = blocks.side(block, 1 - side);
         int fullOther = stock.side(cutScrap, 1 - cutSide);
         other = Math.min(fullOther, room(block, side, cutScrap, cutSide) - beyond);
+        if (stock.off(cutScrap, 1 - cutSide, other) < 0) {
+            return false;
+        }
         scrap = cutScrap;
         scrapSide = cutSide;
         area = (double) edge * (beyond + other);

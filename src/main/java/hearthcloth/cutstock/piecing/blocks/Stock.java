@@ -3,6 +3,9 @@ package hearthcloth.cutstock.piecing.blocks;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
+import hearthcloth.cutstock.piecing.tree.TrimLimits;
+import hearthcloth.number.Elementary;
+import java.util.Arrays;
 
 /** The scraps of a search by their net sizes, with what a cut of them costs. */
 public final class Stock {
@@ -13,27 +16,82 @@ public final class Stock {
     private final int[] widths;
     private final int[] heights;
     private final boolean[] turnable;
+    private final Handled handled;
     private final Rules rules;
 
-    private Stock(int[] widths, int[] heights, boolean[] turnable, Rules rules) {
+    private Stock(int[] widths, int[] heights, boolean[] turnable, Handled handled, Rules rules) {
         this.widths = widths;
         this.heights = heights;
         this.turnable = turnable;
+        this.handled = handled;
         this.rules = rules;
+    }
+
+    /** What is asked of each scrap beside its size. */
+    private static final class Handled {
+        private final boolean[] must;
+        private final boolean[] whole;
+        private final int[] offWidth;
+        private final int[] offHeight;
+
+        Handled(int size) {
+            must = new boolean[size];
+            whole = new boolean[size];
+            offWidth = new int[size];
+            offHeight = new int[size];
+            Arrays.fill(offWidth, Integer.MAX_VALUE);
+            Arrays.fill(offHeight, Integer.MAX_VALUE);
+        }
+
+        void copy(Handled from, int scrap, int to) {
+            must[to] = from.must[scrap];
+            whole[to] = from.whole[scrap];
+            offWidth[to] = from.offWidth[scrap];
+            offHeight[to] = from.offHeight[scrap];
+        }
     }
 
     /** Scraps of these net widths and heights; which may be turned by a quarter. */
     public static Stock of(int[] widths, int[] heights, boolean[] turnable, Rules rules) {
-        return new Stock(widths.clone(), heights.clone(), turnable.clone(), rules);
+        return new Stock(widths.clone(), heights.clone(), turnable.clone(), new Handled(widths.length), rules);
     }
+
+    /**
+     * The same stock with something asked of one scrap.
+     *
+     * @param asked what is asked
+     */
+    public Stock asking(int scrap, Asked asked) {
+        Handled other = new Handled(size());
+        for (int i = 0; i < size(); i++) {
+            other.copy(handled, i, i);
+        }
+        other.must[scrap] = asked.must;
+        other.whole[scrap] = asked.whole;
+        other.offWidth[scrap] = asked.offWidth;
+        other.offHeight[scrap] = asked.offHeight;
+        return new Stock(widths, heights, turnable, other, rules);
+    }
+
+    /**
+     * What is asked of a scrap.
+     *
+     * @param must whether every cover has to take it
+     * @param whole whether it may not be cut in two
+     * @param offWidth how much may be trimmed off its net width as it lies in the heap
+     * @param offHeight how much may be trimmed off its net height
+     */
+    public record Asked(boolean must, boolean whole, int offWidth, int offHeight) {}
 
     /** Some of the scraps, in this order. */
     public Stock pick(int[] scraps) {
-        Stock some = new Stock(new int[scraps.length], new int[scraps.length], new boolean[scraps.length], rules);
+        int size = scraps.length;
+        Stock some = new Stock(new int[size], new int[size], new boolean[size], new Handled(size), rules);
         for (int i = 0; i < scraps.length; i++) {
             some.widths[i] = widths[scraps[i]];
             some.heights[i] = heights[scraps[i]];
             some.turnable[i] = turnable[scraps[i]];
+            some.handled.copy(handled, scraps[i], i);
         }
         return some;
     }
@@ -61,6 +119,51 @@ public final class Stock {
     /** Whether a scrap may be turned by a quarter. */
     public boolean turnable(int scrap) {
         return turnable[scrap];
+    }
+
+    /** Whether every cover has to take this scrap. */
+    public boolean must(int scrap) {
+        return handled.must[scrap];
+    }
+
+    /** The scraps that every cover has to take, of the first {@value #MOST}, as bits. */
+    public long must() {
+        long set = 0;
+        for (int i = 0; i < Math.min(MOST, size()); i++) {
+            set |= handled.must[i] ? 1L << i : 0;
+        }
+        return set;
+    }
+
+    /** Whether a scrap may not be cut in two. */
+    boolean whole(int scrap) {
+        return handled.whole[scrap];
+    }
+
+    /**
+     * How much may still be trimmed off a scrap's side that is cut to this net length; negative where that is too short
+     * already. What goes back as an offcut is not trimmed.
+     */
+    int off(int scrap, int side, int cut) {
+        int gone = side(scrap, side) - cut;
+        boolean offcut = rules.keepShort() > 0 && !handled.whole[scrap] && gone >= rules.keepShort();
+        int most = side == Blocks.WIDTH ? handled.offWidth[scrap] : handled.offHeight[scrap];
+        return Math.min(cut - rules.least(), most - (offcut ? 0 : gone));
+    }
+
+    /** How far patches of these scraps may still be trimmed. */
+    public TrimLimits limits() {
+        return new TrimLimits() {
+            @Override
+            public long offWidth(ScrapPatch patch) {
+                return off(patch.scrap(), patch.turned() ? Blocks.HEIGHT : Blocks.WIDTH, (int) patch.width());
+            }
+
+            @Override
+            public long offHeight(ScrapPatch patch) {
+                return off(patch.scrap(), patch.turned() ? Blocks.WIDTH : Blocks.HEIGHT, (int) patch.height());
+            }
+        };
     }
 
     /** What a cut loses. */
@@ -94,7 +197,7 @@ public final class Stock {
                     partners += (widths[other] == length ? 1 : 0) + (heights[other] == length ? 1 : 0);
                 }
             }
-            ease += Math.log1p(partners);
+            ease += Elementary.log(1.0 + partners);
         }
         return (float) ease;
     }

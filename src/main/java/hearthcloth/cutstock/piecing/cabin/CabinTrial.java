@@ -6,6 +6,7 @@ import hearthcloth.cutstock.piecing.cabin.Cabin.Tone;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
+import hearthcloth.number.Elementary;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -125,7 +126,7 @@ final class CabinTrial {
 
     private Way oneOf(List<Way> ways) {
         ways.sort(java.util.Comparator.comparingDouble(Way::cost));
-        int first = (int) (-1.2 * Math.log(1 - chance.nextDouble()));
+        int first = (int) (-1.2 * Elementary.log(1 - chance.nextDouble()));
         return ways.get(Math.min(first, ways.size() - 1));
     }
 

@@ -2,6 +2,7 @@ package hearthcloth.cutstock.piecing.compose;
 
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
+import hearthcloth.number.Elementary;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -66,13 +67,13 @@ public final class Composition {
         double now = cost();
         double best = now;
         Pieced tree = root.tree();
-        double cooling = Math.pow(COOLEST / WARMEST, 1.0 / ROUND);
+        double cooling = Elementary.pow(COOLEST / WARMEST, 1.0 / ROUND);
         double warmth = WARMEST;
         while (best > 0 && !rows.isEmpty() && !spent.getAsBoolean()) {
             Runnable back = change();
             root.place(0, 0);
             double next = cost();
-            if (next <= now - warmth * Math.log(1 - chance.nextDouble())) {
+            if (next <= now - warmth * Elementary.log(1 - chance.nextDouble())) {
                 now = next;
                 if (now < best) {
                     best = now;

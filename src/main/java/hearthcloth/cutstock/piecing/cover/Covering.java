@@ -5,9 +5,11 @@ import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Until;
 import hearthcloth.cutstock.piecing.tree.Trimming;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /** Covers one rectangle as well as the budget allows: dives until it is covered, then repairs and further dives. */
 public final class Covering {
@@ -17,6 +19,12 @@ public final class Covering {
     private static final double[] ROUGH = {0.06, 0.25, 1};
     private static final long ANY = Long.MAX_VALUE / 4;
     private static final double[] BOLDER = {0, 0.3, 0.8, 1.5};
+    /**
+     * Where some scraps must be in, so much more area than the rectangle's is tried at a time, must-be-in scraps and some of
+     * the others by lot: a cover of the whole heap would hardly ever have all of them. Ours, from trials.
+     */
+    private static final double[] BESIDE_MUST = {0.3, 0.6, 0.15, 1.2};
+
     private static final int LEAVE = 16;
     private static final int FEW = 9;
     private static final double EXACT_CAP = 0.01;
@@ -37,6 +45,7 @@ public final class Covering {
     private long diving;
     private long repairing;
     private int rounds;
+    private int pools;
     private Optional<Covered> best = Optional.empty();
 
     public Covering(Heap heap, int width, int height, int[] scraps, double cutPrice, BooleanSupplier spent, long seed) {
@@ -84,10 +93,31 @@ public final class Covering {
         return heap.area(scraps) - area() - reserved;
     }
 
+    /** The scraps to try: all, or those that must be in and some others. */
+    private int[] pool() {
+        long must = Arrays.stream(scraps).filter(heap.all()::must).mapToLong(heap::area).sum();
+        if (must == 0) {
+            return scraps;
+        }
+        double most = area() * (1 + BESIDE_MUST[pools++ % BESIDE_MUST.length]);
+        int[] others = Arrays.stream(scraps).filter(i -> !heap.all().must(i)).toArray();
+        IntStream.Builder some = IntStream.builder();
+        long sum = must;
+        for (int i = 0; i < others.length && sum < most; i++) {
+            int j = i + chance.nextInt(others.length - i);
+            int next = others[j];
+            others[j] = others[i];
+            some.add(next);
+            sum += heap.area(next);
+        }
+        return IntStream.concat(Arrays.stream(scraps).filter(heap.all()::must), some.build())
+                .toArray();
+    }
+
     /** Tries once more to cover the rectangle; each try looks more widely. */
     public boolean attempt() {
         if (spare() >= 0) {
-            take(dive.cover(width, height, scraps, reserved > 0 ? spare() : ANY, style(rounds++)));
+            take(dive.cover(width, height, pool(), reserved > 0 ? spare() : ANY, style(rounds++)));
         }
         return best.isPresent();
     }
@@ -107,7 +137,7 @@ public final class Covering {
         if (spare() >= 0) {
             for (int i = 0; i < ROUGH.length && best.isEmpty(); i++) {
                 Effort whole = new Effort(ROUGH[i], 60, 300, -1, 0);
-                take(dive.cover(width, height, scraps, ANY, new Dive.Style(whole, whole, 20, LEAVE, Until.FIRST)));
+                take(dive.cover(width, height, pool(), ANY, new Dive.Style(whole, whole, 20, LEAVE, Until.FIRST)));
             }
         }
         return best.isPresent();
@@ -132,7 +162,7 @@ public final class Covering {
         search.best()
                 .map(cover -> Heap.renumbered(cover.tree().get(), i -> scraps[i]))
                 .flatMap(tree ->
-                        Trimming.to(tree, width, height, heap.all().rules().least()))
+                        Trimming.to(tree, width, height, heap.all().limits()))
                 .ifPresent(tree -> take(Optional.of(new Covered(tree, width, height, heap.lost(tree)))));
         exhausted = search.exhausted();
     }
@@ -148,7 +178,7 @@ public final class Covering {
         double share = (double) now.lost() / area();
         long before = steps;
         if (diving <= repairing) {
-            take(dive.cover(width, height, scraps, now.lost() - 1, bolder(share)));
+            take(dive.cover(width, height, pool(), now.lost() - 1, bolder(share)));
             diving += steps - before;
         } else {
             double cap = Math.min(0.1, Math.max(0.01, share * (1 + 6 * chance.nextDouble())));

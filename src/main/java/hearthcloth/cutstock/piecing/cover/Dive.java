@@ -16,12 +16,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /**
  * Covers a rectangle of many scraps: a block that reaches from side to side and loses little is laid, then the rest is
  * covered from what is left, until it is small enough to be searched as a whole.
  */
 final class Dive {
+
+    /** So much of its area a laid block may lose more if it has all scraps that must be in; ours, from trials. */
+    private static final double MUST = 0.01;
 
     private final Heap heap;
     private final BooleanSupplier spent;
@@ -72,7 +76,7 @@ final class Dive {
             if (last || spent.getAsBoolean()) {
                 return Optional.empty();
             }
-            Optional<BlockCover> chosen = choose(search.spanning(), needed, wide, high, style.leave);
+            Optional<BlockCover> chosen = choose(search.spanning(), needed, wide, high, style.leave, heap.all().pick(some).must());
             if (chosen.isEmpty()) {
                 return Optional.empty();
             }
@@ -93,12 +97,13 @@ final class Dive {
         for (int i = lays.size() - 1; i >= 0; i--) {
             tree = new Joint(lays.get(i).beside, lays.get(i).tree, tree);
         }
-        return Trimming.to(tree, width, height, heap.all().rules().least())
+        return Trimming.to(tree, width, height, heap.all().limits())
                 .map(cut -> new Covered(cut, width, height, heap.lost(cut)));
     }
 
     /** The block that loses least of its area, of a half by lot, that leaves enough to be varied at the end. */
-    private Optional<BlockCover> choose(List<BlockCover> spanning, double needed, int wide, int high, int leave) {
+    private Optional<BlockCover> choose(
+            List<BlockCover> spanning, double needed, int wide, int high, int leave, long must) {
         int least = heap.all().rules().least();
         double perScrap = (double) wide * high / needed;
         double most = Math.max(0.2 * wide * high, (double) wide * high - leave * perScrap);
@@ -106,26 +111,35 @@ final class Dive {
                 .filter(lay -> (double) lay.width() * lay.height() <= most)
                 .filter(lay -> lay.height() == high ? wide - lay.width() >= least : high - lay.height() >= least)
                 .filter(lay -> chance.nextInt(3) > 0)
-                .min(Comparator.comparingDouble(lay -> value(lay)));
+                .min(Comparator.comparingDouble(lay -> value(lay, must)));
     }
 
-    private double value(BlockCover lay) {
+    private static double value(BlockCover lay, long must) {
         double area = (double) lay.width() * lay.height();
-        return lay.lost() / area - 1e-6 * area / Long.bitCount(lay.scraps());
+        double keen = must == 0 ? 0 : MUST * Long.bitCount(lay.scraps() & must) / Long.bitCount(must);
+        return lay.lost() / area - 1e-6 * area / Long.bitCount(lay.scraps()) - keen;
     }
 
     private int[] some(int[] left) {
         if (left.length <= Stock.MOST) {
             return left;
         }
-        int[] shuffled = left.clone();
-        for (int i = 0; i < Stock.MOST; i++) {
+        int[] shuffled = mustFirst(left);
+        int fixed = (int) Arrays.stream(left).filter(heap.all()::must).count();
+        for (int i = Math.min(fixed, Stock.MOST); i < Stock.MOST; i++) {
             int j = i + chance.nextInt(shuffled.length - i);
             int kept = shuffled[i];
             shuffled[i] = shuffled[j];
             shuffled[j] = kept;
         }
         return Arrays.copyOf(shuffled, Stock.MOST);
+    }
+
+    private int[] mustFirst(int[] left) {
+        return IntStream.concat(
+                        Arrays.stream(left).filter(heap.all()::must),
+                        Arrays.stream(left).filter(i -> !heap.all().must(i)))
+                .toArray();
     }
 
     private static Pieced numbered(BlockCover cover, int[] some) {

@@ -101,7 +101,7 @@ final class Repair {
 
     private Optional<Pieced> trimmed(BlockCover cover, int[] pool, int width, int height) {
         Pieced tree = Heap.renumbered(cover.tree().get(), i -> pool[i]);
-        return Trimming.to(tree, width, height, heap.all().rules().least());
+        return Trimming.to(tree, width, height, heap.all().limits());
     }
 
     private void shuffle(int[] list) {

@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -156,7 +156,7 @@ public final class SeveralCoverings {
         Collections.shuffle(all, chance);
         if (vain % 2 == 1) {
             long most = 1 + all.stream().mapToLong(this::lost).max().orElse(0);
-            Map<Integer, Double> keys = new HashMap<>();
+            Map<Integer, Double> keys = new LinkedHashMap<>();
             all.forEach(n -> keys.put(n, -lost(n) - most * chance.nextDouble()));
             all.sort(Comparator.comparing(n -> keys.getOrDefault(n, 0.0)));
         }
@@ -178,7 +178,7 @@ public final class SeveralCoverings {
         if (spare < 0) {
             return false;
         }
-        Map<List<Integer>, List<BlockCover>> bySize = new HashMap<>();
+        Map<List<Integer>, List<BlockCover>> bySize = new LinkedHashMap<>();
         List<List<BlockCover>> covers = new ArrayList<>();
         for (int n : some) {
             covers.add(bySize.computeIfAbsent(
@@ -190,7 +190,7 @@ public final class SeveralCoverings {
             int n = some.get(i);
             Pieced tree = Heap.renumbered(best.get(i).tree().get(), k -> pool[k]);
             made[n] = Trimming.to(
-                            tree, widths[n], heights[n], heap.all().rules().least())
+                            tree, widths[n], heights[n], heap.all().limits())
                     .map(cut -> new Covered(cut, widths[n], heights[n], heap.lost(cut)))
                     .orElse(null);
         }

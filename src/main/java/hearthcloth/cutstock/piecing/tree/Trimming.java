@@ -11,21 +11,35 @@ import java.util.Optional;
  */
 public final class Trimming {
 
-    private final long least;
+    private final TrimLimits limits;
 
-    private Trimming(long least) {
-        this.least = least;
+    private Trimming(TrimLimits limits) {
+        this.limits = limits;
     }
 
-    /** The tree at exactly this net size; empty if it is too small, or a patch would be. */
-    public static Optional<Pieced> to(Pieced tree, long width, long height, long least) {
-        Trimming trimming = new Trimming(least);
+    /** The tree at exactly this net size; empty if it is too small, or a patch would be trimmed too far. */
+    public static Optional<Pieced> to(Pieced tree, long width, long height, TrimLimits limits) {
+        Trimming trimming = new Trimming(limits);
         Part part = trimming.part(tree);
         boolean possible = part.width >= width
                 && part.height >= height
                 && part.width - part.give.width <= width
                 && part.height - part.give.height <= height;
         return possible ? Optional.of(trimming.cut(part, width, height)) : Optional.empty();
+    }
+
+    /**
+     * The net size a tree has before anything stands out over it, and how far that can be trimmed.
+     *
+     * @param offWidth how much can come off the width before a patch is trimmed too far
+     * @param offHeight the same of the height
+     */
+    public record Extent(long width, long height, long offWidth, long offHeight) {}
+
+    /** The largest size of a tree; its sides may be negative to trim where patches are too small already. */
+    public static Extent extent(Pieced tree, TrimLimits limits) {
+        Part part = new Trimming(limits).part(tree);
+        return new Extent(part.width, part.height, part.give.width, part.give.height);
     }
 
     /** A part with its size, how much can be trimmed, and how many patches a unit off cuts into. */
@@ -40,7 +54,7 @@ public final class Trimming {
                     List.of(),
                     patch.width(),
                     patch.height(),
-                    new Give(patch.width() - least, patch.height() - least, 1, 1));
+                    new Give(limits.offWidth(patch), limits.offHeight(patch), 1, 1));
         }
         Joint joint = (Joint) tree;
         Part a = part(joint.first());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
+import hearthcloth.cutstock.piecing.tree.LeastSide;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Trimming;
@@ -227,7 +228,7 @@ class BlockDraftTest {
             }
             int made = block;
             Pieced tree = blocks.tree(block, false);
-            Pieced cut = Trimming.to(tree, blocks.width[block], blocks.height[block], PLAIN.least())
+            Pieced cut = Trimming.to(tree, blocks.width[block], blocks.height[block], new LeastSide(PLAIN.least()))
                     .orElseThrow(() -> new AssertionError("cannot be cut: " + made + tree));
             assertThat(blocks.lost[block]).as("%s", tree).isLessThanOrEqualTo(stock.lost(cut));
             if (sizes.length == 2) {

@@ -3,6 +3,7 @@ package hearthcloth.cutstock.piecing.blocks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cutstock.piecing.tree.Joint;
+import hearthcloth.cutstock.piecing.tree.LeastSide;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.cutstock.piecing.tree.Trimming;
@@ -79,7 +80,7 @@ class BlockSearchTest {
     private static void check(Stock stock, BlockCover cover, boolean exactly) {
         Pieced tree = cover.tree().get();
         assertThat(scraps(tree)).isEqualTo(cover.scraps());
-        Pieced cut = Trimming.to(tree, cover.width(), cover.height(), LEAST)
+        Pieced cut = Trimming.to(tree, cover.width(), cover.height(), new LeastSide(LEAST))
                 .orElseThrow(() -> new AssertionError("cannot be cut to " + cover.width() + " x " + cover.height()));
         if (exactly) {
             assertThat(stock.lost(cut)).isEqualTo(cover.lost());

@@ -21,12 +21,12 @@ class TrimmingTest {
     void one_patch_is_cut_to_any_size_from_the_least_to_its_own() {
         ScrapPatch scrap = new ScrapPatch(4, true, 20, 12);
 
-        assertThat(Trimming.to(scrap, 20, 12, 5)).contains(scrap);
-        assertThat(Trimming.to(scrap, 5, 7, 5)).contains(new ScrapPatch(4, true, 5, 7));
-        assertThat(Trimming.to(scrap, 4, 7, 5)).isEmpty();
-        assertThat(Trimming.to(scrap, 5, 4, 5)).isEmpty();
-        assertThat(Trimming.to(scrap, 21, 12, 5)).isEmpty();
-        assertThat(Trimming.to(scrap, 20, 13, 5)).isEmpty();
+        assertThat(Trimming.to(scrap, 20, 12, new LeastSide(5))).contains(scrap);
+        assertThat(Trimming.to(scrap, 5, 7, new LeastSide(5))).contains(new ScrapPatch(4, true, 5, 7));
+        assertThat(Trimming.to(scrap, 4, 7, new LeastSide(5))).isEmpty();
+        assertThat(Trimming.to(scrap, 5, 4, new LeastSide(5))).isEmpty();
+        assertThat(Trimming.to(scrap, 21, 12, new LeastSide(5))).isEmpty();
+        assertThat(Trimming.to(scrap, 20, 13, new LeastSide(5))).isEmpty();
     }
 
     @Test
@@ -36,12 +36,12 @@ class TrimmingTest {
         Pieced left = new Joint(true, stack, patch(2, 10, 12));
         Pieced right = new Joint(true, patch(2, 10, 12), stack);
 
-        assertThat(Trimming.to(left, 17, 12, 2)).contains(new Joint(true, stack, patch(2, 7, 12)));
-        assertThat(Trimming.to(right, 17, 12, 2)).contains(new Joint(true, patch(2, 7, 12), stack));
+        assertThat(Trimming.to(left, 17, 12, new LeastSide(2))).contains(new Joint(true, stack, patch(2, 7, 12)));
+        assertThat(Trimming.to(right, 17, 12, new LeastSide(2))).contains(new Joint(true, patch(2, 7, 12), stack));
         // the one patch gives no more than 8; the rest comes off both of the others
-        assertThat(Trimming.to(left, 11, 12, 2))
+        assertThat(Trimming.to(left, 11, 12, new LeastSide(2)))
                 .contains(new Joint(true, new Joint(false, patch(0, 9, 6), patch(1, 9, 6)), patch(2, 2, 12)));
-        assertThat(Trimming.to(right, 11, 12, 2))
+        assertThat(Trimming.to(right, 11, 12, new LeastSide(2)))
                 .contains(new Joint(true, patch(2, 2, 12), new Joint(false, patch(0, 9, 6), patch(1, 9, 6))));
     }
 
@@ -49,9 +49,9 @@ class TrimmingTest {
     void the_same_holds_for_the_height() {
         Pieced row = new Joint(true, patch(0, 6, 10), patch(1, 6, 10));
 
-        assertThat(Trimming.to(new Joint(false, row, patch(2, 12, 10)), 12, 17, 2))
+        assertThat(Trimming.to(new Joint(false, row, patch(2, 12, 10)), 12, 17, new LeastSide(2)))
                 .contains(new Joint(false, row, patch(2, 12, 7)));
-        assertThat(Trimming.to(new Joint(false, patch(2, 12, 10), row), 12, 11, 2))
+        assertThat(Trimming.to(new Joint(false, patch(2, 12, 10), row), 12, 11, new LeastSide(2)))
                 .contains(new Joint(false, patch(2, 12, 2), new Joint(true, patch(0, 6, 9), patch(1, 6, 9))));
     }
 
@@ -59,12 +59,12 @@ class TrimmingTest {
     void sides_that_meet_are_made_equal() {
         Pieced uneven = new Joint(true, patch(0, 10, 9), patch(1, 10, 12));
 
-        assertThat(Trimming.to(uneven, 20, 9, 2)).contains(new Joint(true, patch(0, 10, 9), patch(1, 10, 9)));
-        assertThat(Trimming.to(uneven, 20, 10, 2)).isEmpty();
+        assertThat(Trimming.to(uneven, 20, 9, new LeastSide(2))).contains(new Joint(true, patch(0, 10, 9), patch(1, 10, 9)));
+        assertThat(Trimming.to(uneven, 20, 10, new LeastSide(2))).isEmpty();
         // the larger would be too small before the smaller is
-        assertThat(Trimming.to(new Joint(true, patch(0, 10, 9), patch(1, 10, 3)), 20, 3, 3))
+        assertThat(Trimming.to(new Joint(true, patch(0, 10, 9), patch(1, 10, 3)), 20, 3, new LeastSide(3)))
                 .isPresent();
-        assertThat(Trimming.to(new Joint(true, patch(0, 10, 9), patch(1, 10, 3)), 20, 2, 3))
+        assertThat(Trimming.to(new Joint(true, patch(0, 10, 9), patch(1, 10, 3)), 20, 2, new LeastSide(3)))
                 .isEmpty();
     }
 
@@ -130,7 +130,7 @@ class TrimmingTest {
             for (long w = 1; w <= 14; w++) {
                 for (long h = 1; h <= 14; h++) {
                     Size wanted = new Size(w, h);
-                    Optional<Pieced> cut = Trimming.to(tree, w, h, LEAST);
+                    Optional<Pieced> cut = Trimming.to(tree, w, h, new LeastSide(LEAST));
 
                     assertThat(cut.isPresent()).as("%s to %s", tree, wanted).isEqualTo(possible.contains(wanted));
                     if (cut.isPresent()) {

@@ -1,0 +1,5 @@
+/** Scraps put together by hand on the screen, piece by piece. */
+@NullMarked
+package hearthcloth.web.piecing;
+
+import org.jspecify.annotations.NullMarked;

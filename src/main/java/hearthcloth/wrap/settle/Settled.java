@@ -1,0 +1,88 @@
+package hearthcloth.wrap.settle;
+
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
+import hearthcloth.measure.Unit;
+import hearthcloth.wrap.Fit;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.Visible;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What shows of a tied cloth as a fine mesh: the facets of its fold cut small, lifted off the gift by the layers under
+ * them, drawn up and gathered towards the knots, and rounded over edges. It is made in one go and needs no waiting. It
+ * shows the spare corners tucked in, as the fold does; how cloth falls that is not tucked in, {@code wrap.drape} tries.
+ *
+ * <p>No point comes inside a plane that it lay in, so a convex gift is never cut into; threads are pulled back to their
+ * length where easing has stretched them. How high cloth stands and how deep it gathers is chosen for the drawing.
+ *
+ * @param places in space, in millimetres
+ * @param cloth where each lies on the flat cloth on the table
+ * @param triangles three numbers each, anticlockwise seen from the cloth's inside
+ */
+public record Settled(List<Vector> places, List<Point> cloth, List<Integer> triangles) {
+
+    /** Cells along the cloth's longer side; half as wide near knots. */
+    private static final double CELLS = 40;
+
+    /** How far loose pieces in one plane lie off each other, in millimetres; at most {@code HIGHEST}. */
+    private static final double LAYER = 0.25;
+
+    private static final double HIGHEST = 3;
+
+    public Settled {
+        places = List.copyOf(places);
+        cloth = List.copyOf(cloth);
+        triangles = List.copyOf(triangles);
+    }
+
+    public static Settled of(Visible visible) {
+        Fit fit = visible.fold().fit();
+        double side = Math.max(
+                fit.cloth().width().in(Unit.MILLIMETRE), fit.cloth().height().in(Unit.MILLIMETRE));
+        Snipping snipping = new Snipping(side / CELLS, visible.fold().knots());
+        visible.pieces().forEach(piece -> snipping.add(piece.facet(), piece.cloth(), 0));
+        Map<String, Integer> layers = new HashMap<>();
+        for (Facet facet : visible.fold().facets()) {
+            if (facet.isLoose() && facet.part() != Facet.Part.KNOT) {
+                int layer = layers.merge(facet.plane().name(), 1, Integer::sum);
+                snipping.add(facet, facet.cloth(), Math.min(HIGHEST, layer * LAYER));
+            }
+        }
+        Web web = snipping.web();
+        Easing easing = new Easing(web, side);
+        boolean isSquare = fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books;
+        easing.lift(isSquare ? Stance.SQUARE : Stance.ROUND);
+        if (isSquare) {
+            // round something round the fold itself gathers all cloth to the knot
+            visible.fold().knots().forEach(easing::gather);
+        }
+        easing.round();
+        return of(web);
+    }
+
+    /** Where a point of the flat cloth has come to lie, or the nearest one that is drawn. */
+    public Vector place(Point at) {
+        int best = 0;
+        for (int k = 1; k < places.size(); k++) {
+            best = cloth.get(k).to(at) < cloth.get(best).to(at) ? k : best;
+        }
+        return places.get(best);
+    }
+
+    private static Settled of(Web web) {
+        List<Vector> places = new ArrayList<>();
+        for (int k = 0; k < web.points(); k++) {
+            places.add(web.place(k));
+        }
+        List<Integer> triangles = new ArrayList<>();
+        for (int corner : web.triangles) {
+            triangles.add(corner);
+        }
+        return new Settled(places, web.cloth, triangles);
+    }
+}

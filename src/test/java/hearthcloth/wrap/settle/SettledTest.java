@@ -1,0 +1,83 @@
+package hearthcloth.wrap.settle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Vector;
+import hearthcloth.measure.Length;
+import hearthcloth.measure.Size;
+import hearthcloth.wrap.Gift;
+import hearthcloth.wrap.Tie;
+import hearthcloth.wrap.fold.Fold;
+import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tie.TiedFold;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** What shows of a tied cloth, its folds eased, held to the fold it comes from. */
+class SettledTest {
+
+    private static final long SEED = 26;
+    private static final Length TAIL = Length.cm(12);
+
+    /** Twice the thickness of light cotton, the limit of {@code wrap.drape}. */
+    private static final double DEEPEST_MM = 0.5;
+
+    private static Fold fold(Tie tie, Gift gift, double more) {
+        Length side = new Length((long) (tie.smallestSquare(gift, TAIL).nm() * more));
+        return TiedFold.of(tie.fit(gift, Size.square(side), TAIL));
+    }
+
+    /** A seeded box from 8 to 45 cm long. */
+    private static Gift box(Random chance) {
+        double length = 8 + 37 * chance.nextDouble();
+        double width = Math.max(4, length * (0.4 + 0.6 * chance.nextDouble()));
+        double height = Math.max(2, length * (0.1 + 0.5 * chance.nextDouble()));
+        return Gift.parse(String.format(Locale.ROOT, "box %.1f x %.1f x %.1f cm", length, width, height), null);
+    }
+
+    @Test
+    void cloth_round_seeded_boxes_never_cuts_into_the_box_nor_sinks_into_the_table() {
+        Random chance = new Random(SEED);
+        for (int i = 0; i < 20; i++) {
+            Gift gift = box(chance);
+            for (Tie tie : new Tie[] {Tie.FOUR_CORNER, Tie.ERRAND, Tie.FLAT}) {
+                Settled settled = Settled.of(Visible.of(fold(tie, gift, 1 + 0.12 * chance.nextDouble())));
+                Gift.Box box = (Gift.Box) gift;
+                for (int t = 0; t < settled.triangles().size(); t += 3) {
+                    Vector a = settled.places().get(settled.triangles().get(t));
+                    Vector b = settled.places().get(settled.triangles().get(t + 1));
+                    Vector c = settled.places().get(settled.triangles().get(t + 2));
+                    assertThat(depth(box, a.plus(b).plus(c).times(1.0 / 3)))
+                            .as(gift + " " + tie)
+                            .isLessThan(DEEPEST_MM);
+                    assertThat(depth(box, a.plus(b).times(0.5)))
+                            .as(gift + " " + tie)
+                            .isLessThan(DEEPEST_MM);
+                }
+            }
+        }
+    }
+
+    private static double depth(Gift.Box box, Vector place) {
+        double across = box.along().nm() / 2e6 - Math.abs(place.x());
+        double along = box.across().nm() / 2e6 - Math.abs(place.y());
+        double under = Math.min(box.height().nm() / 1e6 - place.z(), place.z());
+        return Math.min(across, Math.min(along, under));
+    }
+
+    @Test
+    void the_same_fold_gives_the_same_mesh_to_the_last_bit() {
+        Gift gift = Gift.parse("box 30 x 20 x 8 cm", null);
+        Visible visible = Visible.of(fold(Tie.FOUR_CORNER, gift, 1.05));
+        assertThat(Settled.of(visible)).isEqualTo(Settled.of(visible));
+    }
+
+    @Test
+    void a_point_of_the_cloth_under_the_gift_stays_under_it() {
+        Gift gift = Gift.parse("box 30 x 20 x 8 cm", null);
+        Settled settled = Settled.of(Visible.of(fold(Tie.FOUR_CORNER, gift, 1.05)));
+        assertThat(settled.place(new Point(0, 0)).z()).isBetween(-1.5, 0.1);
+    }
+}
