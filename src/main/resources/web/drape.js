@@ -18,7 +18,12 @@ const FULL = 65535;
 // Pieces that meet at less than this angle are one round surface; its cosine.
 const SOFT = 0.6;
 
-const bytes = text => Uint8Array.from(atob(text), c => c.charCodeAt(0)).buffer;
+// Numbers come as what each adds to the one so many before; Kind says how sixteen bits are read.
+function numbers(text, apart, Kind) {
+  const row = new Kind(Uint8Array.from(atob(text), c => c.charCodeAt(0)).buffer);
+  for (let i = apart; i < row.length; i++) row[i] += row[i - apart];
+  return row;
+}
 
 // The faces' drawings last used, so that one that has not changed is not drawn anew.
 const drawn = new Map();
@@ -52,12 +57,12 @@ async function canvasOf(svg) {
 }
 
 function cloth(data) {
-  const places = Float32Array.from(new Int16Array(bytes(data.places)), number => number * data.step);
-  const shares = Float32Array.from(new Uint16Array(bytes(data.cloth)), number => number / FULL);
+  const places = Float32Array.from(numbers(data.places, 3, Int16Array), number => number * data.step);
+  const shares = Float32Array.from(numbers(data.cloth, 2, Uint16Array), number => number / FULL);
   const geometry = new BufferGeometry();
   geometry.setAttribute("position", new BufferAttribute(places, 3));
   geometry.setAttribute("uv", new BufferAttribute(shares, 2));
-  geometry.setIndex(new BufferAttribute(new Uint16Array(bytes(data.triangles)), 1));
+  geometry.setIndex(new BufferAttribute(numbers(data.triangles, 1, Uint16Array), 1));
   geometry.computeVertexNormals();
   rounded(geometry, data.step);
   return geometry;
@@ -97,14 +102,18 @@ function strand(given) {
   const index = [];
   let side = new Vector3(0.3, 0.5, 0.8);
   let gone = 0;
+  const whole = line.reduce((sum, here, i) => i ? sum + here.at.distanceTo(line[i - 1].at) : 0, 0);
   line.forEach((here, i) => {
     if (i) gone += here.at.distanceTo(line[i - 1].at);
+    // Its end closes round where the free end comes out.
+    const left = Math.min(1, (whole - gone) / given.half);
+    const full = given.half * Math.max(0.05, Math.sqrt(1 - (1 - left) * (1 - left)));
     const way = line[Math.min(i + 1, line.length - 1)].at.clone().sub(line[Math.max(i - 1, 0)].at).normalize();
     side = side.clone().addScaledVector(way, -side.dot(way)).normalize();
     const other = way.clone().cross(side);
     for (let k = 0; k <= RING; k++) {
       const angle = 2 * Math.PI * k / RING;
-      const half = given.half * (1 + FOLD_DEEP * Math.sin(FOLDS * angle + gone / given.half / 3));
+      const half = full * (1 + FOLD_DEEP * Math.sin(FOLDS * angle + gone / given.half / 3));
       const spot = here.at.clone().addScaledVector(side, half * Math.cos(angle)).addScaledVector(other, half * Math.sin(angle));
       places.push(spot.x, spot.y, spot.z);
       const aside = ROUND * Math.sin(angle / 2);

@@ -11,7 +11,8 @@ import java.util.Base64;
 import java.util.List;
 
 /**
- * A cloth in space as triangles in sixteen-bit numbers. Rows of numbers are little-endian, in base 64.
+ * A cloth in space as triangles in sixteen-bit numbers. Rows of numbers are little-endian, in base 64, each number as what
+ * it adds to the same of the one before.
  *
  * @param step millimetres to one of {@code places}, of which there are three a point
  * @param cloth where each point lies on the plan's front: the share of its width and of its height, in 65535ths
@@ -48,16 +49,20 @@ record Surface(double step, String places, String cloth, String triangles) {
             shares.add(whole(at.x()));
             shares.add(whole(at.y()));
         }
-        return new Surface(step, packed(numbers), packed(shares), packed(triangles));
+        return new Surface(step, packed(numbers, 3), packed(shares, 2), packed(triangles, 1));
     }
 
     private static int whole(double share) {
         return (int) Math.round(FULL * Math.max(0, Math.min(1, share)));
     }
 
-    private static String packed(List<Integer> numbers) {
+    /** Each as what it adds to the one so many before, which is small and packs well on its way to the page. */
+    private static String packed(List<Integer> numbers, int apart) {
         ByteBuffer bytes = ByteBuffer.allocate(2 * numbers.size()).order(ByteOrder.LITTLE_ENDIAN);
-        numbers.forEach(number -> bytes.putShort(number.shortValue()));
+        for (int i = 0; i < numbers.size(); i++) {
+            int before = i < apart ? 0 : numbers.get(i - apart);
+            bytes.putShort((short) (numbers.get(i) - before));
+        }
         return Base64.getEncoder().encodeToString(bytes.array());
     }
 }

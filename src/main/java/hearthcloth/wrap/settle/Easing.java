@@ -100,7 +100,7 @@ final class Easing {
         for (int k = 0; k < web.points(); k++) {
             Point off = web.cloth.get(k).minus(lead.from());
             double away = Math.sqrt(off.dot(off));
-            if (away < 3 * WIDE * scale && off.dot(lead.axis()) < knot.bunch()) {
+            if (web.isEased(k) && away < 3 * WIDE * scale && off.dot(lead.axis()) < knot.bunch()) {
                 double share = Math.max(0, 1 - away / reach);
                 web.move(k, up.times(UP * share * share * (3 - 2 * share)));
                 web.move(k, web.out(k).times(folds(off, lead, away)));
@@ -155,7 +155,7 @@ final class Easing {
             count[b]++;
         }
         for (int k = 0; k < n; k++) {
-            if (count[k] > 0 && !web.edge[k]) {
+            if (count[k] > 0 && !web.edge[k] && web.isEased(k)) {
                 Vector middle = new Vector(sum[3 * k], sum[3 * k + 1], sum[3 * k + 2]).times(1.0 / count[k]);
                 Vector out = web.out(k);
                 web.move(k, out.times(0.5 * out.dot(middle.minus(web.place(k)))));
@@ -181,9 +181,14 @@ final class Easing {
         double length = way.length();
         double most = web.rest[e] * (1 + GIVES);
         if (length > most) {
-            Vector by = way.times((length - most) / length / 2);
-            web.move(a, by);
-            web.move(b, by.times(-1));
+            double both = web.isEased(a) && web.isEased(b) ? 2 : 1;
+            Vector by = way.times((length - most) / length / both);
+            if (web.isEased(a)) {
+                web.move(a, by);
+            }
+            if (web.isEased(b)) {
+                web.move(b, by.times(-1));
+            }
         }
     }
 }

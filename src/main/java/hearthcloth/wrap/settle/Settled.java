@@ -44,19 +44,23 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         Fit fit = visible.fold().fit();
         double side = Math.max(
                 fit.cloth().width().in(Unit.MILLIMETRE), fit.cloth().height().in(Unit.MILLIMETRE));
-        Cutting cutting = new Cutting(side / CELLS, visible.fold().knots());
-        visible.pieces().forEach(piece -> cutting.add(piece.facet(), piece.cloth(), 0));
+        Snipping snipping = new Snipping(side / CELLS, visible.fold().knots());
+        visible.pieces().forEach(piece -> snipping.add(piece.facet(), piece.cloth(), 0));
         Map<String, Integer> layers = new HashMap<>();
         for (Facet facet : visible.fold().facets()) {
             if (facet.isLoose() && facet.part() != Facet.Part.KNOT) {
                 int layer = layers.merge(facet.plane().name(), 1, Integer::sum);
-                cutting.add(facet, facet.cloth(), Math.min(HIGHEST, layer * LAYER));
+                snipping.add(facet, facet.cloth(), Math.min(HIGHEST, layer * LAYER));
             }
         }
-        Web web = cutting.web();
+        Web web = snipping.web();
         Easing easing = new Easing(web, side);
-        easing.lift(fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books ? Stance.SQUARE : Stance.ROUND);
-        visible.fold().knots().forEach(easing::gather);
+        boolean isSquare = fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books;
+        easing.lift(isSquare ? Stance.SQUARE : Stance.ROUND);
+        if (isSquare) {
+            // round something round the fold itself gathers all cloth to the knot
+            visible.fold().knots().forEach(easing::gather);
+        }
         easing.round();
         return of(web);
     }

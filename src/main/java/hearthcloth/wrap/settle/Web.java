@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Points of a cloth in space with the lines and triangles between them. */
 final class Web {
@@ -35,7 +36,30 @@ final class Web {
     /** Whether a point lies on such a line. */
     final boolean[] edge;
 
-    Web(List<Vector> places, List<Point> cloth, List<List<Vector>> outs, List<Integer> corners) {
+    /** Whether a point stays where the fold laid it, as on a free end, whose pleats lie close over each other. */
+    private final boolean[] stays;
+
+    /** Whether a point is only lifted off the gift with what it lies on, as on a gathered end. */
+    private final boolean[] laid;
+
+    /** The points of free ends, and those of gathered ends on their way to a knot. */
+    record Laid(Set<Integer> free, Set<Integer> cords) {
+        Laid {
+            free = Set.copyOf(free);
+            cords = Set.copyOf(cords);
+        }
+    }
+
+    Web(
+            List<Vector> places,
+            List<Point> cloth,
+            List<List<Vector>> outs,
+            List<Integer> corners,
+            Laid loose) {
+        this.stays = new boolean[places.size()];
+        this.laid = new boolean[places.size()];
+        loose.free().forEach(point -> stays[point] = true);
+        loose.cords().forEach(point -> laid[point] = true);
         this.cloth = List.copyOf(cloth);
         this.outs = List.copyOf(outs);
         this.x = new double[3 * places.size()];
@@ -79,7 +103,15 @@ final class Web {
         return new Vector(x[3 * k], x[3 * k + 1], x[3 * k + 2]);
     }
 
+    /** Whether a point is eased. */
+    boolean isEased(int k) {
+        return !stays[k] && !laid[k];
+    }
+
     void move(int k, Vector by) {
+        if (stays[k]) {
+            return;
+        }
         x[3 * k] += by.x();
         x[3 * k + 1] += by.y();
         x[3 * k + 2] += by.z();

@@ -14,7 +14,6 @@ import hearthcloth.wrap.fold.Facet;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.nio.ShortBuffer;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -32,28 +31,42 @@ class ModelTest {
             return new Read(new JsonMapper().readTree(gift.model().text()));
         }
 
-        private ShortBuffer row(String name) {
+        /** Each number adds to the one so many before. */
+        private short[] row(String name, int apart) {
             byte[] bytes = Base64.getDecoder().decode(json.get(name).asText());
-            return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).asShortBuffer();
+            short[] row = new short[bytes.length / 2];
+            ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).asShortBuffer().get(row);
+            for (int i = apart; i < row.length; i++) {
+                row[i] += row[i - apart];
+            }
+            return row;
         }
 
-        Vector place(int k) {
-            ShortBuffer row = row("places");
+        List<Vector> places() {
+            short[] row = row("places", 3);
             double step = json.get("step").asDouble();
-            return new Vector(row.get(3 * k) * step, row.get(3 * k + 1) * step, row.get(3 * k + 2) * step);
+            List<Vector> all = new ArrayList<>();
+            for (int k = 0; k < row.length; k += 3) {
+                all.add(new Vector(row[k] * step, row[k + 1] * step, row[k + 2] * step));
+            }
+            return all;
         }
 
-        /** The point of the flat cloth, as shares of its width and height. */
-        Point share(int k) {
-            ShortBuffer row = row("cloth");
-            return new Point((row.get(2 * k) & 0xffff) / 65535.0, (row.get(2 * k + 1) & 0xffff) / 65535.0);
+        /** The points of the flat cloth, as shares of its width and height. */
+        List<Point> shares() {
+            short[] row = row("cloth", 2);
+            List<Point> all = new ArrayList<>();
+            for (int k = 0; k < row.length; k += 2) {
+                all.add(new Point((row[k] & 0xffff) / 65535.0, (row[k + 1] & 0xffff) / 65535.0));
+            }
+            return all;
         }
 
         List<int[]> triangles() {
-            ShortBuffer row = row("triangles");
+            short[] row = row("triangles", 1);
             List<int[]> all = new ArrayList<>();
-            for (int t = 0; t < row.limit(); t += 3) {
-                all.add(new int[] {row.get(t) & 0xffff, row.get(t + 1) & 0xffff, row.get(t + 2) & 0xffff});
+            for (int t = 0; t < row.length; t += 3) {
+                all.add(new int[] {row[t] & 0xffff, row[t + 1] & 0xffff, row[t + 2] & 0xffff});
             }
             return all;
         }
@@ -63,12 +76,13 @@ class ModelTest {
     void a_page_gets_the_box_from_every_side_and_both_faces_to_lay_on_it() throws IOException {
         Pictured pictured = Pictured.of(Tie.FLAT, "box 30 x 20 x 3 cm");
         Read read = Read.of(TiedGift.of(pictured.cloth(), pictured.fold(), Pictured.LOOK));
+        List<Vector> places = read.places();
         double area = 0;
         for (int[] t : read.triangles()) {
-            Vector a = read.place(t[0]);
-            area += read.place(t[1])
+            Vector a = places.get(t[0]);
+            area += places.get(t[1])
                             .minus(a)
-                            .cross(read.place(t[2]).minus(a))
+                            .cross(places.get(t[2]).minus(a))
                             .length()
                     / 2;
         }
@@ -89,13 +103,16 @@ class ModelTest {
         double side = pictured.cloth().finished().width().nm() / 1e6;
         double flat = 0;
         double space = 0;
+        List<Vector> places = read.places();
+        List<Point> shares = read.shares();
         for (int[] t : read.triangles()) {
-            Point from = read.share(t[0]);
-            flat += Math.abs(read.share(t[1]).minus(from).left().dot(read.share(t[2]).minus(from))) * side * side / 2;
-            Vector at = read.place(t[0]);
-            space += read.place(t[1])
+            Point from = shares.get(t[0]);
+            Point one = shares.get(t[1]).minus(from);
+            flat += Math.abs(one.left().dot(shares.get(t[2]).minus(from))) * side * side / 2;
+            Vector at = places.get(t[0]);
+            space += places.get(t[1])
                             .minus(at)
-                            .cross(read.place(t[2]).minus(at))
+                            .cross(places.get(t[2]).minus(at))
                             .length()
                     / 2;
         }

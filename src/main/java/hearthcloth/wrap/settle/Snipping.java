@@ -7,20 +7,22 @@ import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.ReefKnot;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Cuts pieces of cloth along one grid on the flat cloth, so that pieces that hang together share their points. What is
  * one place on the cloth and in space becomes one point.
  */
-final class Cutting {
+final class Snipping {
 
     /** Places on the flat cloth nearer than this are one, in millimetres. */
     private static final double SAME = 0.02;
 
     /** And in space, since loose layers are drawn a little apart. */
-    private static final double NEAR = 0.5;
+    private static final double NEAR = 0.2;
 
     /** Within so many diameters of a gathered end round a knot the grid is twice as fine. */
     private static final double FINE = 6;
@@ -32,10 +34,16 @@ final class Cutting {
     private final List<List<Vector>> outs = new ArrayList<>();
     private final Map<Long, List<Integer>> found = new HashMap<>();
 
+    /** For each point the number of the loose piece it belongs to, which shares its points with none; 0 on closed cloth. */
+    private final List<Integer> owners = new ArrayList<>();
+
+    private int owner;
+    private int added;
+
     /** The polygons' points, anticlockwise on the cloth. */
     private final List<List<Integer>> polygons = new ArrayList<>();
 
-    Cutting(double cell, List<ReefKnot> knots) {
+    Snipping(double cell, List<ReefKnot> knots) {
         this.cell = cell;
         this.knots = List.copyOf(knots);
     }
@@ -66,8 +74,15 @@ final class Cutting {
 
     private final List<Piece> pieces = new ArrayList<>();
 
+    /** The points of free ends, and of gathered ends on their way to a knot. */
+    private final Set<Integer> free = new HashSet<>();
+
+    private final Set<Integer> cords = new HashSet<>();
+
     /** Adds a piece, this far off its plane. */
     void add(Facet facet, ConvexPolygon outline, double lift) {
+        added++;
+        owner = facet.isLoose() ? added : 0;
         if (!facet.isLoose()) {
             pieces.add(new Piece(facet, outline));
         }
@@ -122,6 +137,9 @@ final class Cutting {
         List<Integer> polygon = new ArrayList<>();
         for (Point corner : part.corners()) {
             int point = point(corner, facet.motion().at(corner).plus(facet.plane().out().times(lift)));
+            if (facet.isLoose()) {
+                (facet.part() == Facet.Part.CORD ? cords : free).add(point);
+            }
             if (!polygon.contains(point)) {
                 polygon.add(point);
                 List<Vector> ways = outs.get(point);
@@ -141,7 +159,8 @@ final class Cutting {
         for (long di = -1; di <= 1; di++) {
             for (long dj = -1; dj <= 1; dj++) {
                 for (int k : found.getOrDefault(key(i + di, j + dj), List.of())) {
-                    if (cloth.get(k).to(at) < SAME && places.get(k).minus(place).length() < NEAR) {
+                    boolean isOurs = owners.get(k).equals(owner);
+                    if (isOurs && cloth.get(k).to(at) < SAME && places.get(k).minus(place).length() < NEAR) {
                         return k;
                     }
                 }
@@ -151,6 +170,7 @@ final class Cutting {
         places.add(place);
         cloth.add(at);
         outs.add(new ArrayList<>());
+        owners.add(owner);
         found.computeIfAbsent(key(i, j), key -> new ArrayList<>()).add(point);
         return point;
     }
@@ -172,7 +192,7 @@ final class Cutting {
             }
             fan(whole, triangles);
         }
-        return new Web(places, cloth, touching(), triangles);
+        return new Web(places, cloth, touching(), triangles, new Web.Laid(free, cords));
     }
 
     /** For each point the ways outwards of all pieces that it touches, also where the cloth itself is folded away. */
@@ -249,6 +269,9 @@ final class Cutting {
     }
 
     private boolean isOn(int k, int a, int b, Point way, double length) {
+        if (!owners.get(k).equals(owners.get(a))) {
+            return false;
+        }
         Point off = cloth.get(k).minus(cloth.get(a));
         double share = off.dot(way) / (length * length);
         if (share * length < SAME || (1 - share) * length < SAME || Math.abs(off.dot(way.left())) > SAME * length) {
