@@ -1,12 +1,15 @@
 package hearthcloth.stash.tongue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The words of one language in a line of pieces. First its number words become figures, where a unit or a word for pieces
@@ -28,11 +31,14 @@ final class LineTongue {
 
     private record Rule(Pattern pattern, String english) {}
 
+    /** What is asked of a line that has a sign of the language. */
+    private record Grammar(Pattern counted, Pattern first, List<Rule> rules) {}
+
     private final Pattern signs;
     private final Map<String, Integer> numbers = new HashMap<>();
-    private final Pattern counted;
-    private final Pattern first;
-    private final List<Rule> rules = new ArrayList<>();
+    private final Supplier<Grammar> source;
+    /** Made when a line first needs it, since few lines do; made twice by two threads it is the same. */
+    private volatile @Nullable Grammar grammar;
 
     /**
      * Reads the tables of a language.
@@ -58,14 +64,28 @@ final class LineTongue {
         this.signs = pattern(signs + "|(?<!\\p{L})(?:" + anyOf(all) + ")");
         // A Japanese number may stand directly behind a word.
         String apart = all.contains("一") ? "(?<![\\d一二三四五六七八九十])" : "(?<![\\p{L}\\d])";
-        counted = pattern(apart + "(" + anyOf(all) + ")(?=\\s*(?:" + counts + "))");
-        first = pattern("(?<=^|[,;])\\s*(" + anyOf(leading) + ")(?=\\s+\\p{L})");
-        for (String line : rules.strip().split("\n", -1)) {
-            int arrow = line.indexOf("->");
-            this.rules.add(new Rule(
-                    pattern(filled(line.substring(0, arrow).strip())),
-                    line.substring(arrow + 2).strip().replace('_', ' ')));
+        source = () -> new Grammar(
+                pattern(apart + "(" + anyOf(all) + ")(?=\\s*(?:" + counts + "))"),
+                pattern("(?<=^|[,;])\\s*(" + anyOf(leading) + ")(?=\\s+\\p{L})"),
+                Arrays.stream(rules.strip().split("\n", -1))
+                        .map(LineTongue::rule)
+                        .toList());
+    }
+
+    private static Rule rule(String line) {
+        int arrow = line.indexOf("->");
+        return new Rule(
+                pattern(filled(line.substring(0, arrow).strip())),
+                line.substring(arrow + 2).strip().replace('_', ' '));
+    }
+
+    private Grammar grammar() {
+        Grammar known = grammar;
+        if (known == null) {
+            known = source.get();
+            grammar = known;
         }
+        return known;
     }
 
     private static Pattern pattern(String text) {
@@ -91,8 +111,9 @@ final class LineTongue {
         if (!signs.matcher(line).find()) {
             return line;
         }
-        String plain = figures(first, figures(counted, line));
-        for (Rule rule : rules) {
+        Grammar known = grammar();
+        String plain = figures(known.first(), figures(known.counted(), line));
+        for (Rule rule : known.rules()) {
             plain = rule.pattern().matcher(plain).replaceAll(rule.english());
         }
         return plain;
