@@ -8,6 +8,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.design.OwnRuler;
@@ -61,8 +62,10 @@ public record ClothAsked(PageContext room) {
             context.redirect(to + cloths.get(0).id());
             return;
         }
+        String title =
+                cloths.isEmpty() ? ChoosingWords.in(room.language()).chooseNone() : question;
         room.show(
                 context,
-                new View(room.frame(context, question, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));
+                new View(room.frame(context, title, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));
     }
 }

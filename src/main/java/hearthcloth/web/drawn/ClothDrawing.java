@@ -52,18 +52,29 @@ public final class ClothDrawing {
         this.height = mm(cloth.finished().height());
     }
 
-    /** A picture to look at, described by {@code words}. */
-    public static String still(Cloth cloth, Face face, Swatches swatches, String words) {
+    private static ClothDrawing begun(Cloth cloth, Face face, Swatches swatches, String words) {
         ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
         drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        return drawing;
+    }
+
+    /** A picture of a finger's breadth, without stitches, that needs no style sheet. */
+    public static String small(Cloth cloth, Face face, Swatches swatches) {
+        ClothDrawing drawing = begun(cloth, face, swatches, "");
+        drawing.fabrics();
+        return drawing.close();
+    }
+
+    /** A picture to look at, described by {@code words}. */
+    public static String still(Cloth cloth, Face face, Swatches swatches, String words) {
+        ClothDrawing drawing = begun(cloth, face, swatches, words);
         drawing.paint();
         return drawing.close();
     }
 
     /** A large picture to look at, with the threads of its fabrics. */
     public static String large(Cloth cloth, Face face, Swatches swatches, String words) {
-        ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, face, swatches, words);
         drawing.paint();
         drawing.threads();
         return drawing.close();
@@ -71,8 +82,7 @@ public final class ClothDrawing {
 
     /** How light and dark lie: no colours, five even steps of lightness. */
     public static String values(Cloth cloth, Swatches swatches, String words) {
-        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         for (Shown.Field field : drawing.shown.fields()) {
             int step = step(drawing.dyes.colour(field.patch().fabric()));
             Colour grey = Colour.WHITE.shaded((step - STEPS) * 80.0 / (STEPS - 1));
@@ -83,8 +93,7 @@ public final class ClothDrawing {
 
     /** The front as eyes see it that lack one kind of cone: the whole picture's linear light is changed. */
     public static String seenBy(Cloth cloth, Swatches swatches, String words, ColourVision eyes) {
-        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         StringBuilder numbers = new StringBuilder();
         double[] rows = eyes.rows();
         for (int i = 0; i < rows.length; i++) {
@@ -114,8 +123,7 @@ public final class ClothDrawing {
      * @param sewn the patches that are in the work, by their ids; {@code now} those that come to it
      */
     public static String soFar(Cloth cloth, Swatches swatches, String words, Set<String> sewn, Set<String> now) {
-        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         drawing.paint();
         for (Shown.Field field : drawing.shown.fields()) {
             String id = field.patch().place().id();
@@ -137,8 +145,7 @@ public final class ClothDrawing {
      * @param hearth what the hearth is called
      */
     public static String named(Cloth cloth, Swatches swatches, String words, String hearth) {
-        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         drawing.paint();
         drawing.shown.fields().stream()
                 .filter(field -> !field.fell() && field.patch().place() instanceof Place.Hearth)
@@ -239,6 +246,11 @@ public final class ClothDrawing {
     }
 
     void paint() {
+        fabrics();
+        stitches();
+    }
+
+    private void fabrics() {
         swatches.tiles(svg);
         for (Shown.Field field : shown.fields()) {
             Colour colour = dyes.colour(field.patch().fabric(), field.patch().showing());
@@ -247,6 +259,9 @@ public final class ClothDrawing {
                 hatch(field.at(), colour.inkOn().hex());
             }
         }
+    }
+
+    private void stitches() {
         String thread = dyes.thread().hex();
         for (Shown.Row row : shown.rows()) {
             Rect at = row.at();
