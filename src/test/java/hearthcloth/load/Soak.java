@@ -28,6 +28,7 @@ public final class Soak {
     private final Random random = new Random(SEED);
     private final Caller caller;
     private final List<String> cloths = new ArrayList<>();
+    private int pieces;
 
     private Soak(RunningWorkroom room) {
         this.room = room;
@@ -104,7 +105,7 @@ public final class Soak {
 
     private void change() throws IOException {
         int kind = random.nextInt(100);
-        if (kind < 35) {
+        if (kind < 35 && pieces <= MOST_PIECES) {
             line();
         } else if (kind < 50) {
             gone();
@@ -128,16 +129,19 @@ public final class Soak {
                         + (2 + random.nextInt(30)) + " x " + (2 + random.nextInt(40)) + " in");
     }
 
-    /** A piece is used up; more of them where the table grows too full to say anything about time. */
+    /** A piece is used up. No line is said while the table is fuller than a maker's, so that times tell of hers. */
     private void gone() throws IOException {
-        List<String> pieces =
-                found("/stash/piece/(\\d+)\"", caller.see("page", "/stash").body());
-        if (pieces.isEmpty()) {
-            line();
+        String page = caller.see("page", "/stash").body();
+        List<String> all = found("(\\d+) pieces,", page);
+        if (all.isEmpty()) {
+            throw new IllegalStateException("the stash does not say how many pieces it holds");
         }
-        for (int i = 0; i < Math.max(1, pieces.size() - MOST_PIECES) && i < pieces.size(); i++) {
-            caller.post("piece", "/stash/piece/" + pieces.get(random.nextInt(pieces.size())) + "/use");
+        pieces = Integer.parseInt(all.get(0));
+        List<String> seen = found("name=\"piece\" value=\"([^\":]+):", page);
+        if (seen.isEmpty()) {
+            throw new IllegalStateException("the stash shows no piece");
         }
+        caller.post("piece", "/stash/piece/" + seen.get(random.nextInt(seen.size())) + "/use");
     }
 
     private void cloth() throws IOException {

@@ -85,7 +85,7 @@ final class PlainSheetEvaluation {
     }
 
     /** Whether what was taken for the sheet lies elsewhere. */
-    private static boolean isWrong(Scene scene, Reading.Read read) {
+    static boolean isWrong(Scene scene, Reading.Read read) {
         Scrap sheet = scene.scraps.stream().filter(Scrap::isSheet).findFirst().orElseThrow();
         Point middle = middle(read.scale().sheetInPicture());
         double[] at = scene.camera.floorAt(middle.x(), middle.y());
