@@ -102,7 +102,7 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
         if (scrap == at || scrap == to) {
             return scrap == at ? "/piecing" : "/piecing?at=" + coded(at);
         }
-        boolean together = at >= 0 && !table.plan().isPresent() && !isWithChosen(scrap);
+        boolean together = at >= 0 && table.plan().isEmpty() && !isWithChosen(scrap);
         return "/piecing?at=" + (together ? coded(at) + "&to=" + coded(scrap) : coded(scrap));
     }
 

@@ -4,11 +4,6 @@ package hearthcloth.words.refusing;
 public final class EnglishRefusing implements RefusingWords {
 
     @Override
-    public String colour(String text) {
-        return "\"" + text + "\" is not a colour: write #rrggbb or a colour name such as \"teal\"";
-    }
-
-    @Override
     public String fileAfterQuote(String text) {
         return "there is text after a closing quote: " + text + "; double a quote that belongs to the text, as in \"6 1/2\"\" wide\"";
     }

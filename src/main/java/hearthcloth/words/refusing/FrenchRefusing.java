@@ -4,11 +4,6 @@ package hearthcloth.words.refusing;
 public final class FrenchRefusing implements RefusingWords {
 
     @Override
-    public String colour(String text) {
-        return "« " + text + " » n’est pas une couleur : écrivez #rrggbb ou un nom de couleur comme \"teal\"";
-    }
-
-    @Override
     public String fileAfterQuote(String text) {
         return "il y a du texte après un guillemet fermant : " + text + " ; doublez un guillemet qui fait partie du texte, comme \"6 1/2\"\" wide\"";
     }

@@ -4,11 +4,6 @@ package hearthcloth.words.refusing;
 public final class GermanRefusing implements RefusingWords {
 
     @Override
-    public String colour(String text) {
-        return "„" + text + "“ ist keine Farbe: schreib #rrggbb oder einen Farbnamen wie \"teal\"";
-    }
-
-    @Override
     public String fileAfterQuote(String text) {
         return "nach einem schließenden Anführungszeichen steht Text: " + text + "; eines, das zum Text gehört, verdoppeln, wie in \"6 1/2\"\" wide\"";
     }

@@ -4,11 +4,6 @@ package hearthcloth.words.refusing;
 public final class JapaneseRefusing implements RefusingWords {
 
     @Override
-    public String colour(String text) {
-        return "「" + text + "」は色ではありません。#rrggbb か \"teal\" のような色の名前を書いてください";
-    }
-
-    @Override
     public String fileAfterQuote(String text) {
         return "閉じる引用符のあとに文字があります: " + text + "。文字の一部の引用符は \"6 1/2\"\" wide\" のように二つ重ねてください";
     }

@@ -6,11 +6,6 @@ import hearthcloth.words.korean.Particles;
 public final class KoreanRefusing implements RefusingWords {
 
     @Override
-    public String colour(String text) {
-        return Particles.fitted("\"" + text + "\"은(는) 색이 아닙니다. #rrggbb나 \"teal\" 같은 색 이름을 적으세요");
-    }
-
-    @Override
     public String fileAfterQuote(String text) {
         return "닫는 따옴표 뒤에 글이 있습니다: " + text + ". 글에 든 따옴표는 \"6 1/2\"\" wide\"처럼 두 번 적으세요";
     }

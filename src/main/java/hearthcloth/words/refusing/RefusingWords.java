@@ -3,8 +3,6 @@ package hearthcloth.words.refusing;
 /** What is said in the room of refusing, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface RefusingWords {
 
-    String colour(String text);
-
     String fileAfterQuote(String text);
 
     String fileAt(String column, String line, String what);

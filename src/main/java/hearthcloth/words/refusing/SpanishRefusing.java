@@ -4,11 +4,6 @@ package hearthcloth.words.refusing;
 public final class SpanishRefusing implements RefusingWords {
 
     @Override
-    public String colour(String text) {
-        return "«" + text + "» no es un color: escriba #rrggbb o un nombre de color como \"teal\"";
-    }
-
-    @Override
     public String fileAfterQuote(String text) {
         return "hay texto tras una comilla de cierre: " + text + "; duplique la comilla que sea del texto, como en \"6 1/2\"\" wide\"";
     }

@@ -11,10 +11,6 @@ public final class RefusingSentences implements Room {
 
     private RefusingSentences() {}
 
-    public static Sentence colour(Argument text) {
-        return new Sentence(ROOM, "colour", text);
-    }
-
     public static Sentence fileAfterQuote(Argument text) {
         return new Sentence(ROOM, "file.afterQuote", text);
     }
@@ -395,7 +391,6 @@ public final class RefusingSentences implements Room {
     @Override
     public @Nullable String kinds(String key) {
         return switch (key) {
-            case "colour" -> "t";
             case "file.afterQuote" -> "t";
             case "file.at" -> "wtt";
             case "file.cells" -> "tt";
@@ -497,7 +492,6 @@ public final class RefusingSentences implements Room {
     public String said(Sentence sentence, Voice voice) {
         RefusingWords words = voice.rooms().refusing();
         return switch (sentence.key()) {
-            case "colour" -> words.colour(sentence.text(0, voice));
             case "file.afterQuote" -> words.fileAfterQuote(sentence.text(0, voice));
             case "file.at" -> words.fileAt(sentence.word(0), sentence.text(1, voice), sentence.text(2, voice));
             case "file.cells" -> words.fileCells(sentence.text(0, voice), sentence.text(1, voice));
