@@ -36,7 +36,6 @@ final class GroundShapes {
     /** Where more of a rim's continuation lies under shapes than this, it tells nothing. */
     private static final double COVERED = 0.4;
 
-    private final List<Blob> blobs;
     private final List<FittedPolygon> traced;
     private final LabThumbnail coarse;
     private final GroundParameters.Own own;
@@ -45,7 +44,6 @@ final class GroundShapes {
 
     private GroundShapes(
             List<Blob> blobs, List<FittedPolygon> traced, LabThumbnail coarse, ReadingParameters parameters) {
-        this.blobs = blobs;
         this.traced = traced;
         this.coarse = coarse;
         this.own = parameters.ground().own();

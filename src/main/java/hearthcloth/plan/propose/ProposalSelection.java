@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -72,7 +71,7 @@ final class ProposalSelection {
             List<DraftTrial> trials, Wish wish, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
         List<DraftTrial> chosen = new ArrayList<>(trials.subList(0, 1));
         List<DraftTrial> seen = trials.stream().filter(TrialColours::isSeen).toList();
-        Map<DraftTrial, Double> costs = new IdentityHashMap<>();
+        IdentityHashMap<DraftTrial, Double> costs = new IdentityHashMap<>();
         trials.forEach(trial -> costs.put(trial, TrialColours.byEye(trial, goal, worth)));
         LookDistance looks = new LookDistance();
         for (List<DraftTrial> among : List.of(seen, trials)) {

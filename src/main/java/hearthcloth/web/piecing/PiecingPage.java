@@ -207,7 +207,7 @@ public final class PiecingPage {
     private Done filled(HandTable table, String at) {
         LaidOut laid = table.laid();
         Set<Integer> locked = table.heap().isWhole(laid) ? laid.locked() : laid.scraps();
-        long seed = 1 + table.kept().before().size();
+        long seed = 1L + table.kept().before().size();
         return new Filling(table.heap(), laid)
                 .filled(locked, TimeLimit.within(FILL_WITHIN_MS), seed)
                 .map(next -> new Done(changed(table, next), words().piecingSaid("FILL"), at))

@@ -3,7 +3,6 @@ package hearthcloth.web.stash;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Lot;
@@ -61,7 +60,6 @@ public record StashView(
     public record Total(String fabric, PieceDrawing swatch, int pieces, String area, String href, boolean chosen) {}
 
     static StashView of(Store store, StashAsked asked, Voice voice) {
-        Ruler ruler = voice.ruler();
         StashAtHand heap = store.atHand();
         Stash stash = heap.stash();
         Map<String, Length> across = store.swatches().across();

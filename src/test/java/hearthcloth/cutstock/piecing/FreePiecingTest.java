@@ -117,7 +117,7 @@ class FreePiecingTest {
     }
 
     /** Patches of a plan as it lies in the heap: scrap, width and height. */
-    private static List<long[]> cut(PiecingJob job, PiecingPlan plan) {
+    private static List<long[]> cut(PiecingPlan plan) {
         List<long[]> cut = new ArrayList<>();
         plan.cloths().forEach(cloth -> collect(cloth.tree(), cut));
         return cut;
@@ -155,7 +155,7 @@ class FreePiecingTest {
 
             assertThat(PlanCheck.faults(job, plan)).as("try %d", i).isEmpty();
             full += plan.figures().full() ? 1 : 0;
-            List<long[]> cut = cut(job, plan);
+            List<long[]> cut = cut(plan);
             assertThat(cut.stream().map(patch -> patch[0])).as("try %d", i).containsAll(must);
             for (long[] patch : cut) {
                 Scrap scrap = scraps.get((int) patch[0]);
