@@ -1,6 +1,7 @@
 package hearthcloth;
 
 import hearthcloth.cli.CommandLineTool;
+import hearthcloth.measure.Ruler;
 import hearthcloth.photo.PhotoReader;
 import hearthcloth.photo.Photograph;
 import hearthcloth.photo.plane.ReferenceSheet;
@@ -9,6 +10,7 @@ import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.speech.Voice;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -51,7 +53,7 @@ public final class BadInput {
 
     private static void stash(byte[] bytes) {
         if (StashFile.read(text(bytes), Optional.empty()) instanceof StashFile.Faulty faulty) {
-            said(String.join("\n", faulty.lines(20)));
+            said(String.join("\n", faulty.lines(20, Voice.english(Ruler.EIGHTHS))));
         }
     }
 

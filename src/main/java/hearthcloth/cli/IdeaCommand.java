@@ -6,8 +6,10 @@ import hearthcloth.cli.io.Shell;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.idea.IdeaPage;
 import hearthcloth.idea.MissingPlannerException;
+import hearthcloth.measure.Ruler;
 import hearthcloth.stash.StashFile;
 import hearthcloth.wish.BadInputException;
+import hearthcloth.words.speech.Voice;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -90,7 +92,7 @@ final class IdeaCommand implements Callable<Integer> {
         if (reading instanceof StashFile.Read read) {
             return read;
         }
-        throw new BadInputException(((StashFile.Faulty) reading).lines(20));
+        throw new BadInputException(((StashFile.Faulty) reading).lines(20, Voice.english(Ruler.EIGHTHS)));
     }
 
     private static String example() {

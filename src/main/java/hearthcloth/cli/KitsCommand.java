@@ -116,7 +116,7 @@ final class KitsCommand implements Callable<Integer> {
         long seed = text.whole("--seed", options.seed(), 1, 0, 999_999_999);
         text.check();
         List<WishList.Line> lines = lines(read, ruler);
-        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
+        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning.english())));
         ProgressLine progress = new ProgressLine(shell);
         List<Asked> asked = lines.stream()
                 .map(line -> new Asked(line.name(), line.wish(), line.patchwork()))
@@ -127,7 +127,7 @@ final class KitsCommand implements Callable<Integer> {
                 new PlanningTogether.Effort(time.effort(), seed, time.begin()),
                 progress::together);
         progress.say("drawing");
-        List<String> words = lines.stream().map(line -> line.asked(ruler)).toList();
+        List<String> words = lines.stream().map(line -> line.asked(Voice.english(ruler))).toList();
         KitsJson kits = KitsJson.of(read.stash(), together, words);
         PrintOptions.Print printed = print.print(shell);
         write(folder, together, lines, kits, printed);
@@ -189,9 +189,9 @@ final class KitsCommand implements Callable<Integer> {
                     .ifPresent(drawn -> files.add(into -> drawn.write(into, print.length())));
         }
         List<String> asked = lines.stream()
-                .map(line -> line.gift().isPresent() ? line.asked(print.ruler()) : "")
+                .map(line -> line.gift().isPresent() ? line.asked(print.voice()) : "")
                 .toList();
-        KitsPrint printed = new KitsPrint(together, asked, print.ruler(), print.paper());
+        KitsPrint printed = new KitsPrint(together, asked, print.voice(), print.paper());
         folder.write(files, into -> {
             Files.write(into.resolve("kits.pdf"), printed.pdf());
             Files.writeString(into.resolve("kits.json"), JsonText.of(kits) + "\n", StandardCharsets.UTF_8);

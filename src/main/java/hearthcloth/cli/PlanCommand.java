@@ -164,7 +164,7 @@ final class PlanCommand implements Callable<Integer> {
         Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);
         WishReader reader = new WishReader(words, read.stash(), Usual.of(ruler), Door.SHELL);
         Wish wish = reader.wish(gift);
-        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
+        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning.english())));
         Wished wished = new Wished(read.stash(), wish, patchwork);
         return planned(wished, time, files(gift, ruler), reader.slack(), folder);
     }
@@ -184,7 +184,7 @@ final class PlanCommand implements Callable<Integer> {
         text.check();
         ProposalFiles files = files(GuidelineWish.gift(rules), GuidelineWish.ruler(rules));
         Ask ask = guideline.ask(options.proposals(), options.seed(), read.stash());
-        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning)));
+        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning.english())));
         ProgressLine progress = new ProgressLine(shell);
         Fitted fitted = GuidelineWish.fit(rules, read.stash(), ask, time.effort(), time.begin(), progress::show);
         progress.clear();

@@ -5,6 +5,7 @@ import hearthcloth.cli.io.Shell;
 import hearthcloth.draw.MeasuringSheetPage;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.wish.OptionText;
+import hearthcloth.words.Language;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -54,7 +55,7 @@ final class SheetCommand implements Callable<Integer> {
         Paper sheet = text.word("--paper", paper, Paper.A4);
         text.check();
         OutputFile out = OutputFile.of("--out", outName, ".pdf", replace);
-        out.write(MeasuringSheetPage.pdf(sheet));
+        out.write(MeasuringSheetPage.pdf(sheet, Language.ENGLISH));
         shell.out()
                 .println("Wrote " + out.shown() + ". Print it at 100 %, not fitted to the page; the thin line on it"
                         + " should then measure 20 cm (7 7/8 in).");

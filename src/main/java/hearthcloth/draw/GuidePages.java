@@ -111,8 +111,8 @@ final class GuidePages {
     private void sew() {
         TaskBlock block = new TaskBlock(flow.width(), voice);
         flow.heading(words.sewTitle());
-        flow.part(block.of("", guide.sewing().layout(), Optional.empty()));
-        flow.part(block.of("", guide.sewing().trial(), Optional.empty()));
+        block.flow(flow, guide.sewing().layout());
+        block.flow(flow, guide.sewing().trial());
         List<SeamTask> seams = guide.sewing().seams();
         if (seams.isEmpty()) {
             return;
@@ -132,7 +132,7 @@ final class GuidePages {
         flow.heading(words.hemTitle());
         flow.part(new HemPicture(plan, voice).block(flow.width()));
         for (Task task : guide.hemming()) {
-            flow.part(block.of("", task, Optional.empty()));
+            block.flow(flow, task);
         }
     }
 

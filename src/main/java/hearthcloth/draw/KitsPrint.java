@@ -10,12 +10,12 @@ import hearthcloth.draw.guide.TeacherSheet;
 import hearthcloth.draw.picture.PdfWriter;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.together.Leftover;
 import hearthcloth.plan.together.Purchase;
 import hearthcloth.plan.together.Together;
+import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
@@ -30,24 +30,25 @@ import java.util.Optional;
  *
  * @param asked for each cloth the gift it is for, in a few words; empty where it is for none
  */
-public record KitsPrint(Together together, List<String> asked, Ruler ruler, Paper paper) {
+public record KitsPrint(Together together, List<String> asked, Voice voice, Paper paper) {
 
     private static final int TENTHS = 10;
+
+    private PrintingWords words() {
+        return voice.printing();
+    }
 
     /** The pages as a PDF. */
     public byte[] pdf() {
         List<Bag> bags = bags();
-        Flow flow = new Flow(
-                paper,
-                "Kits for " + bags.size() + (bags.size() == 1 ? " cloth" : " cloths"),
-                Voice.english(ruler).printing());
-        new TeacherSheet(ruler, flow).flow(bags, before());
-        new ShoppingPage(flow).flow(lacks(), ways());
+        Flow flow = new Flow(paper, words().kitsRunning(bags.size()), words());
+        new TeacherSheet(voice, flow).flow(bags, before());
+        new ShoppingPage(words(), flow).flow(lacks(), ways());
         flow.turn();
-        new BagSlips(ruler, flow).flow(bags);
+        new BagSlips(voice, flow).flow(bags);
         flow.turn();
-        PatchSlips.flow(bags, Voice.english(ruler), flow);
-        return PdfWriter.write("Kits", "en", flow.pages());
+        PatchSlips.flow(bags, voice, flow);
+        return PdfWriter.write(words().kitsTitle(), voice.language().tag(), flow.pages());
     }
 
     /** The bags that have a plan, numbered one after another. */
@@ -66,13 +67,12 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
     private List<String> notes(Together.Part part, Plan plan) {
         List<String> notes = new ArrayList<>();
         if (!part.isAsWished()) {
-            notes.add("This is the nearest that could be made; see the shopping list.");
+            notes.add(words().kitsNearest());
         }
         for (PieceCut cut : plan.cuts()) {
             handed(cut)
-                    .ifPresent(left -> notes.add("Piece " + left.part().id() + " is what "
-                            + name(left.by()) + " leaves of piece " + left.of().id() + ": cut it after "
-                            + name(left.by()) + "."));
+                    .ifPresent(left -> notes.add(words().kitsHanded(
+                                    left.of().id(), left.part().id(), name(left.by()))));
         }
         return notes;
     }
@@ -89,31 +89,26 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
 
     private List<String> before() {
         List<String> lines = new ArrayList<>();
-        lines.add("Each piece is in one bag only"
-                + (together.leftovers().isEmpty()
-                        ? "; nobody has to wait for another."
-                        : ", but for those that two share: there the first cuts before the second."));
+        lines.add(words().kitsEach(together.leftovers().isEmpty() ? "no" : "yes"));
         for (Leftover left : together.leftovers()) {
-            lines.add(name(left.by()) + " cuts piece " + left.of().id() + " first; what is left, "
-                    + ruler.write(left.part().size(), Rounding.DOWN) + ", becomes piece "
-                    + left.part().id() + ".");
+            lines.add(words().kitsFirst(
+                            left.of().id(),
+                            left.part().id(),
+                            voice.write(left.part().size(), Rounding.DOWN),
+                            name(left.by())));
         }
-        int worst = together.measure().fairness().worst();
-        lines.add(worst == 0 ? "No bar is joined in any of them." : "Nobody has more than " + joins(worst) + ".");
+        lines.add(words().kitsWorst(together.measure().fairness().worst()));
         return lines;
-    }
-
-    private static String joins(int count) {
-        return count == 1 ? "1 join" : count + " joins";
     }
 
     private List<String> lacks() {
         List<String> lacks = new ArrayList<>();
         for (Together.Part part : together.parts()) {
             part.shortage()
-                    .ifPresent(shortage -> lacks.add(part.asked().name() + ": "
-                            + (part.plan().isEmpty() ? "nothing could be made. " : "not as it was asked for. ")
-                            + Sentence.row(shortage.why()).in(Voice.english(ruler))));
+                    .ifPresent(shortage -> lacks.add(words().kitsLacks(
+                                    part.plan().isEmpty() ? "no" : "yes",
+                                    part.asked().name(),
+                                    Sentence.row(shortage.why()).in(voice))));
         }
         return lacks;
     }
@@ -130,35 +125,24 @@ public record KitsPrint(Together together, List<String> asked, Ruler ruler, Pape
 
     private String line(Purchase purchase) {
         String what = purchase.goods() == Purchase.Goods.FAT_QUARTERS
-                ? (purchase.count() == 1 ? "1 fat quarter" : purchase.count() + " fat quarters")
+                ? words().kitsQuarters(purchase.count())
                 : length(purchase.size().height());
-        return name(purchase.cloth()) + ": " + what + ".";
+        return words().kitsBuy(name(purchase.cloth()), what);
     }
 
     /** As it is sold: in quarters of a yard, or in metres. */
     private String length(Length length) {
-        if (ruler.isMetric()) {
+        if (voice.ruler().isMetric()) {
             long tenths = Rounding.UP.quotient(length.nm(), Length.cm(TENTHS).nm());
-            return tenths / TENTHS + "." + tenths % TENTHS + " m";
+            return voice.local(tenths / TENTHS + "." + tenths % TENTHS) + " " + voice.measuring().unit("m");
         }
         long quarters = length.nm() / Length.inches(9).nm();
         String part = List.of("", "1/4", "1/2", "3/4").get((int) (quarters % 4));
         String whole = quarters < 4 ? "" : quarters / 4 + (part.isEmpty() ? "" : " ");
-        return whole + part + (quarters > 4 ? " yards" : quarters == 4 ? " yard" : " of a yard");
+        return words().kitsYards(whole + part, quarters > 4 ? "many" : quarters == 4 ? "one" : "part");
     }
 
     private String title(Purchase.Goods goods) {
-        return switch (goods) {
-            case FAT_QUARTERS ->
-                ruler.isMetric() ? "In fat quarters (45 × 50 cm at least)" : "In fat quarters (18 × 20 in at least)";
-            case NARROW_BOLT ->
-                ruler.isMetric()
-                        ? "Off a bolt 110 cm wide (102 cm between the selvages)"
-                        : "Off a bolt 44 in wide (40 in between the selvages)";
-            case WIDE_BOLT ->
-                ruler.isMetric()
-                        ? "Off a bolt 150 cm wide (145 cm between the selvages)"
-                        : "Off a bolt 60 in wide (58 in between the selvages)";
-        };
+        return words().kitsWay(goods.name(), voice.ruler().isMetric() ? "cm" : "in");
     }
 }

@@ -10,13 +10,16 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
+import hearthcloth.measure.Ruler;
 import hearthcloth.photo.plane.MeasuringSheet;
+import hearthcloth.words.Language;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 
 /** The measuring sheet as it is printed: its dark rim, its marks, fields of white and grey, and the line to check. */
 public final class MeasuringSheetPage {
 
-    private static final String TITLE = "Measuring sheet";
     private static final Colour GREY = Colour.of(0x808080);
 
     /** The thickness of the line to check and of its end strokes, and the reach of those, in millimetres. */
@@ -27,14 +30,19 @@ public final class MeasuringSheetPage {
     private static final double BODY_MM = 3.4;
     private static final Point WORDS = new Point(56, 97.5);
 
-    private MeasuringSheetPage() {}
+    private final PrintingWords words;
 
-    /** The sheet as a PDF of one page, true to size. */
-    public static byte[] pdf(Paper paper) {
-        return PdfWriter.write(TITLE, "en", List.of(of(paper)));
+    private MeasuringSheetPage(PrintingWords words) {
+        this.words = words;
     }
 
-    static Picture of(Paper paper) {
+    /** The sheet as a PDF of one page, true to size. */
+    public static byte[] pdf(Paper paper, Language language) {
+        PrintingWords words = Voice.of(language, Ruler.MILLIMETRES).printing();
+        return PdfWriter.write(words.measuringTitle(), language.tag(), List.of(new MeasuringSheetPage(words).of(paper)));
+    }
+
+    private Picture of(Paper paper) {
         Point corner = new Point(
                 (paper.width() - MeasuringSheet.WIDTH_MM) / 2, (paper.height() - MeasuringSheet.HEIGHT_MM) / 2);
         Sketch sketch = new Sketch();
@@ -45,8 +53,8 @@ public final class MeasuringSheetPage {
         sketch.fill(new Bounds(grey.x(), grey.y(), to.x() - grey.x(), to.y() - grey.y()), GREY);
         line(sketch);
         words(sketch);
-        Picture block = sketch.finished(TITLE, MeasuringSheet.WIDTH_MM, MeasuringSheet.HEIGHT_MM);
-        return new Sketch().place(block, corner).finished(TITLE, paper.width(), paper.height());
+        Picture block = sketch.finished(words.measuringTitle(), MeasuringSheet.WIDTH_MM, MeasuringSheet.HEIGHT_MM);
+        return new Sketch().place(block, corner).finished(words.measuringTitle(), paper.width(), paper.height());
     }
 
     private static void rim(Sketch sketch) {
@@ -93,12 +101,12 @@ public final class MeasuringSheetPage {
         }
     }
 
-    private static void words(Sketch sketch) {
+    private void words(Sketch sketch) {
         List<String> lines = List.of(
-                "Print at 100 %, not fitted to the page. Lay it flat among the pieces.",
-                "Lay a ruler to the thin line: it should measure 20 cm (7 7/8 in).",
-                "If it does not, say what it measures when you send the photograph.");
-        sketch.words(TITLE, WORDS, Type.of(BODY_MM * 1.4, Weight.SEMIBOLD, Colour.BLACK));
+                words.measuringPrint(),
+                words.measuringRuler(),
+                words.measuringSay());
+        sketch.words(words.measuringTitle(), WORDS, Type.of(BODY_MM * 1.4, Weight.SEMIBOLD, Colour.BLACK));
         for (int i = 0; i < lines.size(); i++) {
             sketch.words(
                     lines.get(i), WORDS.plus(0, 4.6 * (i + 1)), Type.of(BODY_MM * 0.85, Weight.REGULAR, Colour.BLACK));

@@ -3,6 +3,10 @@ package hearthcloth.stash;
 import hearthcloth.colour.Colour;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Size;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -82,8 +86,7 @@ public final class Arrivals {
 
     private void put(Fabric fabric, Size size, Piece.Washed washed) {
         if (there + pieces.size() >= StashFile.MOST_PIECES) {
-            throw new MeasureException("the stash would pass " + StashFile.MOST_PIECES
-                    + " pieces, more than it takes; check the counts. Nothing was added");
+            throw new RefusedException(RefusingSentences.stashFull(Argument.number(StashFile.MOST_PIECES)));
         }
         pieces.add(new Piece(String.valueOf(next), fabric, size, washed, next));
         next++;
@@ -103,9 +106,9 @@ public final class Arrivals {
     }
 
     /** The same as sentences for the maker. */
-    public List<String> notes() {
+    public List<Sentence> notes() {
         return known.stream()
-                .map(fabric -> fabric + " was here already; its colour, faces and nap stay as they are here.")
+                .map(fabric -> RefusingSentences.stashKnown(Argument.text(fabric)))
                 .toList();
     }
 }

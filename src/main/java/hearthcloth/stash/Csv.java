@@ -1,5 +1,7 @@
 package hearthcloth.stash;
 
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -113,7 +115,7 @@ public final class Csv {
                 at++;
             }
         }
-        problems.add(new Problem(opened, "", "a quote \" opens here and never closes; close it or take it out"));
+        problems.add(new Problem(opened, "", RefusingSentences.fileQuoteOpen()));
         return cell.toString().strip();
     }
 
@@ -121,9 +123,8 @@ public final class Csv {
         int from = at;
         skipToEnd();
         if (!text.substring(from, at).isBlank()) {
-            String mend = "; double a quote that belongs to the text, as in \"6 1/2\"\" wide\"";
-            problems.add(
-                    new Problem(line, "", "there is text after a closing quote: " + text.substring(from, at) + mend));
+            problems.add(new Problem(
+                    line, "", RefusingSentences.fileAfterQuote(Argument.text(text.substring(from, at)))));
         }
     }
 

@@ -1,6 +1,9 @@
 package hearthcloth.stash;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,21 +25,25 @@ final class FabricLines {
         this.name = name;
     }
 
-    void colour(Colour said, int line, List<String> warnings) {
-        colour = first(colour, new Said<>(said, line), "", warnings);
+    void colour(Colour said, int line, List<Sentence> warnings) {
+        colour = first(colour, new Said<>(said, line), "right", warnings);
     }
 
     /** The colour of its wrong side. */
-    void wrong(Colour said, int line, List<String> warnings) {
-        wrong = first(wrong, new Said<>(said, line), "the wrong side of ", warnings);
+    void wrong(Colour said, int line, List<Sentence> warnings) {
+        wrong = first(wrong, new Said<>(said, line), "wrong", warnings);
     }
 
     private Optional<Said<Colour>> first(
-            Optional<Said<Colour>> before, Said<Colour> now, String side, List<String> warnings) {
+            Optional<Said<Colour>> before, Said<Colour> now, String side, List<Sentence> warnings) {
         if (before.isPresent() && !before.get().what().equals(now.what())) {
-            warnings.add("line " + now.line() + ": " + side + Names.quoted(name) + " is "
-                    + now.what().hex() + " here and " + before.get().what().hex() + " on line "
-                    + before.get().line() + "; the first one is used");
+            warnings.add(RefusingSentences.fileTwoColours(
+                    Argument.number(before.get().line()),
+                    Argument.number(now.line()),
+                    Argument.text(Names.quoted(name)),
+                    Argument.text(now.what().hex()),
+                    side,
+                    Argument.text(before.get().what().hex())));
         }
         return before.or(() -> Optional.of(now));
     }
@@ -55,10 +62,11 @@ final class FabricLines {
             problems.add(new Problem(
                     now.line(),
                     column.word(),
-                    Names.quoted(name) + " is " + word(now.what()) + " here and "
-                            + word(before.get().what()) + " on line "
-                            + before.get().line()
-                            + "; a fabric is one or the other, so mend one line or give it another name"));
+                    RefusingSentences.fileDisagree(
+                            Argument.number(before.get().line()),
+                            Argument.text(Names.quoted(name)),
+                            Argument.text(word(now.what())),
+                            Argument.text(word(before.get().what())))));
         }
         return before.or(() -> Optional.of(now));
     }

@@ -1,5 +1,7 @@
 package hearthcloth.stash;
 
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +27,7 @@ record Header(Map<StashColumn, Integer> places, Map<Integer, String> others, int
             String word = Names.plain(Names.unguarded(row.cells().get(i)));
             StashColumn column = StashColumn.named(word).orElse(null);
             if (column != null && places.putIfAbsent(column, i) != null) {
-                problems.add(new Problem(row.line(), word, "two columns have this name; rename or delete one of them"));
+                problems.add(new Problem(row.line(), word, RefusingSentences.fileTwice()));
             }
             if (column == null && !word.isEmpty()) {
                 others.put(i, word);
@@ -36,8 +38,7 @@ record Header(Map<StashColumn, Integer> places, Map<Integer, String> others, int
                 problems.add(new Problem(
                         row.line(),
                         needed.word(),
-                        "no column has this name; the first line must name the columns fabric, width and length (it"
-                                + " says " + Names.quoted(String.join(", ", row.cells())) + ")"));
+                        RefusingSentences.fileNoColumn(Argument.text(Names.quoted(String.join(", ", row.cells()))))));
             }
         }
         return new Header(places, others, row.cells().size());

@@ -10,11 +10,5 @@ public sealed interface SpokenLine permits SpokenPieces, SpokenLine.Unclear {
      *
      * @param said what is missing or cannot be read, and the mend; without a full stop
      */
-    record Unclear(Sentence said) implements SpokenLine {
-
-        /** The same in English. */
-        public String sentence() {
-            return said.english();
-        }
-    }
+    record Unclear(Sentence said) implements SpokenLine {}
 }

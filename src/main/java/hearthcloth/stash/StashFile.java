@@ -5,6 +5,10 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -39,7 +43,7 @@ public final class StashFile {
      * @param unit in which the file gives most sizes; empty when no unit is written in it
      * @param kept by line, the contents of other columns
      */
-    public record Read(Stash stash, List<String> warnings, Optional<Unit> unit, Map<Integer, Map<String, String>> kept)
+    public record Read(Stash stash, List<Sentence> warnings, Optional<Unit> unit, Map<Integer, Map<String, String>> kept)
             implements Reading {
         public Read {
             warnings = List.copyOf(warnings);
@@ -54,11 +58,12 @@ public final class StashFile {
         }
 
         /** The first {@code most} problems, and how many more there are. */
-        public List<String> lines(int most) {
+        public List<String> lines(int most, Voice voice) {
             List<String> lines = new ArrayList<>();
-            problems.stream().limit(most).forEach(problem -> lines.add(problem.toString()));
+            problems.stream().limit(most).forEach(problem -> lines.add(problem.in(voice)));
             if (problems.size() > most) {
-                lines.add("and " + (problems.size() - most) + " more");
+                lines.add(RefusingSentences.fileMore(Argument.number(problems.size() - (long) most))
+                        .in(voice));
             }
             return List.copyOf(lines);
         }

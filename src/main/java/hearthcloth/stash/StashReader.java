@@ -10,6 +10,9 @@ import hearthcloth.measure.Unit;
 import hearthcloth.stash.StashFile.Faulty;
 import hearthcloth.stash.StashFile.Read;
 import hearthcloth.stash.StashFile.Reading;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -39,7 +42,7 @@ final class StashReader {
 
     private final Optional<Unit> assumed;
     private final List<Problem> problems = new ArrayList<>();
-    private final List<String> warnings = new ArrayList<>();
+    private final List<Sentence> warnings = new ArrayList<>();
     private Header header = new Header(Map.of(), Map.of(), 0);
     private final Map<String, FabricLines> fabrics = new LinkedHashMap<>();
     private final Map<Unit, Integer> units = new EnumMap<>(Unit.class);
@@ -53,14 +56,11 @@ final class StashReader {
     Reading read(String text) {
         List<Csv.Row> rows = Csv.rows(text, StashFile.MOST_PIECES + 2, problems);
         if (rows.isEmpty()) {
-            return faulty(
-                    0,
-                    "the stash file is empty; its first line names the columns fabric,width,length and each"
-                            + " line after it is a piece");
+            return faulty(0, RefusingSentences.fileEmpty());
         }
         header = Header.of(rows.get(0), problems);
         if (problems.isEmpty() && rows.size() == 1) {
-            return faulty(rows.get(0).line(), "the columns are named but no piece follows; add a line for each piece");
+            return faulty(rows.get(0).line(), RefusingSentences.fileNoPieces());
         }
         if (!header.isUsable()) {
             return new Faulty(problems);
@@ -74,17 +74,21 @@ final class StashReader {
             return new Faulty(problems);
         }
         Stash stash = new Stash(pieces);
-        stash.washingCaution().map(Sentence::english).ifPresent(warnings::add);
+        stash.washingCaution().ifPresent(warnings::add);
         return new Read(stash, warnings, mostUsedUnit(), kept);
     }
 
-    private Reading faulty(int line, String sentence) {
+    private Reading faulty(int line, Sentence sentence) {
         problems.add(new Problem(line, "", sentence));
         return new Faulty(problems);
     }
 
-    private void wrong(Csv.Row row, StashColumn column, String sentence) {
+    private void wrong(Csv.Row row, StashColumn column, Sentence sentence) {
         problems.add(new Problem(row.line(), column.word(), sentence));
+    }
+
+    private static Argument quoted(String text) {
+        return Argument.text(Names.quoted(text));
     }
 
     private Optional<Line> line(Csv.Row row) {
@@ -93,8 +97,8 @@ final class StashReader {
             problems.add(new Problem(
                     row.line(),
                     "",
-                    "there are " + row.cells().size() + " cells but " + header.width()
-                            + " columns; put quotes \" round a cell that holds a comma, such as \"16,5 cm\""));
+                    RefusingSentences.fileCells(
+                            Argument.number(row.cells().size()), Argument.number(header.width()))));
             return Optional.empty();
         }
         String name = name(row);
@@ -117,13 +121,15 @@ final class StashReader {
     private String name(Csv.Row row) {
         String name = header.cell(row, StashColumn.FABRIC);
         if (name.isEmpty()) {
-            wrong(row, StashColumn.FABRIC, "the fabric has no name; write what you call it");
+            wrong(row, StashColumn.FABRIC, RefusingSentences.fileNoName());
         } else if (name.codePointCount(0, name.length()) > Names.LONGEST) {
             wrong(
                     row,
                     StashColumn.FABRIC,
-                    Names.quoted(name) + " is " + name.codePointCount(0, name.length()) + " letters long; "
-                            + Names.LONGEST + " fit on a label, so shorten it and put the rest under note");
+                    RefusingSentences.fileLongName(
+                            Argument.number(name.codePointCount(0, name.length())),
+                            Argument.number(Names.LONGEST),
+                            quoted(name)));
         }
         return name;
     }
@@ -132,7 +138,7 @@ final class StashReader {
         String word = header.cell(row, StashColumn.UNIT);
         Optional<Unit> unit = Unit.named(word);
         if (unit.isEmpty() && !word.isEmpty()) {
-            wrong(row, StashColumn.UNIT, Names.quoted(word) + " is not a unit; write in, cm, mm, m, ft or yd");
+            wrong(row, StashColumn.UNIT, RefusingSentences.fileUnit(quoted(word)));
         }
         return unit.or(() -> word.isEmpty() ? assumed : Optional.of(Unit.CENTIMETRE));
     }
@@ -146,18 +152,18 @@ final class StashReader {
             }
             Length length = Measures.length(text, unit.orElse(null));
             if (!length.isPositive()) {
-                wrong(row, column, Names.quoted(text) + " is nothing; write a size above zero or leave the line out");
+                wrong(row, column, RefusingSentences.fileNothing(quoted(text)));
             } else if (length.isMoreThan(most)) {
                 wrong(
                         row,
                         column,
-                        Names.quoted(text) + " is more than the " + most.nm() / Unit.METRE.nanometres()
-                                + " m we take for one piece; check the number and its unit");
+                        RefusingSentences.fileMost(
+                                Argument.number(most.nm() / Unit.METRE.nanometres()), quoted(text)));
             }
             countUnit(text, unit);
             return length;
         } catch (MeasureException e) {
-            wrong(row, column, String.valueOf(e.getMessage()));
+            wrong(row, column, RefusedException.sentence(e));
             return Length.ZERO;
         }
     }
@@ -179,9 +185,7 @@ final class StashReader {
             problems.add(new Problem(
                     bare.get(0),
                     "",
-                    "the size has no unit" + (lines > 1 ? " (nor has it on " + (lines - 1) + " other lines)" : "")
-                            + "; write in, cm or mm after the numbers, add a column unit, or say --unit in or --unit"
-                            + " cm"));
+                    RefusingSentences.fileNoUnit(Math.toIntExact(Math.max(0, lines - 1)))));
         }
     }
 
@@ -195,8 +199,7 @@ final class StashReader {
             wrong(
                     row,
                     StashColumn.COUNT,
-                    Names.quoted(text) + " is not a number of pieces; write a whole number from 1 to "
-                            + StashFile.MOST_PIECES + ", or leave it blank for one");
+                    RefusingSentences.fileCount(Argument.number(StashFile.MOST_PIECES), quoted(text)));
         }
         return count.orElse(1);
     }
@@ -218,8 +221,7 @@ final class StashReader {
             wrong(
                     row,
                     column,
-                    Names.quoted(text) + " is not a colour; write one such as #8a9a5b or a name such as"
-                            + " dark green, or leave it blank");
+                    RefusingSentences.fileColour(quoted(text)));
         }
         return colour;
     }
@@ -244,9 +246,10 @@ final class StashReader {
         wrong(
                 row,
                 column,
-                Names.quoted(header.cell(row, column)) + " means nothing here; write "
-                        + one.name().toLowerCase(Locale.ROOT) + " or "
-                        + other.name().toLowerCase(Locale.ROOT) + ", or leave it blank");
+                RefusingSentences.fileChoice(
+                        Argument.text(one.name().toLowerCase(Locale.ROOT)),
+                        Argument.text(other.name().toLowerCase(Locale.ROOT)),
+                        quoted(header.cell(row, column))));
         return Optional.empty();
     }
 
@@ -261,8 +264,7 @@ final class StashReader {
                 problems.add(new Problem(
                         line.row(),
                         StashColumn.COUNT.word(),
-                        "here the stash passes " + StashFile.MOST_PIECES
-                                + " pieces, more than we take; check the counts or leave pieces out"));
+                        RefusingSentences.fileTooMany(Argument.number(StashFile.MOST_PIECES))));
                 break;
             }
             for (int n = 1; n <= line.count(); n++) {

@@ -5,6 +5,7 @@ import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.Replay;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Thing;
 import org.jdbi.v3.core.Handle;
 
@@ -18,7 +19,7 @@ record Books(StashBook stash, ClothBook cloths, PhotoBook photographs) implement
             case STASH -> stash.replay(handle, fact, again);
             case CLOTH -> cloths.replay(handle, thing.id(), cloth(fact, again));
             case PHOTOGRAPH -> photographs.replay(handle, thing.id(), edit(fact, again));
-            case PIECE, SHELF -> throw new StoreException("The record of \"" + fact.label() + "\" cannot be read.");
+            case PIECE, SHELF -> throw new StoreException(StoringSentences.record(fact.label(), "none"));
         }
     }
 

@@ -7,6 +7,8 @@ import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
 import hearthcloth.work.Promises;
@@ -156,10 +158,9 @@ public final class ClothBook {
                 .bind("id", was.id())
                 .map((row, context) -> new Kept(row.getLong(1), row.getString(2)))
                 .findOne()
-                .orElseThrow(() -> new StoreException("This cloth has been removed in another window."));
+                .orElseThrow(() -> new StoreException(StoringSentences.gone("CLOTH")));
         if (now.version() != was.version()) {
-            throw new StoreException(
-                    "This cloth has meanwhile been changed in another window. Nothing was changed; look again.");
+            throw new StoreException(StoringSentences.changed(Argument.text(""), "CLOTH"));
         }
         return now.document();
     }

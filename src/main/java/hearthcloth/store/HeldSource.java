@@ -3,6 +3,8 @@ package hearthcloth.store;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.FileGoneException;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -116,7 +118,7 @@ final class HeldSource extends SQLiteDataSource implements ConnectionFactory, Au
             mark = mark(path);
             kept = connection;
         } catch (SQLException e) {
-            throw DatabaseTroubles.told(e, "The workroom cannot be opened.");
+            throw DatabaseTroubles.told(e, StoringSentences.work(Argument.text(""), "OPEN"));
         }
     }
 
@@ -128,11 +130,11 @@ final class HeldSource extends SQLiteDataSource implements ConnectionFactory, Au
     synchronized void writeAnew() {
         Connection from = kept;
         if (from == null || !isGone()) {
-            throw new StoreException("Your work lies in its place. Nothing was changed.");
+            throw new StoreException(StoringSentences.work(Argument.text(""), "PLACE"));
         }
         if (Files.exists(path)) {
             throw new StoreException(
-                    "Another file lies at " + path + " now. Move it away first; nothing was changed.",
+                    StoringSentences.work(Argument.text(path.toString()), "OTHER"),
                     new FileGoneException(path));
         }
         Path part = path.resolveSibling(path.getFileName() + ".part");
@@ -149,7 +151,7 @@ final class HeldSource extends SQLiteDataSource implements ConnectionFactory, Au
             }
             Files.move(part, path);
         } catch (IOException | SQLException e) {
-            throw DatabaseTroubles.told(e, "Your work could not be written to " + path + ".");
+            throw DatabaseTroubles.told(e, StoringSentences.work(Argument.text(path.toString()), "WRITE"));
         }
         hold();
     }

@@ -4,6 +4,9 @@ import hearthcloth.stash.Piece;
 import hearthcloth.store.journal.ClothFact;
 import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Thing;
 import java.util.HashMap;
 import java.util.List;
@@ -36,7 +39,7 @@ final class JournalFold {
     }
 
     /** What does not fit, in a sentence; empty where all does. */
-    static Optional<String> fault(Handle handle, List<Piece> heap) {
+    static Optional<Sentence> fault(Handle handle, List<Piece> heap) {
         JournalFold fold = new JournalFold(handle, heap);
         List<Row> rows = handle.createQuery("select label, book, what from fact join change on number = fact.change"
                         + " where undone = 0 order by number desc, place desc")
@@ -54,10 +57,8 @@ final class JournalFold {
         return Optional.empty();
     }
 
-    private static String sentence(String label) {
-        return "The record of what was done does not fit what is kept, at \"" + label
-                + "\". Nothing is changed in this file"
-                + " until that is mended: look at everything, take it out as an archive, or put a safety copy back.";
+    private static Sentence sentence(String label) {
+        return StoringSentences.misfitAt(Argument.text(label));
     }
 
     private boolean takenBack(Row row) {

@@ -5,6 +5,8 @@ import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.KeptPhoto;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Thing;
 import hearthcloth.work.photo.PhotoSorting;
 import java.sql.ResultSet;
@@ -102,8 +104,7 @@ public final class PhotoBook {
             remove(handle, id);
         }
         if (room(handle) < more) {
-            throw new StoreException("The photographs you have begun fill the room there is for them. Take their pieces"
-                    + " in, or put one away, then send this one again.");
+            throw new StoreException(StoringSentences.photosFull());
         }
     }
 
@@ -177,10 +178,9 @@ public final class PhotoBook {
     public void save(SavedPhoto was, String label, PhotoSorting sorting) {
         jdbi.useTransaction(handle -> {
             SavedPhoto now = found(handle, was.id())
-                    .orElseThrow(() -> new StoreException("This photograph has been deleted in another window."));
+                    .orElseThrow(() -> new StoreException(StoringSentences.gone("PHOTO")));
             if (now.version() != was.version()) {
-                throw new StoreException("This photograph has meanwhile been changed in another window. Nothing was"
-                        + " changed; look again.");
+                throw new StoreException(StoringSentences.changed(Argument.text(""), "PHOTO"));
             }
             DocumentEdit edit = DocumentEdit.of(text(handle, was.id()), KeptPhoto.text(sorting));
             replay(handle, was.id(), edit);

@@ -3,6 +3,10 @@ package hearthcloth.store;
 import hearthcloth.store.SafetyCopy.Reason;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Refusal;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -35,7 +39,7 @@ public final class SafetyCopies {
     private final Clock clock;
     private Optional<LocalDate> looked = Optional.empty();
     private Instant notBefore = Instant.MIN;
-    private Optional<String> trouble = Optional.empty();
+    private Optional<Sentence> trouble = Optional.empty();
 
     SafetyCopies(SqliteFile file, Clock clock) {
         this.file = file;
@@ -72,7 +76,7 @@ public final class SafetyCopies {
             copies.sort(SafetyCopy.NEWEST_FIRST);
             return List.copyOf(copies);
         } catch (IOException e) {
-            throw new StoreException("The folder of safety copies, " + folder(file) + ", cannot be read.", e);
+            throw new StoreException(StoringSentences.copy(Argument.text(folder(file).toString()), "FOLDER"), e);
         }
     }
 
@@ -96,7 +100,7 @@ public final class SafetyCopies {
             }
             looked = Optional.of(today);
         } catch (StoreException e) {
-            trouble = Optional.of(String.valueOf(e.getMessage()));
+            trouble = Optional.of(e.sentence());
             // A copy late is better than none.
             notBefore = now.plus(AGAIN);
         }
@@ -108,8 +112,8 @@ public final class SafetyCopies {
     }
 
     /** Why nothing may be changed in the file, or the last copy could not be made; empty while all is well. */
-    public synchronized Optional<String> trouble() {
-        String refused = file.why();
+    public synchronized Optional<Sentence> trouble() {
+        Sentence refused = file.why();
         return refused.isEmpty() ? trouble : Optional.of(refused);
     }
 
@@ -151,10 +155,14 @@ public final class SafetyCopies {
                     .orElseThrow();
         } catch (IOException | JdbiException | StoreException e) {
             drop(part);
-            String why = e instanceof StoreException
-                    ? String.valueOf(e.getMessage())
-                    : DatabaseTroubles.words(e).orElse("The folder cannot be written, or its disk is full.");
-            throw new StoreException("No safety copy could be made in " + folder() + ". " + why, e);
+            Sentence why = e instanceof StoreException
+                    ? Refusal.of(e)
+                    : DatabaseTroubles.words(e)
+                            .orElseGet(() -> StoringSentences.copy(Argument.text(""), "FULL"));
+            throw new StoreException(
+                    StoringSentences.copy(Argument.text(folder().toString()), "MAKE")
+                            .then(why),
+                    e);
         }
     }
 
@@ -205,22 +213,21 @@ public final class SafetyCopies {
         SafetyCopy copy = all().stream()
                 .filter(each -> each.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new StoreException("There is no such copy any more. Nothing was changed."));
+                .orElseThrow(() -> new StoreException(StoringSentences.gone("COPY")));
         Path from = folder().resolve(copy.name());
         refuseUnfit(from);
         make(Reason.RESTORE, name);
         try {
             file.jdbi().useHandle(handle -> over(handle.getConnection().unwrap(SQLiteConnection.class), from));
         } catch (JdbiException | SQLException e) {
-            throw DatabaseTroubles.told(e, "The copy could not be put back; the workroom is as it was.");
+            throw DatabaseTroubles.told(e, StoringSentences.copy(Argument.text(""), "BACK"));
         }
         file.restored();
         return copy;
     }
 
     private static void refuseUnfit(Path copy) {
-        String words = "The copy " + copy.getFileName() + " is damaged or cannot be read. Nothing was changed; choose"
-                + " another one.";
+        Sentence words = StoringSentences.copy(Argument.text(String.valueOf(copy.getFileName())), "DAMAGED");
         try {
             if (SqliteFile.look(copy) == SqliteFile.Found.NEW) {
                 throw new StoreException(words);
@@ -249,8 +256,8 @@ public final class SafetyCopies {
     public static SafetyCopy putBack(Path file, String name, Clock clock) {
         SafetyCopy copy = (name.equals("last") ? last(file, clock.instant()) : named(file, name))
                 .orElseThrow(() ->
-                        new StoreException("There is no safety copy " + (name.equals("last") ? "" : "\"" + name + "\" ")
-                                + "in " + folder(file) + ". Nothing was changed."));
+                        new StoreException(StoringSentences.missing(
+                                name, Argument.text(folder(file).toString()))));
         Path from = folder(file).resolve(copy.name());
         refuseUnfit(from);
         try {
@@ -263,8 +270,7 @@ public final class SafetyCopies {
             toDisk(folder(file).resolveSibling(""));
             return copy;
         } catch (IOException e) {
-            throw new StoreException(
-                    "The copy could not be put back: the folder of " + file + " cannot be written.", e);
+            throw new StoreException(StoringSentences.copy(Argument.text(file.toString()), "UNWRITABLE"), e);
         }
     }
 

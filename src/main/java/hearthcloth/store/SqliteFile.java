@@ -4,6 +4,7 @@ import hearthcloth.store.journal.ReadOnce;
 import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Sentence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +31,7 @@ import org.sqlite.SQLiteOpenMode;
  *
  * @param refused why nothing may be changed in it, such as a journal that does not fit; empty while all may
  */
-public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReference<String> refused) {
+public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReference<Sentence> refused) {
 
     /** Today's form: the number of the last script of {@code db/migration}. */
     static final String FORM = "9";
@@ -63,14 +64,14 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
     private static SqliteFile with(Path path, SQLiteConfig config) {
         HeldSource source = new HeldSource(path, config);
         Jdbi jdbi = ReadOnce.of(Jdbi.create((ConnectionFactory) source));
-        AtomicReference<String> refused = new AtomicReference<>("");
+        AtomicReference<Sentence> refused = new AtomicReference<>(Sentence.none());
         jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler(), refused::get));
         return new SqliteFile(path, source, jdbi, refused);
     }
 
     /** Why nothing may be changed in it; empty while all is well. */
-    String why() {
-        return Objects.requireNonNullElse(refused.get(), "");
+    Sentence why() {
+        return Objects.requireNonNullElse(refused.get(), Sentence.none());
     }
 
     /** See {@link Store#open(Path, Clock)}. */
@@ -109,7 +110,7 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
     private void holdToJournal(Found found) {
         if (found != Found.NEW) {
             refused.set(
-                    new Store(jdbi, Clock.systemUTC(), Optional.empty()).fault().orElse(""));
+                    new Store(jdbi, Clock.systemUTC(), Optional.empty()).fault().orElseGet(Sentence::none));
         }
     }
 
@@ -243,8 +244,8 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
         }
     }
 
-    private static String ending(Path path) {
-        return name(path) + " is left as it is; choose another with --data.";
+    private static Sentence ending(Path path) {
+        return Sentence.itself(name(path) + " is left as it is; choose another with --data.");
     }
 
     private static StoreException refused(Path path, String why) {

@@ -9,6 +9,8 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.journal.ChangeJournal;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Thing;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -145,9 +147,10 @@ public final class StashBook {
             for (int i = 0; i < deleted.length; i++) {
                 if (deleted[i] != 1) {
                     Piece piece = edit.gone().get(i);
-                    throw new StoreException(
-                            "Piece " + piece.id() + " of " + piece.fabric().name()
-                                    + " has meanwhile been changed or used. Nothing was changed; look again.");
+                    throw new StoreException(StoringSentences.changed(
+                            StoringSentences.piece(
+                                    Argument.text(piece.fabric().name()), Argument.text(piece.id())),
+                            "PIECE"));
                 }
             }
         }

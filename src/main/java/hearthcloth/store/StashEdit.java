@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.stash.Piece;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Thing;
 import java.util.HashSet;
 import java.util.List;
@@ -124,7 +125,7 @@ public record StashEdit(String label, List<Piece> gone, List<Piece> come, Along 
         try {
             return Json.read(text, Written.class).edit(label);
         } catch (IllegalArgumentException e) {
-            throw new StoreException("The record of \"" + label + "\" cannot be read: " + e.getMessage() + ".", e);
+            throw new StoreException(StoringSentences.record(label, String.valueOf(e.getMessage())), e);
         }
     }
 

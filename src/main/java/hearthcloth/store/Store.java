@@ -2,6 +2,7 @@ package hearthcloth.store;
 
 import hearthcloth.store.journal.OneChange;
 import hearthcloth.store.journal.UndoRedo;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.StashAtHand;
 import hearthcloth.work.deed.Deed;
@@ -124,7 +125,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** What of stash and cloths does not fit the journal, in a sentence; empty where all does. */
-    Optional<String> fault() {
+    Optional<Sentence> fault() {
         return jdbi.withHandle(
                 handle -> JournalFold.fault(handle, stash().whole().pieces()));
     }

@@ -44,6 +44,7 @@ import hearthcloth.web.photo.PhotoPage;
 import hearthcloth.web.stash.StashPage;
 import hearthcloth.web.tie.TiePage;
 import hearthcloth.web.tie.TiedPage;
+import hearthcloth.words.sentence.Sentence;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
@@ -198,7 +199,7 @@ public final class Workroom implements AutoCloseable {
 
     /** What she has to know although the workroom is open; mostly empty. */
     Optional<String> careful() {
-        return store.flatMap(Store::copies).flatMap(SafetyCopies::trouble);
+        return store.flatMap(Store::copies).flatMap(SafetyCopies::trouble).map(Sentence::english);
     }
 
     @Override

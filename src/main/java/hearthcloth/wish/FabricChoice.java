@@ -3,6 +3,9 @@ package hearthcloth.wish;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +56,7 @@ final class FabricChoice {
     private static MeasureException unknown(String name, Stash stash) {
         List<Fabric> fabrics = stash.fabrics();
         String listed = fabrics.stream().limit(LISTED).map(Fabric::name).collect(Collectors.joining(", "));
-        String more = fabrics.size() > LISTED ? " and " + (fabrics.size() - LISTED) + " more" : "";
-        return new MeasureException("no fabric of the stash is called \"" + name + "\"; there are " + listed + more);
+        return new RefusedException(RefusingSentences.wishFabric(
+                Math.max(0, fabrics.size() - LISTED), Argument.text(name), Argument.text(listed)));
     }
 }

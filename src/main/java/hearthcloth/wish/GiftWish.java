@@ -1,12 +1,15 @@
 package hearthcloth.wish;
 
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.RulingSentences;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
@@ -32,7 +35,7 @@ public record GiftWish(Gift gift, Tie tie, Placing placing) {
         Optional<Gift> read =
                 text.read("--gift", gift, Optional.empty(), written -> Optional.of(Gift.parse(written, unit)));
         if (gift == null && tie != null) {
-            text.fault("--tie", "a tie needs something to tie round; add --gift \"box 30 x 20 x 8 cm\"");
+            text.fault("--tie", RefusingSentences.tieFirst());
         }
         Optional<Tie> named = text.read("--tie", tie, Optional.empty(), written -> Optional.of(tie(written, read)));
         text.check();
@@ -57,10 +60,13 @@ public record GiftWish(Gift gift, Tie tie, Placing placing) {
         String choice = suiting.stream().map(Tie::words).collect(Collectors.joining(", "));
         Tie tie = Tie.named(written)
                 .orElseThrow(
-                        () -> new MeasureException("\"" + written + "\" is not a tie we know; there are " + choice));
+                        () -> new RefusedException(
+                                RefusingSentences.tieUnknown(Argument.text(choice), Argument.text(written))));
         if (!suiting.contains(tie)) {
-            throw new MeasureException(
-                    "the " + tie.words() + " is for " + tie.suited() + "; for this gift choose " + choice);
+            throw new RefusedException(RefusingSentences.tieOther(
+                    Argument.text(choice),
+                    RulingSentences.suited(tie.name()),
+                    RulingSentences.tie(tie.name())));
         }
         return tie;
     }

@@ -4,11 +4,13 @@ import hearthcloth.cloth.making.Hem;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -55,7 +57,7 @@ final class MakingReader {
         if (!least.isPositive()) {
             text.fault(
                     WishField.LEAST_PIECE.option(),
-                    "a piece of nothing cannot be sewn; write a length such as \"2 in\"");
+                    RefusingSentences.wishNothing());
         }
         return new PiecingRules(
                 least,
@@ -68,8 +70,8 @@ final class MakingReader {
         return text.read(option, written, fallback, given -> {
             Length length = Measures.length(given, ruler.unit());
             if (length.isMoreThan(most)) {
-                throw new MeasureException("\"" + given + "\" is more than " + ruler.write(most, Rounding.DOWN)
-                        + ", which leaves no cloth; check the number and its unit");
+                throw new RefusedException(
+                        RefusingSentences.wishNoCloth(Argument.of(most, Rounding.DOWN), Argument.text(given)));
             }
             return length;
         });
@@ -84,35 +86,33 @@ final class MakingReader {
             String names = SeamKind.table().stream()
                     .map(kind -> "\"" + kind.name() + "\"")
                     .collect(Collectors.joining(", "));
-            throw new MeasureException("\"" + written + "\" is not a seam; write its narrow and wide allowance such as"
-                    + " \"1/4 + 1/2 in\", or one of " + names);
+            throw new RefusedException(
+                    RefusingSentences.wishSeam(Argument.text(names), Argument.text(written)));
         }
-        List<Length> two = two(written, "a felled seam has a narrow and a wide allowance, such as \"1/4 + 1/2 in\"");
+        List<Length> two = two(written, "seam");
         Length narrow = two.get(0);
         Length wide = two.get(1);
         if (!wide.isMoreThan(narrow)) {
-            throw new MeasureException("\"" + written + "\" leaves no fell: the second allowance wraps round the first,"
-                    + " so it must be the wider one");
+            throw new RefusedException(RefusingSentences.wishFell(Argument.text(written)));
         }
         return SeamKind.felled(narrow, wide);
     }
 
     private Hem hem(String written) {
-        List<Length> two = two(written, "a hem has a first and a second fold, such as \"1/4 + 1/4 in\"");
+        List<Length> two = two(written, "hem");
         return Hem.square(two.get(0), two.get(1));
     }
 
-    private List<Length> two(String written, String rule) {
+    private List<Length> two(String written, String what) {
         List<Length> lengths = Measures.lengths(written.replace("+", " x "), ruler.unit());
         if (lengths.size() != 2) {
-            throw new MeasureException(
-                    "\"" + written + "\" has " + ListWords.count(lengths.size(), "number") + "; " + rule);
+            throw new RefusedException(
+                    RefusingSentences.wishPair(lengths.size(), Argument.text(written), what));
         }
         for (Length length : lengths) {
             if (!length.isPositive() || length.isMoreThan(WIDEST_ALLOWANCE)) {
-                throw new MeasureException(
-                        "\"" + written + "\" will not do: each part is more than nothing and at most "
-                                + ruler.write(WIDEST_ALLOWANCE, Rounding.DOWN));
+                throw new RefusedException(RefusingSentences.wishPart(
+                        Argument.of(WIDEST_ALLOWANCE, Rounding.DOWN), Argument.text(written)));
             }
         }
         return lengths;

@@ -1,6 +1,11 @@
 package hearthcloth.wish;
 
 import hearthcloth.measure.MeasureException;
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,16 +17,20 @@ import org.jspecify.annotations.Nullable;
  */
 public final class OptionText {
 
-    private final List<String> faults = new ArrayList<>();
+    private final List<Sentence> faults = new ArrayList<>();
     private final Door door;
+
+    /** On which lengths are told in English. */
+    private final Ruler ruler;
 
     /** Options typed in the shell. */
     public OptionText() {
-        this(Door.SHELL);
+        this(Door.SHELL, Ruler.EIGHTHS);
     }
 
-    OptionText(Door door) {
+    OptionText(Door door, Ruler ruler) {
         this.door = door;
+        this.ruler = ruler;
     }
 
     /**
@@ -34,7 +43,7 @@ public final class OptionText {
         try {
             return reader.apply(text);
         } catch (MeasureException e) {
-            fault(option, String.valueOf(e.getMessage()));
+            fault(option, RefusedException.sentence(e));
             return fallback;
         }
     }
@@ -44,8 +53,8 @@ public final class OptionText {
         return read(option, text, fallback, written -> {
             String plain = written.strip();
             if (!plain.matches("\\d{1,9}") || Integer.parseInt(plain) < least || Integer.parseInt(plain) > most) {
-                throw new MeasureException("\"" + ListWords.plain(written)
-                        + "\" will not do; write a whole number from " + least + " to " + most);
+                throw new RefusedException(RefusingSentences.wishWhole(
+                        Argument.number(least), Argument.number(most), Argument.text(ListWords.plain(written))));
             }
             return Integer.parseInt(plain);
         });
@@ -62,13 +71,13 @@ public final class OptionText {
                 }
                 words.add(word);
             }
-            throw new MeasureException(
-                    "\"" + ListWords.plain(written) + "\" will not do; write " + String.join(" or ", words));
+            throw new RefusedException(RefusingSentences.wishWord(
+                    Argument.names(Argument.Joined.OR, words), Argument.text(ListWords.plain(written))));
         });
     }
 
-    void fault(String option, String sentence) {
-        faults.add(door.called(option) + ": " + ListWords.plain(sentence) + ".");
+    void fault(String option, Sentence sentence) {
+        faults.add(RefusingSentences.wishAt(Argument.text(door.called(option)), sentence));
     }
 
     /**
@@ -78,7 +87,7 @@ public final class OptionText {
      */
     public void check() {
         if (!faults.isEmpty()) {
-            throw new BadInputException(faults);
+            throw new BadInputException(ruler, faults);
         }
     }
 }

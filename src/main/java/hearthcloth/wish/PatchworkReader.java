@@ -4,6 +4,7 @@ import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Patchwork.Blocks;
 import hearthcloth.plan.model.Patchwork.Direction;
@@ -11,6 +12,9 @@ import hearthcloth.plan.model.Patchwork.ScrapRule;
 import hearthcloth.plan.model.Patchwork.ScrapWishes;
 import hearthcloth.plan.model.Patchwork.Setting;
 import hearthcloth.plan.model.Patchwork.Sizes;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -50,7 +54,7 @@ public final class PatchworkReader {
 
     private PatchworkReader(WishWords words, Door door) {
         this.words = words;
-        this.text = new OptionText(door);
+        this.text = new OptionText(door, Ruler.EIGHTHS);
     }
 
     /**
@@ -69,9 +73,9 @@ public final class PatchworkReader {
             text.check();
             return Optional.empty();
         }
-        alone(WishField.HEARTH.option(), words.of(WishField.HEARTH), "hearth and bars, not with --free or --blocks");
-        alone(WishField.BARS.option(), words.of(WishField.BARS), "hearth and bars, not with --free or --blocks");
-        alone(WishField.SHOW.option(), words.of(WishField.SHOW), "hearth and bars, not with --free or --blocks");
+        alone(WishField.HEARTH.option(), words.of(WishField.HEARTH), "");
+        alone(WishField.BARS.option(), words.of(WishField.BARS), "");
+        alone(WishField.SHOW.option(), words.of(WishField.SHOW), "");
         Optional<Blocks> blocks = blocks();
         ScrapRule rule = text.read(
                 WishField.SCRAPS.option(), words.of(WishField.SCRAPS), ScrapRule.EITHER, PatchworkReader::rule);
@@ -96,13 +100,13 @@ public final class PatchworkReader {
         List<String> with = pieces(words.of(WishField.WITH));
         List<String> middle = pieces(words.of(WishField.MIDDLE));
         if (middle.size() > 1) {
-            text.fault(WishField.MIDDLE.option(), "write the number of one piece");
+            text.fault(WishField.MIDDLE.option(), RefusingSentences.wishMiddle());
         }
         if (!with.isEmpty() && !middle.isEmpty()) {
-            text.fault(WishField.MIDDLE.option(), "it does not go with " + WishField.WITH.option());
+            text.fault(WishField.MIDDLE.option(), RefusingSentences.wishNotWith(Argument.text(WishField.WITH.option())));
         }
         if (bands != Direction.ANY && !(with.isEmpty() && middle.isEmpty())) {
-            text.fault(WishField.BANDS.option(), "it does not go with pieces that have to be in or in the middle");
+            text.fault(WishField.BANDS.option(), RefusingSentences.wishBands());
         }
         return new ScrapWishes(with, middle.stream().findFirst(), most, sizes, bands);
     }
@@ -126,7 +130,11 @@ public final class PatchworkReader {
 
     private void alone(String option, @org.jspecify.annotations.Nullable String written, String belongs) {
         if (written != null) {
-            text.fault(option, "it goes with " + belongs);
+            text.fault(
+                    option,
+                    belongs.isEmpty()
+                            ? RefusingSentences.wishGoesBars()
+                            : RefusingSentences.wishGoes(Argument.text(belongs)));
         }
     }
 
@@ -152,36 +160,31 @@ public final class PatchworkReader {
     private static int[] grid(String written) {
         Matcher matcher = GRID.matcher(written.strip().toLowerCase(Locale.ROOT));
         if (!matcher.matches()) {
-            throw new MeasureException("\"" + ListWords.plain(written) + "\" is no number of blocks; write \"3 x 3\"");
+            throw new RefusedException(RefusingSentences.wishBlocks(Argument.text(written)));
         }
         int across = Integer.parseInt(matcher.group(1));
         int down = Integer.parseInt(matcher.group(2));
         int most = Patchwork.MOST_BLOCKS;
         if (across < 1 || down < 1 || across > most || down > most) {
-            throw new MeasureException("\"" + ListWords.plain(written) + "\" is out of reach; from 1 x 1 to " + most
-                    + " x " + most + " blocks are planned");
+            throw new RefusedException(RefusingSentences.wishBlocksReach(Argument.number(most), Argument.text(written)));
         }
         return new int[] {across, down};
     }
 
     private static Order order(String written) {
         return Order.named(written)
-                .orElseThrow(() -> new MeasureException(
-                        "\"" + ListWords.plain(written) + "\" is not an order; write round, pairs or two-sides"));
+                .orElseThrow(() -> new RefusedException(RefusingSentences.wishOrder(Argument.text(written))));
     }
 
     private static Setting setting(String written) {
         return Setting.named(written)
-                .orElseThrow(() -> new MeasureException("\"" + ListWords.plain(written)
-                        + "\" is not a setting; write straight furrow, barn raising, sunshine and shadow, turned at"
-                        + " will or all alike"));
+                .orElseThrow(() -> new RefusedException(RefusingSentences.wishSetting(Argument.text(written))));
     }
 
     private static ScrapRule rule(String written) {
         ScrapRule rule = RULES.get(written.strip().toLowerCase(Locale.ROOT));
         if (rule == null) {
-            throw new MeasureException(
-                    "\"" + ListWords.plain(written) + "\" is no rule for scraps; write as-they-are, cut or either");
+            throw new RefusedException(RefusingSentences.wishScraps(Argument.text(written)));
         }
         return rule;
     }

@@ -5,6 +5,9 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
 import java.util.Locale;
@@ -42,7 +45,7 @@ public final class PlacingReader {
 
     private static void needsGift(OptionText text, String option, @Nullable String given) {
         if (given != null) {
-            text.fault(option, "this is about a tied gift; add --gift \"box 30 x 20 x 8 cm\"");
+            text.fault(option, RefusingSentences.wishTied());
         }
     }
 
@@ -57,7 +60,7 @@ public final class PlacingReader {
             }
             Length length = Measures.length(plain.substring(0, space), bare);
             if (length.isMoreThan(Gift.LONGEST)) {
-                throw new MeasureException("\"" + part.strip() + "\" is out of reach; check the number and its unit");
+                throw new RefusedException(RefusingSentences.wishFar(Argument.text(part.strip())));
             }
             switch (plain.substring(space + 1)) {
                 case "right" -> right = right.plus(length);
@@ -71,8 +74,6 @@ public final class PlacingReader {
     }
 
     private static MeasureException unread(String written) {
-        return new MeasureException(
-                "\"" + written
-                        + "\" is not a way off the middle; write a length and right, left, away or near: \"2 cm left, 3 cm away\"");
+        return new RefusedException(RefusingSentences.wishOff(Argument.text(written)));
     }
 }

@@ -1,7 +1,9 @@
 package hearthcloth.wish;
 
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.measure.MeasureException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
@@ -33,8 +35,7 @@ public record PlanBudget(long milliseconds) {
     public static PlanBudget parse(String text) {
         Matcher matcher = WRITTEN.matcher(text.strip().toLowerCase(Locale.ROOT));
         if (!matcher.matches()) {
-            throw new MeasureException(
-                    "\"" + ListWords.plain(text) + "\" is not a time; write one such as 2s, 500ms or 1min");
+            throw new RefusedException(RefusingSentences.wishTime(Argument.text(text)));
         }
         String unit = matcher.group(2);
         long factor = unit.equals("ms") ? 1 : unit.startsWith("s") ? 1_000 : 60_000;
@@ -42,8 +43,7 @@ public record PlanBudget(long milliseconds) {
                 .multiply(BigDecimal.valueOf(factor))
                 .longValue();
         if (milliseconds < LEAST || milliseconds > MOST) {
-            throw new MeasureException(
-                    "\"" + ListWords.plain(text) + "\" is out of reach; allow between 1ms and 10min");
+            throw new RefusedException(RefusingSentences.wishTimeReach(Argument.text(text)));
         }
         return new PlanBudget(milliseconds);
     }

@@ -2,6 +2,8 @@ package hearthcloth.wish;
 
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -29,7 +31,8 @@ public final class Rulers {
         return Optional.of(Unit.named(option)
                 .filter(unit -> unit == Unit.INCH || unit == Unit.CENTIMETRE)
                 .map(Rulers::of)
-                .orElseThrow(() -> new BadInputException(
-                        "--unit: \"" + ListWords.plain(option) + "\" is not a unit we measure in; write in or cm.")));
+                .orElseThrow(() -> new BadInputException(RefusingSentences.wishAt(
+                        Argument.text("--unit"),
+                        RefusingSentences.wishUnit(Argument.text(ListWords.plain(option)))))));
     }
 }

@@ -7,6 +7,11 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.stash.Csv;
 import hearthcloth.stash.Problem;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -33,7 +38,7 @@ public final class WishList {
     private final WishWords common;
     private final Stash stash;
     private final Ruler ruler;
-    private final List<String> faults = new ArrayList<>();
+    private final List<Sentence> faults = new ArrayList<>();
 
     /**
      * One cloth of the list.
@@ -44,11 +49,16 @@ public final class WishList {
     public record Line(String name, Wish wish, Optional<Patchwork> patchwork, Optional<GiftWish> gift) {
 
         /** What was asked for, in a few words: the gift, or the size. */
-        public String asked(Ruler ruler) {
-            return gift.map(wrapped -> wrapped.gift().describe(ruler) + ", "
-                            + wrapped.tie().words())
-                    .or(() -> wish.target().size().map(size -> ruler.write(size, Rounding.NEAREST) + ", finished"))
-                    .orElse("hearth, bars and rounds as wished");
+        public String asked(Voice voice) {
+            return gift.map(wrapped -> RulingSentences.askedGift(
+                            wrapped.gift().said(),
+                            RulingSentences.tie(wrapped.tie().name())))
+                    .or(() -> wish.target()
+                            .size()
+                            .map(size -> RulingSentences.isSize(
+                                    "EXACT", Argument.text(""), Argument.of(size, Rounding.NEAREST))))
+                    .orElseGet(RulingSentences::asked)
+                    .in(voice);
         }
     }
 
@@ -74,7 +84,7 @@ public final class WishList {
                 lines.add(line("Student " + i, wishes));
             }
         } catch (BadInputException e) {
-            faults.addAll(e.sentences());
+            faults.addAll(e.said());
         }
         check();
         return lines;
@@ -89,14 +99,13 @@ public final class WishList {
     public List<Line> read(String text, String shown) {
         List<Problem> problems = new ArrayList<>();
         List<Csv.Row> rows = Csv.rows(text, MOST + 2, problems);
-        problems.forEach(problem -> faults.add(shown + ", " + problem + "."));
+        problems.forEach(problem ->
+                faults.add(RefusingSentences.listFile(Argument.text(shown), Argument.text(problem.toString()))));
         if (rows.size() < 2) {
-            faults.add(
-                    shown + " names no cloth; its first line names the columns, such as name,size,gift, and each line"
-                            + " after it is a cloth.");
+            faults.add(RefusingSentences.listNone(Argument.text(shown)));
         }
         if (rows.size() > MOST + 1) {
-            faults.add(shown + " has more than " + MOST + " cloths; split it.");
+            faults.add(RefusingSentences.listMost(Argument.text(shown), Argument.number(MOST)));
         }
         check();
         List<String> columns = columns(rows.get(0), shown);
@@ -112,7 +121,7 @@ public final class WishList {
 
     private void check() {
         if (!faults.isEmpty()) {
-            throw new BadInputException(faults);
+            throw new BadInputException(ruler, faults);
         }
     }
 
@@ -125,24 +134,24 @@ public final class WishList {
         for (String cell : header.cells()) {
             String word = cell.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
             if (!word.isEmpty() && !known.contains(word)) {
-                faults.add(shown + ", line " + header.line() + ": no wish is called \"" + ListWords.plain(cell)
-                        + "\"; there are " + String.join(", ", known) + ".");
+                faults.add(whole(
+                        shown,
+                        header,
+                        RefusingSentences.listColumn(
+                                Argument.text(String.join(", ", known)), Argument.text(ListWords.plain(cell)))));
             }
             if (!word.isEmpty() && columns.contains(word)) {
-                faults.add(shown + ", line " + header.line() + ", " + word
-                        + ": two columns have this name; delete one of them.");
+                faults.add(at(shown, header, RefusingSentences.listTwice(Argument.text(word))));
             }
             columns.add(word);
         }
         if (!columns.contains(NAME)) {
-            faults.add(shown + ", line " + header.line()
-                    + ": no column is called name; the first line names the columns," + " such as name,size,gift.");
+            faults.add(whole(shown, header, RefusingSentences.listNoName()));
         }
         return columns;
     }
 
     private Optional<Line> cloth(Csv.Row row, List<String> columns, String shown, Set<String> names) {
-        String where = shown + ", line " + row.line();
         Map<WishField, String> wishes = new EnumMap<>(WishField.class);
         wishes.putAll(common.given());
         String name = "";
@@ -150,8 +159,7 @@ public final class WishList {
             String cell = ListWords.line(row.cells().get(i)).strip();
             String column = i < columns.size() ? columns.get(i) : "";
             if (column.isEmpty() && !cell.isEmpty()) {
-                faults.add(where + ": \"" + ListWords.plain(cell)
-                        + "\" stands under no column; put what holds a comma in quotes.");
+                faults.add(whole(shown, row, RefusingSentences.listUnder(Argument.text(ListWords.plain(cell)))));
             } else if (column.equals(NAME)) {
                 name = cell;
             } else if (!cell.isEmpty()) {
@@ -159,12 +167,11 @@ public final class WishList {
             }
         }
         if (name.isEmpty()) {
-            faults.add(where + ", name: a name is missing; write whose cloth it is.");
+            faults.add(at(shown, row, RefusingSentences.listMissing()));
         } else if (!names.add(name.toLowerCase(Locale.ROOT))) {
-            faults.add(
-                    where + ", name: another cloth is called \"" + ListWords.plain(name) + "\" too; tell them apart.");
+            faults.add(at(shown, row, RefusingSentences.listSame(Argument.text(ListWords.plain(name)))));
         }
-        return line(where, name, wishes);
+        return line(shown, row, name, wishes);
     }
 
     /** One of two that exclude each other, said in the list, takes the place of the other said for all. */
@@ -188,12 +195,20 @@ public final class WishList {
         return field.option().replaceFirst("^--", "");
     }
 
-    private Optional<Line> line(String where, String name, Map<WishField, String> wishes) {
+    private static Sentence whole(String shown, Csv.Row row, Sentence what) {
+        return RefusingSentences.listWhole(Argument.number(row.line()), Argument.text(shown), what);
+    }
+
+    private static Sentence at(String shown, Csv.Row row, Sentence what) {
+        return RefusingSentences.listAt(Argument.number(row.line()), Argument.text(shown), what);
+    }
+
+    private Optional<Line> line(String shown, Csv.Row row, String name, Map<WishField, String> wishes) {
         try {
             requireExtent(wishes);
             return Optional.of(line(name, wishes));
         } catch (BadInputException e) {
-            e.sentences().forEach(sentence -> faults.add(where + ", " + sentence.replaceFirst("^--", "")));
+            e.said().forEach(sentence -> faults.add(at(shown, row, sentence)));
             return Optional.empty();
         }
     }
@@ -201,7 +216,7 @@ public final class WishList {
     private static void requireExtent(Map<WishField, String> wishes) {
         boolean shaped = wishes.keySet().containsAll(Set.of(WishField.HEARTH, WishField.BARS, WishField.ROUNDS));
         if (!wishes.containsKey(WishField.SIZE) && !wishes.containsKey(WishField.GIFT) && !shaped) {
-            throw new BadInputException("--size: how large is not said; write a size such as 16 in, or a gift.");
+            throw new BadInputException(RefusingSentences.listExtent());
         }
     }
 
@@ -210,8 +225,8 @@ public final class WishList {
         Optional<GiftWish> bare = GiftWish.read(words.of(WishField.GIFT), words.of(WishField.TIE), ruler.unit());
         var placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
-        Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);
-        WishReader reader = new WishReader(words, stash, Usual.of(ruler), Door.SHELL);
+        Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.PAGE);
+        WishReader reader = new WishReader(words, stash, Usual.of(ruler), Door.PAGE);
         return new Line(name, reader.wish(gift), patchwork, gift);
     }
 
@@ -229,8 +244,7 @@ public final class WishList {
     private static boolean isYes(String cell) {
         String word = cell.toLowerCase(Locale.ROOT);
         if (!YES.contains(word) && !NO.contains(word)) {
-            throw new BadInputException(
-                    WishField.FREE.option() + ": \"" + ListWords.plain(cell) + "\" will not do; write yes or no.");
+            throw new BadInputException(RefusingSentences.listYes(Argument.text(ListWords.plain(cell))));
         }
         return YES.contains(word);
     }

@@ -3,7 +3,6 @@ package hearthcloth.wish;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -20,6 +19,10 @@ import hearthcloth.plan.model.Wish.Shape;
 import hearthcloth.plan.model.Wish.Target;
 import hearthcloth.plan.model.Wish.Tied;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.RulingSentences;
 import hearthcloth.wrap.Slack;
 import java.util.List;
 import java.util.Locale;
@@ -51,7 +54,7 @@ public final class WishReader {
         this.stash = stash;
         this.usual = usual;
         this.ruler = usual.ruler();
-        this.text = new OptionText(door);
+        this.text = new OptionText(door, usual.ruler());
     }
 
     /**
@@ -75,7 +78,7 @@ public final class WishReader {
     private Target target(Optional<GiftWish> gift) {
         if (words.has(WishField.SIZE) && gift.isPresent()) {
             text.fault(
-                    WishField.SIZE.option(), "a size and a gift cannot both be wished; leave out the size or the gift");
+                    WishField.SIZE.option(), RefusingSentences.wishBoth());
         }
         Optional<Size> size =
                 text.read(WishField.SIZE.option(), words.of(WishField.SIZE), Optional.empty(), this::cloth);
@@ -89,9 +92,10 @@ public final class WishReader {
         if (side.isMoreThan(MOST_CLOTH)) {
             text.fault(
                     WishField.GIFT.option(),
-                    "the " + gift.tie().words() + " would need a cloth of " + ruler.write(side, Rounding.UP)
-                            + ", and we plan up to " + ruler.write(MOST_CLOTH, Rounding.DOWN)
-                            + "; wrap something smaller or choose another tie");
+                    RefusingSentences.wishNeed(
+                            Argument.of(MOST_CLOTH, Rounding.DOWN),
+                            Argument.of(side, Rounding.UP),
+                            RulingSentences.tie(gift.tie().name())));
         }
         return side;
     }
@@ -107,8 +111,8 @@ public final class WishReader {
         }
         Length length = Measures.length(written, ruler.unit());
         if (length.isMoreThan(Slack.MOST)) {
-            throw new MeasureException("\"" + written + "\" is more than " + ruler.write(Slack.MOST, Rounding.DOWN)
-                    + ", which sewing does not take; check the number and its unit, or write none");
+            throw new RefusedException(
+                    RefusingSentences.wishSlack(Argument.of(Slack.MOST, Rounding.DOWN), Argument.text(written)));
         }
         return new Slack(length);
     }
@@ -122,9 +126,10 @@ public final class WishReader {
 
     private void between(String written, Length side, Length least) {
         if (side.isLessThan(least) || side.isMoreThan(MOST_CLOTH)) {
-            throw new MeasureException("\"" + written + "\" is out of reach; we plan from "
-                    + ruler.write(least, Rounding.UP) + " to " + ruler.write(MOST_CLOTH, Rounding.DOWN)
-                    + ", so check the number and its unit");
+            throw new RefusedException(RefusingSentences.wishReach(
+                    Argument.of(least, Rounding.UP),
+                    Argument.of(MOST_CLOTH, Rounding.DOWN),
+                    Argument.text(written)));
         }
     }
 
@@ -142,8 +147,7 @@ public final class WishReader {
         if (count > 0 && bars.size() > count) {
             text.fault(
                     WishField.BARS.option(),
-                    ListWords.count(bars.size(), "width") + " for " + ListWords.count(count, "round")
-                            + "; write one width a round, or more rounds");
+                    RefusingSentences.wishWidths(count, bars.size()));
         }
         Optional<Order> order = isOpen(words.of(WishField.ORDER))
                 ? Optional.empty()
@@ -154,7 +158,7 @@ public final class WishReader {
     private Optional<Order> order(String written) {
         return Optional.of(Order.named(written)
                 .orElseThrow(() ->
-                        new MeasureException("\"" + written + "\" is not an order; write round, pairs or two-sides")));
+                        new RefusedException(RefusingSentences.wishOrder(Argument.text(written)))));
     }
 
     private Optional<Cut<Size>> hearth(String written, Making making) {
@@ -185,7 +189,8 @@ public final class WishReader {
             enough(written, reading, width, eaten, making.seam().band());
         }
         if (widths.size() > MOST_ROUNDS) {
-            throw new MeasureException(widths.size() + " widths are too many; write at most " + MOST_ROUNDS);
+            throw new RefusedException(RefusingSentences.wishManyWidths(
+                    Argument.number(widths.size()), Argument.number(MOST_ROUNDS)));
         }
         return widths.stream()
                 .map(width -> new Cut<>(width, reading.finished()))
@@ -196,12 +201,12 @@ public final class WishReader {
     private void enough(String written, Reading reading, Length given, Length eaten, Length band) {
         Length needed = reading.finished() ? band : eaten.plus(band);
         if (!given.isMoreThan(needed)) {
-            String why = reading.finished()
-                    ? "the fell alone is " + ruler.write(band, Rounding.UP) + " wide"
-                    : "seams or hem take up to " + ruler.write(eaten, Rounding.UP) + " of it and the fell covers "
-                            + ruler.write(band, Rounding.UP);
-            throw new MeasureException("\"" + written + "\" is too narrow: " + why + "; write more than "
-                    + ruler.write(needed, Rounding.UP));
+            throw new RefusedException(RefusingSentences.wishNarrow(
+                    Argument.of(band, Rounding.UP),
+                    Argument.of(eaten, Rounding.UP),
+                    reading.finished() ? "finished" : "cut",
+                    Argument.of(needed, Rounding.UP),
+                    Argument.text(written)));
         }
     }
 
@@ -230,8 +235,7 @@ public final class WishReader {
         List<Scheme.Kind> kinds =
                 Stream.of(written.split("\\+", -1)).map(WishReader::scheme).toList();
         if (kinds.size() > 2 || (kinds.size() == 2 && !Scheme.MIXED.contains(kinds.get(1)))) {
-            throw new MeasureException(
-                    "\"" + written + "\" cannot be mixed; after the + write scattered evenly or one" + " bright scrap");
+            throw new RefusedException(RefusingSentences.wishMixed(Argument.text(written)));
         }
         return kinds;
     }
@@ -239,16 +243,19 @@ public final class WishReader {
     private static Scheme.Kind scheme(String written) {
         return Scheme.Kind.named(written)
                 .orElseThrow(() ->
-                        new MeasureException("\"" + written + "\" is no plan of colour; write stash or one of "
-                                + Scheme.WISHED.stream()
+                        new RefusedException(RefusingSentences.wishScheme(
+                                Argument.text(Scheme.WISHED.stream()
                                         .map(kind -> kind.title().toLowerCase(Locale.ROOT))
-                                        .collect(Collectors.joining(", "))));
+                                        .collect(Collectors.joining(", "))),
+                                Argument.text(written))));
     }
 
     private static Contrast contrast(String written) {
         return Contrast.named(written)
-                .orElseThrow(() -> new MeasureException("\"" + written + "\" is no contrast; write one of "
-                        + Stream.of(Contrast.values()).map(Contrast::word).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> new RefusedException(RefusingSentences.wishContrast(
+                        Argument.text(
+                                Stream.of(Contrast.values()).map(Contrast::word).collect(Collectors.joining(", "))),
+                        Argument.text(written))));
     }
 
     private Tied tied(GiftWish wish) {
@@ -258,7 +265,7 @@ public final class WishReader {
     private Optional<Outside> show(String written, Optional<GiftWish> gift) {
         List<String> names = FabricChoice.parse(written, stash);
         if (names.size() > 1) {
-            throw new MeasureException("\"" + written + "\" is more than one fabric; write the one that is to show");
+            throw new RefusedException(RefusingSentences.wishShow(Argument.text(written)));
         }
         return gift.map(
                 wish -> new Outside(names.get(0), wish.gift(), wish.tie(), GiftWish.tail(ruler), wish.placing()));
@@ -266,7 +273,7 @@ public final class WishReader {
 
     private static Long seed(String written) {
         if (!written.strip().matches("-?\\d{1,18}")) {
-            throw new MeasureException("\"" + written + "\" is not a whole number; write one such as 7");
+            throw new RefusedException(RefusingSentences.wishSeed(Argument.text(written)));
         }
         return Long.valueOf(written.strip());
     }

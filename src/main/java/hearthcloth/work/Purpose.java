@@ -8,6 +8,9 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.words.framing.FramingWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
@@ -103,8 +106,7 @@ public record Purpose(String gift, String tie, String size) {
         Size size = Measures.size(written, bare);
         for (Length side : new Length[] {size.width(), size.height()}) {
             if (side.isLessThan(LEAST) || side.isMoreThan(MOST)) {
-                throw new MeasureException("\"" + written + "\" is out of reach; cloths are planned from 2 in (5 cm) to"
-                        + " 196 in (5 m), so check the number and its unit");
+                throw new RefusedException(RefusingSentences.wishCloth(Argument.text(written)));
             }
         }
         return size;

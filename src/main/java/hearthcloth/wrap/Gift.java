@@ -5,6 +5,9 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.Optional;
@@ -116,8 +119,7 @@ public sealed interface Gift {
         public Bottle {
             checked(diameter, height, neck, shoulder);
             if (neck.isMoreThan(diameter) || shoulder.isMoreThan(height)) {
-                throw new MeasureException("a bottle's mouth is no wider than its body and its shoulder no higher than"
-                        + " its mouth; check the bottle's measures");
+                throw new RefusedException(RefusingSentences.giftBottle());
             }
         }
 
@@ -262,17 +264,16 @@ public sealed interface Gift {
         Length most = Length.ZERO;
         for (Length side : sides) {
             if (!side.isPositive()) {
-                throw new MeasureException("a gift's measures are all more than zero; write the one that is missing");
+                throw new RefusedException(RefusingSentences.giftZero());
             }
             most = most.max(side);
         }
         if (most.isMoreThan(LONGEST)) {
-            throw new MeasureException(Ruler.MILLIMETRES.write(most, Rounding.NEAREST)
-                    + " is more than two metres, too large to wrap in one cloth; check the number and its unit");
+            throw new RefusedException(RefusingSentences.giftLarge(
+                    Argument.text(Ruler.MILLIMETRES.write(most, Rounding.NEAREST))));
         }
         if (most.isLessThan(SHORTEST)) {
-            throw new MeasureException(
-                    "a gift less than one centimetre long cannot be tied; check the numbers and their unit");
+            throw new RefusedException(RefusingSentences.giftSmall());
         }
     }
 }

@@ -1,9 +1,11 @@
 package hearthcloth.wrap;
 
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -14,9 +16,6 @@ import org.jspecify.annotations.Nullable;
 /** Reads a gift: removes the words that name its kind and hands the rest to {@link Measures}. */
 final class GiftReader {
 
-    private static final String KINDS = "write the kind and its measures, such as \"box 30 x 20 x 8 cm\","
-            + " \"bottle 8 x 30 cm\", \"two bottles 8 x 30 cm\", \"ball 22 cm\", \"books 21 x 15 x 2 cm\" or"
-            + " \"roll 6 x 40 cm\"";
     private static final Pattern WORD = Pattern.compile("\\p{L}+");
     private static final Pattern TWO =
             Pattern.compile("\\b(?:two|2|pair of|couple of)\\s+(?=(?:\\p{L}+\\s+)?(?:bottles?|books?)\\b)");
@@ -54,23 +53,19 @@ final class GiftReader {
 
     /** The kinds of gift and the words that name them. */
     private enum Kind {
-        BOX("a box has three measures: length x width x height", 3, "box carton parcel package packet case hamper"),
-        CUBE("a cube has one measure", 1, "cube"),
-        BOTTLE("a bottle has two measures: diameter x height", 2, "bottle flask"),
-        BOTTLES("two like bottles have two measures: diameter x height", 2, "bottles flasks"),
-        BALL("something round has one measure, its diameter", 1, "ball sphere globe melon watermelon"),
-        BOOKS("two like books have three measures, those of one: height x width x thickness", 3, "books"),
-        ROLL(
-                "a roll has two measures: diameter x length",
-                2,
+        BOX(3, "box carton parcel package packet case hamper"),
+        CUBE(1, "cube"),
+        BOTTLE(2, "bottle flask"),
+        BOTTLES(2, "bottles flasks"),
+        BALL(1, "ball sphere globe melon watermelon"),
+        BOOKS(3, "books"),
+        ROLL(2,
                 "roll tube bolt mat scroll poster cylinder umbrella pole");
 
-        private final String rule;
         private final int measures;
         private final String words;
 
-        Kind(String rule, int measures, String words) {
-            this.rule = rule;
+        Kind(int measures, String words) {
             this.measures = measures;
             this.words = " " + words + " ";
         }
@@ -85,23 +80,32 @@ final class GiftReader {
     static Gift read(String text, @Nullable Unit assumed) {
         String plain = text.toLowerCase(Locale.ROOT).strip();
         if (plain.isEmpty()) {
-            throw new MeasureException("no gift is written; " + KINDS);
+            throw new RefusedException(RefusingSentences.giftNone(kinds()));
         }
         if (plain.length() > 200) {
-            throw new MeasureException("\"" + plain.substring(0, 40) + "…\" is too long for a gift; " + KINDS);
+            throw new RefusedException(RefusingSentences.giftLong(kinds(), Argument.text(plain.substring(0, 40))));
         }
         boolean two = TWO.matcher(plain).find();
         plain = TWO.matcher(plain).replaceAll("");
         Kind kind = kind(plain, two);
         String rest = measuresOnly(plain, text);
         if (rest.isEmpty()) {
-            throw new MeasureException("\"" + text.strip() + "\" has no measures; " + kind.rule);
+            throw new RefusedException(RefusingSentences.giftUnmeasured(rule(kind), Argument.text(text.strip())));
         }
         List<Length> sides = Measures.lengths(rest, assumed);
         if (sides.size() != kind.measures) {
-            throw new MeasureException("\"" + text.strip() + "\" has " + sides.size() + " measures, but " + kind.rule);
+            throw new RefusedException(RefusingSentences.giftCount(
+                    Argument.number(sides.size()), rule(kind), Argument.text(text.strip())));
         }
         return gift(kind, sides);
+    }
+
+    private static Argument kinds() {
+        return RefusingSentences.giftKinds();
+    }
+
+    private static Argument rule(Kind kind) {
+        return RefusingSentences.giftRule(kind.name());
     }
 
     private static Gift gift(Kind kind, List<Length> s) {
@@ -132,15 +136,14 @@ final class GiftReader {
                 if (two) {
                     return Kind.BOOKS;
                 }
-                throw new MeasureException("one book ties as a box; write \"box\" and its three measures, or \"books\""
-                        + " for two like books");
+                throw new RefusedException(RefusingSentences.giftBook());
             }
             round |= words.group().equals("round");
         }
         if (round) {
             return Kind.BALL;
         }
-        throw new MeasureException("\"" + shown(plain) + "\" does not say what the gift is; " + KINDS);
+        throw new RefusedException(RefusingSentences.giftWhat(kinds(), Argument.text(shown(plain))));
     }
 
     private static String measuresOnly(String plain, String text) {
@@ -150,8 +153,8 @@ final class GiftReader {
         while (words.find()) {
             String word = words.group();
             if (!isMeasureWord(word) && !isKindOrFiller(word)) {
-                throw new MeasureException(
-                        "\"" + shown(text) + "\": \"" + shown(word) + "\" is not understood; " + KINDS);
+                throw new RefusedException(RefusingSentences.giftWord(
+                        kinds(), Argument.text(shown(text)), Argument.text(shown(word))));
             }
             rest.append(plain, from, words.start()).append(isMeasureWord(word) ? word : " ");
             from = words.end();

@@ -3,6 +3,7 @@ package hearthcloth.draw;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.words.Language;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import org.apache.pdfbox.Loader;
@@ -17,7 +18,7 @@ final class MeasuringSheetPageTest {
     private static final double PIXELS_PER_MM = 10;
 
     private static BufferedImage rendered(Paper paper) throws IOException {
-        try (PDDocument document = Loader.loadPDF(MeasuringSheetPage.pdf(paper))) {
+        try (PDDocument document = Loader.loadPDF(MeasuringSheetPage.pdf(paper, Language.ENGLISH))) {
             assertThat(document.getNumberOfPages()).isEqualTo(1);
             return new PDFRenderer(document).renderImageWithDPI(0, (float) (25.4 * PIXELS_PER_MM));
         }
@@ -60,7 +61,7 @@ final class MeasuringSheetPageTest {
 
     @Test
     void it_says_how_to_print_and_to_check_it() throws IOException {
-        try (PDDocument document = Loader.loadPDF(MeasuringSheetPage.pdf(Paper.LETTER))) {
+        try (PDDocument document = Loader.loadPDF(MeasuringSheetPage.pdf(Paper.LETTER, Language.ENGLISH))) {
             assertThat(new PDFTextStripper().getText(document))
                     .contains("Measuring sheet")
                     .contains("100 %")

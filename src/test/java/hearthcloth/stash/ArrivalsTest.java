@@ -8,6 +8,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Sentence;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,7 @@ class ArrivalsTest {
 
         assertThat(arrivals.pieces()).extracting(Piece::fabric).containsOnly(OAT);
         assertThat(arrivals.notes())
+                .extracting(Sentence::english)
                 .containsExactly(
                         "OAT was here already; its colour, faces and nap stay as they are here.",
                         "oat was here already; its colour, faces and nap stay as they are here.");
@@ -87,6 +89,7 @@ class ArrivalsTest {
                         new Piece("8", OAT, SIZE.turned(), Piece.Washed.YES, 8),
                         new Piece("9", OAT, SIZE, Piece.Washed.YES, 9));
         assertThat(arrivals.notes())
+                .extracting(Sentence::english)
                 .containsExactly("Oat was here already; its colour, faces and nap stay as they are here.");
     }
 

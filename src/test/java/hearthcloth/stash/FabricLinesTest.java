@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.ColourName;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,7 +21,7 @@ class FabricLinesTest {
 
     private final FabricLines lines = new FabricLines("Kelp green");
     private final List<Problem> problems = new ArrayList<>();
-    private final List<String> warnings = new ArrayList<>();
+    private final List<Sentence> warnings = new ArrayList<>();
 
     @Test
     void a_fabric_of_which_nothing_is_said_looks_alike_both_ways_and_may_lie_any_way() {
@@ -55,6 +56,7 @@ class FabricLinesTest {
 
         assertThat(lines.colour()).contains(RED);
         assertThat(warnings)
+                .extracting(Sentence::english)
                 .containsExactly("line 5: \"Kelp green\" is #0000aa here and #aa0000 on line 2; the first one is used");
     }
 

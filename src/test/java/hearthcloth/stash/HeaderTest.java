@@ -84,7 +84,7 @@ class HeaderTest {
         assertThat(header.isUsable()).isFalse();
         assertThat(problems).extracting(Problem::column).containsExactly("fabric", "length");
         assertThat(problems)
-                .extracting(Problem::sentence)
+                .extracting(problem -> problem.sentence().english())
                 .allSatisfy(sentence -> assertThat(sentence).contains("(it says \"cloth, width, unit\")"));
     }
 

@@ -107,7 +107,7 @@ class SpokenPiecesTest {
         assertThat(SpokenPieces.hear(line, Unit.INCH))
                 .isInstanceOfSatisfying(
                         SpokenLine.Unclear.class,
-                        unclear -> assertThat(unclear.sentence()).contains(asked));
+                        unclear -> assertThat(unclear.said().english()).contains(asked));
     }
 
     @Test
@@ -115,7 +115,7 @@ class SpokenPiecesTest {
         assertThat(SpokenPieces.hear("oat 4 x 8", null))
                 .isInstanceOfSatisfying(
                         SpokenLine.Unclear.class,
-                        unclear -> assertThat(unclear.sentence()).contains("has no unit"));
+                        unclear -> assertThat(unclear.said().english()).contains("has no unit"));
         assertThat(SpokenPieces.hear("oat 16,5 x 20 cm", null)).isInstanceOf(SpokenPieces.class);
     }
 

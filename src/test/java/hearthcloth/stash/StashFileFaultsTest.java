@@ -2,6 +2,8 @@ package hearthcloth.stash;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -14,7 +16,7 @@ class StashFileFaultsTest {
     private static List<String> problems(String text) {
         StashFile.Reading reading = StashFile.read(text, Optional.empty());
         assertThat(reading).isInstanceOf(StashFile.Faulty.class);
-        return ((StashFile.Faulty) reading).lines(20);
+        return ((StashFile.Faulty) reading).lines(20, Voice.english(Ruler.EIGHTHS));
     }
 
     @ParameterizedTest

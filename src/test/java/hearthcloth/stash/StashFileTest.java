@@ -128,7 +128,7 @@ class StashFileTest {
     void two_colours_for_one_fabric_are_a_warning_and_the_first_is_used() {
         StashFile.Read read = read("fabric,width,length,colour\nkelp,2 in,9 in,#111111\nkelp,2 in,9 in,#222222");
         assertThat(read.warnings()).hasSize(1);
-        assertThat(read.warnings().get(0)).contains("line 3", "line 2", "#222222", "#111111");
+        assertThat(read.warnings().get(0).english()).contains("line 3", "line 2", "#222222", "#111111");
         assertThat(read.stash().fabrics().get(0).colour()).isEqualTo(Colour.of(0x111111));
     }
 

@@ -3,7 +3,10 @@ package hearthcloth.stash;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.colour.Colour;
+import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -18,7 +21,7 @@ class StashReaderTest {
     }
 
     private static List<String> faults(String text) {
-        return read(text) instanceof StashFile.Faulty faulty ? faulty.lines(100) : List.of();
+        return read(text) instanceof StashFile.Faulty faulty ? faulty.lines(100, Voice.english(Ruler.EIGHTHS)) : List.of();
     }
 
     /** No loom is wider than 5 m and no bolt longer than 100 m (docs/sources.md#input-limits). */
@@ -109,12 +112,14 @@ class StashReaderTest {
 
     @Test
     void a_problem_names_its_place_keeps_to_one_line_and_is_cut_short() {
-        assertThat(new Problem(4, "width", "too\nwide")).hasToString("line 4, width: too wide");
-        assertThat(new Problem(4, "", "odd")).hasToString("line 4: odd");
-        assertThat(new Problem(0, "", "empty")).hasToString("empty");
-        assertThat(new Problem(1, "a\tb", "x".repeat(300)).sentence()).isEqualTo("x".repeat(300));
-        assertThat(new Problem(1, "a\tb", "x".repeat(301)).sentence()).isEqualTo("x".repeat(300) + "…");
-        assertThat(new Problem(1, "a\tb", "x").column()).isEqualTo("a b");
+        assertThat(new Problem(4, "width", Sentence.itself("too\nwide"))).hasToString("line 4, width: too wide");
+        assertThat(new Problem(4, "", Sentence.itself("odd"))).hasToString("line 4: odd");
+        assertThat(new Problem(0, "", Sentence.itself("empty"))).hasToString("empty");
+        assertThat(new Problem(0, "", Sentence.itself("x".repeat(300))))
+                .hasToString("x".repeat(300));
+        assertThat(new Problem(0, "", Sentence.itself("x".repeat(301))))
+                .hasToString("x".repeat(300) + "…");
+        assertThat(new Problem(1, "a\tb", Sentence.itself("x")).column()).isEqualTo("a b");
     }
 
     @Test

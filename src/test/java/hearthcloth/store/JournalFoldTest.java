@@ -61,7 +61,7 @@ class JournalFoldTest {
 
         Store again = opened();
         assertThat(again.copies().orElseThrow().trouble())
-                .hasValueSatisfying(told -> assertThat(told)
+                .hasValueSatisfying(told -> assertThat(told.english())
                         .startsWith("The record of what was done does not fit what is kept")
                         .endsWith("or put a safety copy back."));
         List<Piece> pieces = again.stash().whole().pieces();

@@ -166,7 +166,7 @@ class SafetyCopiesTest {
                 .hasMessageContaining("No safety copy could be made");
         Store tomorrow = on(1);
         assertThat(copies(tomorrow).trouble())
-                .hasValueSatisfying(words -> assertThat(words).contains("No safety copy could be made"));
+                .hasValueSatisfying(words -> assertThat(words.english()).contains("No safety copy could be made"));
         assertThat(tomorrow.stash().whole().pieces()).hasSize(2);
         assertThatThrownBy(() -> copies(store).restore(copy.name())).isInstanceOf(StoreException.class);
         assertThat(store.stash().whole().pieces()).hasSize(2);

@@ -3,6 +3,7 @@ package hearthcloth.store;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.StashAtHand;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,7 +17,7 @@ import java.util.TreeSet;
  * @param fault what of the tables is not the journal's fold
  * @param next the next free number of a piece
  */
-record Seen(Optional<String> fault, StashAtHand heap, int next, List<SavedCloth> cloths) {
+record Seen(Optional<Sentence> fault, StashAtHand heap, int next, List<SavedCloth> cloths) {
 
     static Seen of(Store store) {
         return store.atOnce(() -> new Seen(

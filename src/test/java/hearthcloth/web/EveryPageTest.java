@@ -10,11 +10,13 @@ import hearthcloth.web.make.CutPageTest;
 import hearthcloth.words.Language;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BiPredicate;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -162,32 +164,56 @@ class EveryPageTest {
     /** On the phone, where room is scarcest: every page in German, whose words are longest, and in one more by turns. */
     @Test
     void in_the_other_languages() {
-        Eye phone = EXTREMES.get(0);
+        Language[] others = {Language.KOREAN, Language.JAPANESE, Language.FRENCH, Language.SPANISH};
+        inLanguages(
+                List.of(EXTREMES.get(0)),
+                (language, i) -> LOOK || language == Language.GERMAN || others[i % others.length] == language);
+    }
+
+    /** The whole workroom in every language, at every size. */
+    @Tag("long")
+    @Test
+    void in_every_language_at_every_size() {
+        inLanguages(ALL, (language, i) -> true);
+    }
+
+    private void inLanguages(List<Eye> eyes, BiPredicate<Language, Integer> chosen) {
         try (Browser browser = new Browser(folder)) {
             Visit visit = browser.visit();
             visit.post("/example");
             String one = taken(visit);
+            String other = copied(visit, one);
+            visit.post("/made/" + one + "/slip", "width", "30", "height", "30", "corner", "42", "corner2", "43");
             List<String> paths = List.of(
                     "/",
                     "/gift?kind=box&a=30&b=20&c=10.5&size=80",
                     "/stash",
                     "/stash/ways",
+                    "/stash/photo",
                     "/cloth",
                     "/cloth/" + one + "?at=1A",
                     "/cloth/" + one + "?look=tied",
                     "/cut/" + one,
                     "/sew/" + one + "?step=1",
+                    "/sew/" + one + "?step=99",
+                    "/tied/" + one,
+                    "/made/" + one,
                     "/cloths",
-                    "/settings");
-            Language[] others = {Language.KOREAN, Language.JAPANESE, Language.FRENCH, Language.SPANISH};
+                    "/cloths/compare?c=" + one + "&c=" + other,
+                    "/kits",
+                    "/class",
+                    "/copies",
+                    "/devices",
+                    "/settings",
+                    "/nothing");
             for (Language language : Language.values()) {
                 List<String> some = IntStream.range(0, paths.size())
-                        .filter(i -> LOOK || language == Language.GERMAN || others[i % others.length] == language)
+                        .filter(i -> chosen.test(language, i))
                         .mapToObj(paths::get)
                         .toList();
                 if (!some.isEmpty()) {
                     visit.post("/settings", "ruler", "MILLIMETRES", "paper", "a4", "language", language.tag());
-                    look(browser, language.tag(), List.of(phone), some.toArray(String[]::new));
+                    look(browser, language.tag(), eyes, some.toArray(String[]::new));
                 }
             }
         }

@@ -106,6 +106,24 @@ class JourneyTest {
     }
 
     @Test
+    void a_change_draws_anew_only_what_it_changes() {
+        Page page = cloth(Browser.Screen.TABLET, ColorScheme.LIGHT);
+        page.locator("#tap-1A").click();
+        page.getByText("Bar 1A", new Page.GetByTextOptions().setExact(true)).waitFor();
+        page.evaluate("() => { document.querySelectorAll('.panel details').forEach(one => one.open = true);"
+                + " window.before = ['svg.cloth', '.choices svg', '.panel details', '#more', '.tiles']"
+                + ".map(one => document.querySelector(one)); }");
+        String width = page.locator("#bar-width").inputValue();
+        page.locator("#more").click();
+        assertThat(page.locator("#bar-width")).not().hasValue(width);
+        assertThat(page.locator("#more")).isFocused();
+        org.assertj.core.api.Assertions.assertThat(page.evaluate("() => window.before.every(one => one.isConnected)"
+                        + " && [...document.querySelectorAll('.panel details')].every(one => one.open)"))
+                .isEqualTo(true);
+        browser.assertQuiet();
+    }
+
+    @Test
     void everything_can_be_done_with_the_keyboard_alone() {
         Page page = cloth(Browser.Screen.DESK, ColorScheme.DARK);
         page.locator("#tap-1B").focus();

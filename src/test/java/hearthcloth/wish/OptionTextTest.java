@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Options read one by one, with everything that is wrong told at once. */
 class OptionTextTest {
 
-    private final OptionText text = new OptionText();
+    private final OptionText text = new OptionText(Door.SHELL, Ruler.MILLIMETRES);
 
     private List<String> faults() {
         try {

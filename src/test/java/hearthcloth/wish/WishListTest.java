@@ -7,6 +7,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.propose.Stashes;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -31,10 +32,10 @@ class WishListTest {
         assertThat(lines).extracting(WishList.Line::name).containsExactly("Ada", "Bea", "Cleo");
         assertThat(lines.get(0).wish().target().size()).contains(Size.square(Length.inches(16)));
         assertThat(lines.get(1).gift()).isPresent();
-        assertThat(lines.get(1).asked(Ruler.EIGHTHS)).contains("8", "6", "3");
+        assertThat(lines.get(1).asked(Voice.english(Ruler.EIGHTHS))).contains("8", "6", "3");
         assertThat(lines.get(0).patchwork()).isEmpty();
         assertThat(lines.get(2).patchwork()).isPresent();
-        assertThat(lines.get(0).asked(Ruler.EIGHTHS)).startsWith("16");
+        assertThat(lines.get(0).asked(Voice.english(Ruler.EIGHTHS))).startsWith("16");
     }
 
     @Test

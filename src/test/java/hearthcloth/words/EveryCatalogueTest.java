@@ -108,6 +108,13 @@ import hearthcloth.words.reading.JapaneseReading;
 import hearthcloth.words.reading.KoreanReading;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reading.SpanishReading;
+import hearthcloth.words.refusing.EnglishRefusing;
+import hearthcloth.words.refusing.FrenchRefusing;
+import hearthcloth.words.refusing.GermanRefusing;
+import hearthcloth.words.refusing.JapaneseRefusing;
+import hearthcloth.words.refusing.KoreanRefusing;
+import hearthcloth.words.refusing.RefusingWords;
+import hearthcloth.words.refusing.SpanishRefusing;
 import hearthcloth.words.reporting.EnglishReporting;
 import hearthcloth.words.reporting.FrenchReporting;
 import hearthcloth.words.reporting.GermanReporting;
@@ -144,6 +151,13 @@ import hearthcloth.words.stashing.JapaneseStashing;
 import hearthcloth.words.stashing.KoreanStashing;
 import hearthcloth.words.stashing.SpanishStashing;
 import hearthcloth.words.stashing.StashingWords;
+import hearthcloth.words.storing.EnglishStoring;
+import hearthcloth.words.storing.FrenchStoring;
+import hearthcloth.words.storing.GermanStoring;
+import hearthcloth.words.storing.JapaneseStoring;
+import hearthcloth.words.storing.KoreanStoring;
+import hearthcloth.words.storing.SpanishStoring;
+import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.teaching.EnglishTeaching;
 import hearthcloth.words.teaching.FrenchTeaching;
 import hearthcloth.words.teaching.GermanTeaching;
@@ -309,6 +323,26 @@ class EveryCatalogueTest {
                             FrenchRuling.class,
                             GermanRuling.class,
                             SpanishRuling.class)),
+            new Room(
+                    RefusingWords.class,
+                    language -> rooms(language).refusing(),
+                    List.of(
+                            EnglishRefusing.class,
+                            KoreanRefusing.class,
+                            JapaneseRefusing.class,
+                            FrenchRefusing.class,
+                            GermanRefusing.class,
+                            SpanishRefusing.class)),
+            new Room(
+                    StoringWords.class,
+                    language -> rooms(language).storing(),
+                    List.of(
+                            EnglishStoring.class,
+                            KoreanStoring.class,
+                            JapaneseStoring.class,
+                            FrenchStoring.class,
+                            GermanStoring.class,
+                            SpanishStoring.class)),
             new Room(
                     PlanningWords.class,
                     language -> rooms(language).planning(),

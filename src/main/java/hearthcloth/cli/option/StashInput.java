@@ -7,6 +7,7 @@ import hearthcloth.stash.StashFile;
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.Rulers;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Mixin;
@@ -36,7 +37,7 @@ public final class StashInput {
         }
         List<String> sentences = new ArrayList<>();
         sentences.add((file.equals("-") ? "The stash" : ListWords.plain(file)) + " cannot be used as it is:");
-        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN).forEach(line -> sentences.add("  " + line));
+        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN, Voice.english(Ruler.EIGHTHS)).forEach(line -> sentences.add("  " + line));
         throw new BadInputException(sentences);
     }
 

@@ -45,6 +45,11 @@ public final class MatPicture {
     private static final Type NUMBER = Type.of(3.6, Weight.BOLD, Palette.MADDER).at(Type.Anchor.MIDDLE);
     private static final Type BIG = Type.of(4.6, Weight.BOLD, Palette.ON_MADDER).at(Type.Anchor.MIDDLE);
 
+    /** How far threads stick out of a cut edge, and how thick they and the gaps between them are by turns (ours). */
+    private static final double FRAY_MM = 6;
+
+    private static final List<Double> THREADS_MM = List.of(1.8, 1.0, 1.6, 1.4, 2.0, 0.7, 1.5, 1.2);
+
     /** How much paler is what the cut of now does not touch. */
     private static final double PALER = 0.5;
 
@@ -73,6 +78,7 @@ public final class MatPicture {
         Sketch sketch = new Sketch();
         Bounds frame = scale.bounds(cut.tree().at(), 0, 0);
         squares(sketch, frame, scale);
+        fray(sketch, frame, scale);
         FabricLook.of(cut.piece().fabric()).fill(sketch, frame.outline(), scale.laid(0, 0), 0);
         cut.tree().left().forEach(left -> leftover(sketch, scale.bounds(left, 0, 0)));
         if (made < task.lines().size()) {
@@ -128,6 +134,17 @@ public final class MatPicture {
                 sketch.line(new Point(mat.x(), y), new Point(mat.right(), y), i % 5 == 0 ? FIFTH : SQUARE);
             }
         }
+    }
+
+    /** Threads of the cloth's own ground stick out of its cut edges; the piece itself lies over their roots. */
+    private void fray(Sketch sketch, Bounds frame, DrawingScale scale) {
+        double millimetre = scale.mm(Length.cm(1)) / 10;
+        sketch.outline(
+                frame,
+                new Stroke(
+                        2 * FRAY_MM * millimetre,
+                        cut.piece().fabric().colour(),
+                        THREADS_MM.stream().map(thread -> thread * millimetre).toList()));
     }
 
     private static void leftover(Sketch sketch, Bounds at) {

@@ -1,6 +1,7 @@
 package hearthcloth.draw.guide;
 
 import hearthcloth.plan.model.Plan;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 
 /**
@@ -18,7 +19,7 @@ public record Bag(int number, String name, String asked, Plan plan, List<String>
     }
 
     /** {@code Bag 3, Anna}. */
-    String title() {
-        return "Bag " + number + ", " + name;
+    String title(Voice voice) {
+        return voice.printing().bagTitle(Integer.toString(number), name);
     }
 }

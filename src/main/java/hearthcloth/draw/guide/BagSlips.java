@@ -12,7 +12,6 @@ import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.draw.picture.Type;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.speech.Voice;
@@ -26,24 +25,21 @@ public final class BagSlips {
     private static final double PICTURE = 46;
     private static final double SWATCH = 4;
 
-    private final Ruler ruler;
+    private final Voice voice;
     private final Flow flow;
 
-    public BagSlips(Ruler ruler, Flow flow) {
-        this.ruler = ruler;
+    public BagSlips(Voice voice, Flow flow) {
+        this.voice = voice;
         this.flow = flow;
     }
 
     /** Adds the slips, in the order of the bags. */
     public void flow(List<Bag> bags) {
         flow.add(new TextColumn(flow.width())
-                .words("Bag slips", PrintSizes.HEADING)
-                .words(
-                        "Cut along the dashed lines and put each slip into its bag, with the pieces it names. Sizes are width"
-                                + " × length, the length along the selvage.",
-                        PrintSizes.BODY)
+                .words(voice.printing().bagSlips(), PrintSizes.HEADING)
+                .words(voice.printing().bagHow(), PrintSizes.BODY)
                 .gap(1)
-                .finished("Bag slips"));
+                .finished(voice.printing().bagSlips()));
         bags.forEach(bag -> flow.gap(4).add(slip(bag)));
     }
 
@@ -56,23 +52,28 @@ public final class BagSlips {
                 .outline(new Bounds(0, 0, flow.width(), height), Stroke.stitches(0.3, Palette.SECOND_INK))
                 .place(words, new Point(AIR, AIR))
                 .place(cloth, new Point(flow.width() - AIR - cloth.width(), AIR + 2))
-                .finished("Slip of bag " + bag.number(), flow.width(), height);
+                .finished(bag.title(voice), flow.width(), height);
     }
 
     private Picture words(Bag bag, double width) {
         TextColumn column = new TextColumn(width);
         column.words(bag.number() + "  " + bag.name(), 0, PrintSizes.HEADING, 2);
         column.words(
-                bag.plan().story().title() + ", "
-                        + ruler.write(bag.plan().cloth().finished(), Rounding.NEAREST) + "."
-                        + (bag.asked().isEmpty() ? "" : " For " + bag.asked() + "."),
-                PrintSizes.BODY);
+                about(bag), PrintSizes.BODY);
         bag.notes().forEach(note -> column.words(note, PrintSizes.STRONG));
         column.gap(1.5);
         for (Fabric fabric : bag.plan().fabrics()) {
             fabric(column, bag, fabric);
         }
-        return column.finished(bag.title());
+        return column.finished(bag.title(voice));
+    }
+
+    private String about(Bag bag) {
+        String title = bag.plan().story().title().in(voice);
+        String size = voice.write(bag.plan().cloth().finished(), Rounding.NEAREST);
+        return bag.asked().isEmpty()
+                ? voice.printing().bagAbout(size, title)
+                : voice.printing().bagFor(bag.asked(), size, title);
     }
 
     private void fabric(TextColumn column, Bag bag, Fabric fabric) {
@@ -95,9 +96,9 @@ public final class BagSlips {
     /** {@code piece 14, 6 × 12 in (1A, 2B)}. */
     private String piece(PieceCut cut) {
         List<String> patches = cut.tree().kept().stream()
-                .map(kept -> PatchName.of(kept.patch(), Voice.english(ruler)))
+                .map(kept -> PatchName.of(kept.patch(), voice))
                 .toList();
-        String size = ruler.write(cut.piece().size(), Rounding.DOWN);
-        return "piece " + cut.piece().id() + ", " + size + " (" + String.join(", ", patches) + ")";
+        String size = voice.write(cut.piece().size(), Rounding.DOWN);
+        return voice.printing().bagPiece(voice.commas(patches), cut.piece().id(), size);
     }
 }

@@ -108,7 +108,8 @@ public final class ClassGuide {
         flow.add(PinnedPicture.of(plan, voice, flow.width()));
         SeamPicture.of(plan, voice).ifPresent(section -> flow.gap(3).add(section));
         TaskBlock block = new TaskBlock(flow.width(), voice);
-        flow.part(block.of("1", seams.get(0).task(), Optional.empty()));
+        Task first = seams.get(0).task();
+        block.flow(flow, "1.  " + first.title(), first);
         for (String warning : guide.sewing().trial().warnings()) {
             item(warning);
         }

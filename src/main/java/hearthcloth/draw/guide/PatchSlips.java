@@ -43,8 +43,8 @@ public final class PatchSlips {
         double width = Cards.width(flow, COLUMNS);
         for (Bag bag : bags) {
             Picture title = new TextColumn(flow.width())
-                    .words(bag.title(), PrintSizes.STEP)
-                    .finished(bag.title());
+                    .words(bag.title(voice), PrintSizes.STEP)
+                    .finished(bag.title(voice));
             List<Picture> slips = slips(bag.plan(), voice, width, "bag " + bag.number());
             int rows = (slips.size() + COLUMNS - 1) / COLUMNS;
             double whole = title.height() + rows * (HEIGHT + Cards.GAP);

@@ -22,13 +22,15 @@ public final class SeamCards {
 
     private static final Type TITLE = Type.of(12.5 * Type.POINT, Weight.BOLD, Palette.INK);
 
-    /** The height of a seam's picture and of a join's, in millimetres. */
+    /** The height of a seam's picture, in millimetres. */
     private static final double SEAM = 34;
 
-    /** The height of a seam's picture in a guide of many seams, so that three rows stand on a page. */
-    private static final double OF_MANY = 25;
+    /** The height of a seam's picture in a guide of many seams. */
+    private static final double OF_MANY = 27;
 
     private static final int MANY = 24;
+
+    /** The height of a join's picture, in millimetres. */
     private static final double JOIN = 16;
 
     private final Plan plan;
@@ -45,10 +47,11 @@ public final class SeamCards {
     public void flow(List<SeamTask> seams) {
         double width = Cards.width(flow, 2);
         tallest = seams.size() > MANY ? OF_MANY : SEAM;
-        List<Picture> cards = JoinedSeams.of(seams).stream()
-                .map(group -> group.size() == 1 ? card(group.get(0), width) : joins(group, width))
-                .toList();
-        Cards.flow(flow, cards, 2);
+        Cards.inColumns(
+                flow,
+                JoinedSeams.of(seams).stream()
+                        .map(group -> group.size() == 1 ? card(group.get(0), width) : joins(group, width))
+                        .toList());
     }
 
     private Picture card(SeamTask seam, double width) {

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 final class SeamTable {
 
     /** Where the columns begin, as shares of the width: step, what, what wraps, measure, thick. */
-    private static final double[] COLUMNS = {0, 0.08, 0.37, 0.5, 0.7};
+    private static final double[] COLUMNS = {0, 0.07, 0.35, 0.465, 0.695};
 
     private static final double AIR = 2.5;
 
@@ -85,7 +85,7 @@ final class SeamTable {
         if (!joins.isEmpty()) {
             step = joins.get(0).step().number() + "–" + step;
             what = voice.printing().tableJoin(Integer.toString(joins.size() + 1), what);
-            measure = voice.printing().tableAlone(measure(joins.get(joins.size() - 1)), measure);
+            measure = voice.printing().tableAlone(measure(joins.get(joins.size() - 1)), number(seam));
         }
         return List.of(step, what, seam.glance().wraps(), measure, seam.glance().thick());
     }
@@ -98,6 +98,16 @@ final class SeamTable {
                 .orElse("");
     }
 
+    /** What the work measures, without the unit, since a size with the unit follows. */
+    private String number(SeamTask seam) {
+        return seam.task()
+                .check()
+                .map(Task.Check::size)
+                .map(size -> voice.number(size.width(), Rounding.NEAREST) + " × "
+                        + voice.number(size.height(), Rounding.NEAREST))
+                .orElse("");
+    }
+
     /** A row of cells over a line; the columns begin at these shares of the width. */
     static Picture row(List<String> cells, double[] columns, double width, Type type) {
         Sketch sketch = new Sketch();
@@ -105,12 +115,12 @@ final class SeamTable {
         for (int i = 0; i < columns.length; i++) {
             double from = columns[i] * width;
             double to = i + 1 < columns.length ? columns[i + 1] * width : width + AIR;
-            double y = 1;
+            double y = 0.5;
             for (String line : Paragraph.lines(cells.get(i), to - from - AIR, type)) {
                 y += type.leading();
                 sketch.words(line, new Point(from, y - 1.2), type);
             }
-            height = Math.max(height, y + 0.8);
+            height = Math.max(height, y + 0.5);
         }
         sketch.line(new Point(0, height), new Point(width, height), Stroke.solid(0.2, Palette.LINE));
         return sketch.finished(cells.get(1), width, height);

@@ -2,14 +2,17 @@ package hearthcloth.draw.guide;
 
 import hearthcloth.draw.cloth.PrintSizes;
 import hearthcloth.draw.picture.TextColumn;
+import hearthcloth.words.printing.PrintingWords;
 import java.util.List;
 
 /** What to buy for the cloths that lack something; and that nothing is lacking, where nothing is. */
 public final class ShoppingPage {
 
+    private final PrintingWords words;
     private final Flow flow;
 
-    public ShoppingPage(Flow flow) {
+    public ShoppingPage(PrintingWords words, Flow flow) {
+        this.words = words;
         this.flow = flow;
     }
 
@@ -31,9 +34,9 @@ public final class ShoppingPage {
      * @param lacks what is lacking, in sentences; empty where nothing is
      */
     public void flow(List<String> lacks, List<Way> ways) {
-        flow.heading("Shopping list");
+        flow.heading(words.shopTitle());
         if (lacks.isEmpty()) {
-            line("", "Nothing: every cloth can be cut from what you have. Thread and tools are named in each guide.");
+            line("", words.shopNone());
             return;
         }
         lacks.forEach(lack -> line("•", lack));
@@ -41,9 +44,8 @@ public final class ShoppingPage {
         line(
                 "",
                 ways.isEmpty()
-                        ? "However much of one fabric was added, no way was found to make these."
-                        : "Any one of these ways is enough, together with what the others leave. Each was tried: the cloths"
-                                + " were planned from it. Wash and press what you buy before it is cut.");
+                        ? words.shopNoWay()
+                        : words.shopWays());
         for (Way way : ways) {
             flow.gap(2)
                     .lead(new TextColumn(flow.width())
@@ -53,10 +55,10 @@ public final class ShoppingPage {
         }
     }
 
-    private void line(String mark, String words) {
+    private void line(String mark, String said) {
         TextColumn column = new TextColumn(flow.width());
-        flow.add((mark.isEmpty() ? column.words(words, PrintSizes.BODY) : column.item(mark, 4, words, PrintSizes.BODY))
+        flow.add((mark.isEmpty() ? column.words(said, PrintSizes.BODY) : column.item(mark, 4, said, PrintSizes.BODY))
                 .gap(0.4)
-                .finished(words));
+                .finished(said));
     }
 }

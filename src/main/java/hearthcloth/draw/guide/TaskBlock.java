@@ -59,20 +59,52 @@ public final class TaskBlock {
         return block.gap(1).finished(task.title());
     }
 
+    /** Adds a task without a number or a picture, line after line, so that it may go on on the next page. */
+    public void flow(Flow flow, Task task) {
+        flow(flow, task.title(), task);
+    }
+
+    /** The same under a title of its own. */
+    void flow(Flow flow, String title, Task task) {
+        int number = 1;
+        for (String line : task.lines()) {
+            TextColumn one = new TextColumn(width);
+            if (number == 1) {
+                one.words(title, PrintSizes.STEP).gap(2);
+            }
+            Picture said = one.item(Integer.toString(number), 6, line, PrintSizes.BODY)
+                    .gap(0.5)
+                    .finished(line);
+            if (number++ == 1) {
+                flow.part(said);
+            } else {
+                flow.add(said);
+            }
+        }
+        for (String warning : task.warnings()) {
+            TextColumn one = new TextColumn(width);
+            warn(one, warning);
+            flow.add(one.finished(warning));
+        }
+        task.check().ifPresent(check -> flow.gap(2).add(box(check, pictureWidth())));
+    }
+
+    private static void warn(TextColumn words, String warning) {
+        words.gap(0.6);
+        double before = words.height();
+        words.words(warning, 6, PrintSizes.CARE, Integer.MAX_VALUE);
+        double reach = words.height() - before;
+        words.draw(0, (sketch, y) -> sketch.fill(new Bounds(2, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
+        words.gap(0.8);
+    }
+
     private Picture words(Task task, double across) {
         TextColumn words = new TextColumn(across);
         int number = 1;
         for (String line : task.lines()) {
             words.item(Integer.toString(number++), 6, line, PrintSizes.BODY).gap(0.5);
         }
-        for (String warning : task.warnings()) {
-            words.gap(0.6);
-            double before = words.height();
-            words.words(warning, 6, PrintSizes.CARE, Integer.MAX_VALUE);
-            double reach = words.height() - before;
-            words.draw(0, (sketch, y) -> sketch.fill(new Bounds(2, y - reach + 1, 0.9, reach - 1), Palette.MADDER));
-            words.gap(0.8);
-        }
+        task.warnings().forEach(warning -> warn(words, warning));
         return words.finished(task.title());
     }
 

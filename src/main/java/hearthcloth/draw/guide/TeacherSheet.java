@@ -11,11 +11,10 @@ import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.TextColumn;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** A sheet for the teacher: what to do before the class, who has what, and where each cloth will be thick. */
 public final class TeacherSheet {
@@ -24,11 +23,11 @@ public final class TeacherSheet {
     private static final double AIR = 4;
     private static final double SWATCH = 3.6;
 
-    private final Ruler ruler;
+    private final Voice voice;
     private final Flow flow;
 
-    public TeacherSheet(Ruler ruler, Flow flow) {
-        this.ruler = ruler;
+    public TeacherSheet(Voice voice, Flow flow) {
+        this.voice = voice;
         this.flow = flow;
     }
 
@@ -39,9 +38,9 @@ public final class TeacherSheet {
      */
     public void flow(List<Bag> bags, List<String> before) {
         flow.add(new TextColumn(flow.width())
-                .words("For the teacher", PrintSizes.HEADING)
+                .words(voice.printing().teacherTitle(), PrintSizes.HEADING)
                 .gap(1)
-                .finished("For the teacher"));
+                .finished(voice.printing().teacherTitle()));
         for (String line : before) {
             flow.add(new TextColumn(flow.width())
                     .item("•", 4, line, PrintSizes.BODY)
@@ -51,40 +50,39 @@ public final class TeacherSheet {
         flow.gap(2)
                 .add(new TextColumn(flow.width())
                         .words(
-                                "A dot on a cloth marks where most layers meet. Have whoever sews there press the place with steam"
-                                        + " and turn the handwheel.",
+                                voice.printing().teacherDot(),
                                 PrintSizes.BODY)
                         .gap(1)
-                        .finished("Dots"));
+                        .finished(voice.printing().teacherDot()));
         bags.forEach(bag -> flow.add(row(bag)));
     }
 
     private Picture row(Bag bag) {
         TextColumn words = new TextColumn(flow.width() - PICTURE - AIR);
         words.gap(1.2);
-        words.words(bag.title(), PrintSizes.STEP);
+        words.words(bag.title(voice), PrintSizes.STEP);
         words.words(about(bag.plan()), PrintSizes.BODY);
         fabrics(words, bag.plan().fabrics());
         words.words(thick(bag.plan()), PrintSizes.BODY);
         bag.notes().forEach(note -> words.words(note, PrintSizes.STRONG));
-        Picture beside = words.finished(bag.title());
+        Picture beside = words.finished(bag.title(voice));
         Picture cloth = SmallCloth.withThickest(bag.plan(), PICTURE);
         double height = Math.max(beside.height(), cloth.height() + 1.5) + 2;
         return new Sketch()
                 .line(new Point(0, 0), new Point(flow.width(), 0), Stroke.solid(0.2, Palette.LINE))
                 .place(cloth, new Point(0, 1.5))
                 .place(beside, new Point(PICTURE + AIR, 0))
-                .finished(bag.title(), flow.width(), height);
+                .finished(bag.title(voice), flow.width(), height);
     }
 
     private String about(Plan plan) {
-        int joins = plan.figures().joins();
-        int patches = plan.cloth().patches().size();
-        String joined = plan.cloth().isFree() || joins == 0 ? "" : joins == 1 ? ", 1 join" : ", " + joins + " joins";
-        return plan.story().title().english() + ", " + ruler.write(plan.cloth().finished(), Rounding.NEAREST) + ": "
-                + patches
-                + " patches from " + plan.cuts().size() + (plan.cuts().size() == 1 ? " piece" : " pieces") + joined
-                + ".";
+        return voice.printing()
+                .teacherAbout(
+                        plan.cloth().isFree() ? 0 : plan.figures().joins(),
+                        plan.cloth().patches().size(),
+                        plan.cuts().size(),
+                        voice.write(plan.cloth().finished(), Rounding.NEAREST),
+                        plan.story().title().in(voice));
     }
 
     /** Swatches with their names, as many lines as it takes. */
@@ -120,15 +118,21 @@ public final class TeacherSheet {
         }
     }
 
-    private static String thick(Plan plan) {
+    private String thick(Plan plan) {
         List<Layers.Spot> spots = SmallCloth.thickest(plan);
         if (spots.isEmpty()) {
-            return "No seam crosses another.";
+            return voice.printing().teacherNoCross();
         }
-        List<Integer> steps = spots.stream().map(Layers.Spot::step).distinct().toList();
-        return "Thickest: " + spots.get(0).plies() + " layers at "
-                + (spots.size() == 1 ? "1 place" : spots.size() + " places") + ", sewn in "
-                + (steps.size() == 1 ? "step " : "steps ")
-                + steps.stream().map(String::valueOf).collect(Collectors.joining(", ")) + ".";
+        List<String> steps = spots.stream()
+                .map(Layers.Spot::step)
+                .distinct()
+                .map(String::valueOf)
+                .toList();
+        return voice.printing()
+                .teacherThick(
+                        steps.size(),
+                        spots.size(),
+                        String.valueOf(spots.get(0).plies()),
+                        voice.commas(steps));
     }
 }

@@ -4,10 +4,14 @@ import hearthcloth.colour.Colour;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
+import hearthcloth.stash.Problem;
 import hearthcloth.stash.SpokenLine;
 import hearthcloth.stash.SpokenPieces;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -24,7 +28,7 @@ import java.util.Set;
  * @param pieces what was understood
  * @param faults a sentence for each line that was not; the heap is used only where there are none
  */
-public record HeapText(Stash pieces, List<String> faults) {
+public record HeapText(Stash pieces, List<Sentence> faults) {
 
     /** More than anybody types on a telephone, and what a page still plans in a minute. */
     private static final int MOST = 400;
@@ -42,8 +46,9 @@ public record HeapText(Stash pieces, List<String> faults) {
         return heap.pieces.pieces().size() > MOST && heap.faults.isEmpty()
                 ? new HeapText(
                         heap.pieces,
-                        List.of("These are " + heap.pieces.pieces().size() + " pieces; a page plans with up to " + MOST
-                                + ". Leave some out."))
+                        List.of(RefusingSentences.heapMany(
+                                Argument.number(MOST),
+                                Argument.number(heap.pieces.pieces().size()))))
                 : heap;
     }
 
@@ -52,12 +57,12 @@ public record HeapText(Stash pieces, List<String> faults) {
         if (reading instanceof StashFile.Read read) {
             return new HeapText(read.stash(), List.of());
         }
-        return new HeapText(new Stash(List.of()), ((StashFile.Faulty) reading).lines(SHOWN));
+        return new HeapText(new Stash(List.of()), ((StashFile.Faulty) reading).problems().stream().limit(SHOWN).map(Problem::said).toList());
     }
 
     private static HeapText lines(String text, Unit bare) {
         List<Piece> pieces = new ArrayList<>();
-        List<String> faults = new ArrayList<>();
+        List<Sentence> faults = new ArrayList<>();
         Map<String, Fabric> fabrics = new LinkedHashMap<>();
         Set<Colour> taken = new HashSet<>();
         String[] lines = text.split("\r\n?|\n", -1);
@@ -72,7 +77,8 @@ public record HeapText(Stash pieces, List<String> faults) {
                 taken.add(fabric.colour());
                 add(pieces, some, fabric, i + 1);
             } else {
-                faults.add("Line " + (i + 1) + ": " + ((SpokenLine.Unclear) heard).sentence() + ".");
+                faults.add(RefusingSentences.heapLine(
+                        Argument.number(i + 1L), ((SpokenLine.Unclear) heard).said()));
             }
         }
         return new HeapText(new Stash(pieces), faults.subList(0, Math.min(SHOWN, faults.size())));

@@ -67,7 +67,7 @@ public final class PagePlanner {
         Voice voice = Voice.of(Language.tagged(question.language()).orElse(Language.ENGLISH), ruler);
         HeapText heap = HeapText.read(question.heap(), ruler.unit());
         if (!heap.faults().isEmpty()) {
-            return faults(heap.faults());
+            return faults(heap.faults().stream().map(one -> one.in(voice)).toList());
         }
         Optional<String> favourite = Optional.of(question.favourite())
                 .filter(name -> heap.pieces().fabric(name).isPresent());

@@ -202,7 +202,7 @@ final class BarColouring {
         /**
          * Moves costs from meetings to bars and on, bar by bar outwards and back again: each bar hands an equal share of what it
          * costs to the meetings ahead, each meeting hands on what it costs at least (sequential tree-reweighted message
-         * passing, Kolmogorov 2006, from memory).
+         * passing: docs/sources.md#spread-costs).
          */
         void spread() {
             for (int round = 0; round < ROUNDS; round++) {

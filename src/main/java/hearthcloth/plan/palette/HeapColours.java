@@ -12,7 +12,8 @@ import java.util.Map;
 
 /**
  * The colours of a heap in figures: how far its lights lie from its darks, how evenly it runs from one to the other, how much
- * brighter one fabric is than the rest, and how much of it each fabric is. Lightness is L*, brightness C* of CIELAB.
+ * brighter one fabric is than the rest, and how much of it each fabric is. Lightness is L*, brightness C* of CIELAB:
+ * docs/sources.md#heap-colours.
  */
 final class HeapColours {
 

@@ -17,7 +17,8 @@ import java.util.function.ToDoubleFunction;
 /**
  * The plans of colour that a heap is good for, the best first: a wide gap in lightness makes halves, even steps from light to
  * dark a graded cloth, one bright scrap an accent, many small prints a scattered cloth, much of one fabric a field. Whether a
- * cloth of that name can be cut is for the planner to find out. The weights are ours: docs/colour.md.
+ * cloth of that name can be cut is for the planner to find out. The weights are ours:
+ * docs/sources.md#heap-colours.
  */
 public final class SuitedSchemes {
 

@@ -8,6 +8,8 @@ import hearthcloth.store.SwatchBook;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.StoringSentences;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Project;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -131,7 +133,7 @@ public record Archive(
                 write(zip, "cloth-" + (i + 1) + ".json", Json.text(entry));
             }
         } catch (IOException e) {
-            throw new StoreException("The archive could not be written.", e);
+            throw new StoreException(StoringSentences.archive("WRITE"), e);
         }
         return out.toByteArray();
     }
@@ -160,7 +162,8 @@ public record Archive(
      *     same id; false where what is there stays as it is
      * @return how many cloths came or were changed
      */
-    public int into(Store store, boolean instead) {
-        return store.asOneChange("archive brought in", () -> new ArchiveUnpacking(this, store, instead).lay());
+    public int into(Store store, boolean instead, Voice voice) {
+        String label = StoringSentences.archiveIn().in(voice);
+        return store.asOneChange(label, () -> new ArchiveUnpacking(this, store, instead, label).lay());
     }
 }

@@ -12,6 +12,9 @@ import hearthcloth.store.SwatchBook;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Keepsake;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
@@ -49,7 +52,7 @@ public final class ArchiveReader {
     /** The longest length that is accepted, for pieces and cloths. */
     private static final Length LONGEST = Length.of(100, Unit.METRE);
 
-    private static final String DAMAGED = "This archive is damaged; nothing was taken from it.";
+    private static final Sentence DAMAGED = StoringSentences.archive("DAMAGED");
 
     private final Map<String, byte[]> entries;
 
@@ -76,7 +79,7 @@ public final class ArchiveReader {
                 byte[] bytes = zip.readNBytes((int) (left + 1));
                 left -= bytes.length;
                 if (left < 0 || entries.size() == MOST_ENTRIES) {
-                    throw new StoreException("This archive holds more than a workroom can; nothing was taken from it.");
+                    throw new StoreException(StoringSentences.archive("LARGE"));
                 }
                 require(entries.put(entry.getName(), bytes) == null);
             }
@@ -87,11 +90,11 @@ public final class ArchiveReader {
     private Archive archive() {
         Archive.Front front = Json.read(text(Archive.FRONT), Archive.Front.class);
         if (!Archive.FORMAT.equals(front.format())) {
-            throw new StoreException("This file is no archive of Hearthcloth.");
+            throw new StoreException(StoringSentences.archive("NONE"));
         }
         int version = front.version() == null ? Integer.MAX_VALUE : front.version();
         if (version < 1 || version > Archive.VERSION) {
-            throw new StoreException("This archive is of a newer Hearthcloth; nothing was taken from it.");
+            throw new StoreException(StoringSentences.archive("NEWER"));
         }
         List<Piece> pieces = pieces();
         Map<String, SwatchBook.Swatch> swatches = new TreeMap<>();
@@ -121,7 +124,7 @@ public final class ArchiveReader {
     private List<Piece> pieces() {
         List<Piece> pieces = Json.list(text("stash.json"), Piece.class);
         if (pieces.size() > StashFile.MOST_PIECES) {
-            throw new StoreException("This archive holds more pieces than a stash can; nothing was taken from it.");
+            throw new StoreException(StoringSentences.archive("PIECES"));
         }
         Set<String> ids = new HashSet<>();
         for (Piece piece : pieces) {
@@ -194,7 +197,7 @@ public final class ArchiveReader {
     private String text(String name) {
         byte[] bytes = entries.get(name);
         if (bytes == null) {
-            throw new StoreException("This file is no whole archive of Hearthcloth: it lacks " + name + ".");
+            throw new StoreException(StoringSentences.archiveLacks(Argument.text(name)));
         }
         return new String(bytes, StandardCharsets.UTF_8);
     }

@@ -10,6 +10,8 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.StashEdit;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Project;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -29,16 +31,19 @@ import java.util.stream.Stream;
  */
 final class ArchiveUnpacking {
 
-    private static final String LABEL = "archive brought in";
-
     private final Archive archive;
+
+    /** What the change is called, for Undo. */
+    private final String label;
+
     private final Store store;
     private final boolean instead;
 
     /** For each piece of the archive, the piece it is in the store. */
     private final Map<Piece, Piece> became = new HashMap<>();
 
-    ArchiveUnpacking(Archive archive, Store store, boolean instead) {
+    ArchiveUnpacking(Archive archive, Store store, boolean instead, String label) {
+        this.label = label;
         this.archive = archive;
         this.store = store;
         this.instead = instead;
@@ -62,8 +67,7 @@ final class ArchiveUnpacking {
         Stash there = store.stash().whole();
         Stash stays = instead ? new Stash(List.of()) : there;
         if (stays.pieces().size() + archive.pieces().size() > StashFile.MOST_PIECES) {
-            throw new StoreException("With these the stash would pass " + StashFile.MOST_PIECES
-                    + " pieces. Nothing was taken from the archive.");
+            throw new StoreException(StoringSentences.archivePass(Argument.number(StashFile.MOST_PIECES)));
         }
         Map<String, Fabric> known =
                 stays.fabrics().stream().collect(Collectors.toMap(Fabric::name, fabric -> fabric, (one, other) -> one));
@@ -88,7 +92,7 @@ final class ArchiveUnpacking {
         }
         List<Piece> gone = instead ? there.pieces() : List.of();
         if (!gone.equals(come)) {
-            store.stash().edit(new StashEdit(LABEL, gone, come));
+            store.stash().edit(new StashEdit(label, gone, come));
         }
         aside(come);
     }
@@ -108,10 +112,10 @@ final class ArchiveUnpacking {
                 .filter(id -> was.contains(id) && !on.contains(id))
                 .toList();
         if (!more.isEmpty()) {
-            store.stash().edit(StashEdit.aside(LABEL, more, true));
+            store.stash().edit(StashEdit.aside(label, more, true));
         }
         if (!less.isEmpty()) {
-            store.stash().edit(StashEdit.aside(LABEL, less, false));
+            store.stash().edit(StashEdit.aside(label, less, false));
         }
     }
 
@@ -140,7 +144,7 @@ final class ArchiveUnpacking {
         if (same || !instead) {
             return false;
         }
-        store.cloths().save(there.get(), LABEL, document);
+        store.cloths().save(there.get(), label, document);
         store.cloths().rename(id, kept.name());
         return true;
     }

@@ -4,6 +4,7 @@ import hearthcloth.stash.Piece;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.KeptCloth;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.util.List;
@@ -60,14 +61,14 @@ public record Kit(String name, Project document) {
         }
     }
 
-    /** Lays the pieces into the stash and the cloth on the shelf, or nothing where that fails; the cloth's id. */
-    public String into(Store store) {
+    /** Lays the pieces into the stash and the cloth on the shelf, or nothing where that fails; the cloth's id. Undo names it by this voice. */
+    public String into(Store store, Voice voice) {
         String id = UUID.randomUUID().toString().replace("-", "").substring(0, 12);
         List<Piece> pieces = document.plan().stream()
                 .flatMap(plan -> plan.cuts().stream())
                 .<Piece>map(cut -> cut.piece())
                 .toList();
-        new Archive(pieces, Set.of(), Map.of(), List.of(new Archive.Kept(id, name, document))).into(store, false);
+        new Archive(pieces, Set.of(), Map.of(), List.of(new Archive.Kept(id, name, document))).into(store, false, voice);
         return id;
     }
 }

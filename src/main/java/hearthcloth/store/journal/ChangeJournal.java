@@ -1,6 +1,7 @@
 package hearthcloth.store.journal;
 
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Change;
 import hearthcloth.work.Journal;
 import hearthcloth.work.Thing;
@@ -121,7 +122,7 @@ public record ChangeJournal(Handle handle, Clock clock) {
         try {
             return new Gathered(number, row.getString("label"), row.getLong("undone"), new HashSet<>());
         } catch (SQLException e) {
-            throw new StoreException("The record of what was done cannot be read.", e);
+            throw new StoreException(StoringSentences.journal(), e);
         }
     }
 

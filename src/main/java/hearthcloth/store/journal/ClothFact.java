@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.store.json.BenchText;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.BenchFact;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -146,7 +147,8 @@ public sealed interface ClothFact {
                 return new Worked(work.get(), false);
             }
         } catch (IllegalArgumentException e) {
-            throw new StoreException("The record of this change cannot be read: " + e.getMessage() + ".", e);
+            throw new StoreException(
+                    StoringSentences.record("none", String.valueOf(e.getMessage())), e);
         }
         return new Edited(DocumentEdit.read(text));
     }

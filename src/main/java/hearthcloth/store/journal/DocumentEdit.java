@@ -3,6 +3,7 @@ package hearthcloth.store.journal;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import hearthcloth.store.json.Json;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.StoringSentences;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +41,7 @@ public record DocumentEdit(int at, String was, String is) {
      */
     public String appliedTo(String document) {
         if (at < 0 || !document.startsWith(was, at)) {
-            throw new StoreException("The record of this change does not fit what is kept. Nothing was changed.");
+            throw new StoreException(StoringSentences.misfit());
         }
         return document.substring(0, at) + is + document.substring(at + was.length());
     }
@@ -81,8 +82,9 @@ public record DocumentEdit(int at, String was, String is) {
                 return new DocumentEdit(written.at, written.was, written.is);
             }
         } catch (IllegalArgumentException e) {
-            throw new StoreException("The record of this change cannot be read: " + e.getMessage() + ".", e);
+            throw new StoreException(
+                    StoringSentences.record("none", String.valueOf(e.getMessage())), e);
         }
-        throw new StoreException("The record of this change cannot be read: it does not say what was changed.");
+        throw new StoreException(StoringSentences.record("none", "none"));
     }
 }

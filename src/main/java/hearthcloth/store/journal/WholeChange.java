@@ -2,6 +2,8 @@ package hearthcloth.store.journal;
 
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import java.sql.SQLException;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
@@ -16,27 +18,27 @@ import org.jdbi.v3.core.transaction.TransactionHandler;
  */
 public final class WholeChange extends DelegatingTransactionHandler {
 
-    private static final String NOTHING = "Nothing was changed; try again.";
+    private static final Sentence NOTHING = StoringSentences.again();
 
     /** The statement that makes a writer wait for those before it; SQLite needs none. */
     private final String turn;
     /** Why no change may be made; empty while all may. */
-    private final Supplier<String> refused;
+    private final Supplier<Sentence> refused;
 
-    private WholeChange(TransactionHandler kept, String turn, Supplier<String> refused) {
+    private WholeChange(TransactionHandler kept, String turn, Supplier<Sentence> refused) {
         super(kept);
         this.turn = turn;
         this.refused = refused;
     }
 
     /** For a file, where a transaction gets its lock as it begins. */
-    public static WholeChange inFile(TransactionHandler kept, Supplier<String> refused) {
+    public static WholeChange inFile(TransactionHandler kept, Supplier<Sentence> refused) {
         return new WholeChange(kept, "", refused);
     }
 
     /** For a schema of PostgreSQL: writers of the same schema wait for each other, others do not. */
     public static WholeChange inSchema(TransactionHandler kept) {
-        return new WholeChange(kept, "select pg_advisory_xact_lock(hashtext(current_schema()))", () -> "");
+        return new WholeChange(kept, "select pg_advisory_xact_lock(hashtext(current_schema()))", Sentence::none);
     }
 
     @Override

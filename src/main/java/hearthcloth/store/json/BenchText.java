@@ -3,6 +3,8 @@ package hearthcloth.store.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Project.Done;
 import hearthcloth.work.Project.Measure;
 import hearthcloth.work.Project.Stage;
@@ -16,7 +18,7 @@ import java.util.TreeSet;
  */
 public final class BenchText {
 
-    private static final String UNFIT = "The record of this change does not fit what is kept. Nothing was changed.";
+    private static final Sentence UNFIT = StoringSentences.misfit();
 
     private final ObjectNode tree;
 

@@ -1,5 +1,7 @@
 package hearthcloth.store.json;
 
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import java.sql.SQLException;
 import java.sql.SQLTransientConnectionException;
 import java.util.Optional;
@@ -8,18 +10,20 @@ import org.sqlite.SQLiteException;
 /** Describes the faults of a database in words for the maker; nothing of its own wording is shown. */
 public final class DatabaseTroubles {
 
-    private static final String QUICKER = "Another window was quicker with something under the same number.";
+    private static final String QUICKER = "QUICKER";
 
-    private static final String SILENT = "The studio's database does not answer.";
+    private static final String SILENT = "SILENT";
 
     private DatabaseTroubles() {}
 
     /** A sentence on what went wrong; empty where the fault is not the database's. */
-    public static Optional<String> words(Throwable thrown) {
+    public static Optional<Sentence> words(Throwable thrown) {
         return behind(thrown, FileGoneException.class)
-                .map(e -> String.valueOf(e.getMessage()))
-                .or(() -> behind(thrown, SQLiteException.class).map(DatabaseTroubles::file))
-                .or(() -> behind(thrown, SQLException.class).map(DatabaseTroubles::studio));
+                .map(FileGoneException::sentence)
+                .or(() -> behind(thrown, SQLiteException.class)
+                        .map(e -> StoringSentences.trouble(file(e))))
+                .or(() -> behind(thrown, SQLException.class)
+                        .map(e -> StoringSentences.trouble(studio(e))));
     }
 
     /** Whether the work cannot be reached at the moment, so that the same may well do a little later. */
@@ -41,8 +45,8 @@ public final class DatabaseTroubles {
     }
 
     /** An exception whose sentence says what went wrong, as far as it is known, followed by {@code end}. */
-    public static StoreException told(Throwable thrown, String end) {
-        return new StoreException(words(thrown).map(words -> words + " ").orElse("") + end, thrown);
+    public static StoreException told(Throwable thrown, Sentence end) {
+        return new StoreException(words(thrown).orElseGet(Sentence::none).then(end), thrown);
     }
 
     public static boolean isDamage(Throwable thrown) {
@@ -61,15 +65,15 @@ public final class DatabaseTroubles {
      */
     private static String file(SQLiteException e) {
         return switch (primary(e)) {
-            case 5, 6 -> "Another program has been holding the file for too long.";
-            case 8, 3, 23 -> "The file, or the folder it lies in, cannot be written.";
-            case 10 -> "The disk did not read or write as it should.";
-            case 11 -> "The file is damaged.";
-            case 13 -> "The disk is full.";
-            case 14 -> "The file cannot be opened or made in its folder.";
+            case 5, 6 -> "HELD";
+            case 8, 3, 23 -> "UNWRITABLE";
+            case 10 -> "DISK";
+            case 11 -> "DAMAGED";
+            case 13 -> "FULL";
+            case 14 -> "UNOPENED";
             case 19 -> QUICKER;
-            case 26 -> "The file was not written by Hearthcloth.";
-            default -> "The file does not do what it should.";
+            case 26 -> "FOREIGN";
+            default -> "FILE";
         };
     }
 
@@ -81,25 +85,25 @@ public final class DatabaseTroubles {
             return SILENT;
         }
         if (state.startsWith("28")) {
-            return "The studio's database refuses this name or password.";
+            return "REFUSED";
         }
         if (state.startsWith("23")) {
             return QUICKER;
         }
         if (state.equals("55P03")) {
-            return "Another workroom has been holding this work for too long.";
+            return "WORK";
         }
         if (state.equals("3D000")) {
-            return "There is no database of this name.";
+            return "NONE";
         }
         if (state.startsWith("53")) {
             return state.equals("53100")
-                    ? "The disk of the studio's database is full."
-                    : "The studio's database is busy.";
+                    ? "STUDIO_FULL"
+                    : "STUDIO_BUSY";
         }
         if (state.equals("25006") || state.equals("42501")) {
-            return "The studio's database may not be written under this name.";
+            return "STUDIO_UNWRITABLE";
         }
-        return "The studio's database does not do what it should.";
+        return "STUDIO";
     }
 }

@@ -11,8 +11,10 @@ import hearthcloth.photo.plane.LargestRectangle.Box;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.KeptScale;
+import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.sentence.SentenceNotation;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.photo.MarkedGrain;
 import hearthcloth.work.photo.OutlineOrigin;
 import hearthcloth.work.photo.PhotoSorting;
@@ -49,7 +51,7 @@ public final class KeptPhoto {
             return Json.read(text, type);
         } catch (IllegalArgumentException e) {
             throw new StoreException(
-                    "What was read off this photograph cannot be read any more: " + e.getMessage() + ".", e);
+                    StoringSentences.photoUnread(Argument.text(String.valueOf(e.getMessage()))), e);
         }
     }
 

@@ -1,22 +1,47 @@
 package hearthcloth.store.json;
 
+import hearthcloth.words.sentence.Refusal;
+import hearthcloth.words.sentence.Sentence;
 import java.util.Optional;
 
-/** The store cannot do what was asked; the message is a sentence for the maker. */
-public final class StoreException extends RuntimeException {
+/** The store cannot do what was asked, and the sentence that says why. */
+public final class StoreException extends RuntimeException implements Refusal {
 
     private static final long serialVersionUID = 1L;
 
+    private final transient Sentence sentence;
+
+    /** One that says itself: for what is said in the language of a page, or to the shell. */
     public StoreException(String message, Throwable cause) {
-        super(message, cause);
+        this(Sentence.itself(message), cause);
     }
 
     public StoreException(String message) {
-        super(message);
+        this(Sentence.itself(message));
+    }
+
+    public StoreException(Sentence sentence, Throwable cause) {
+        super(cause);
+        this.sentence = sentence;
+    }
+
+    public StoreException(Sentence sentence) {
+        this.sentence = sentence;
+    }
+
+    @Override
+    public Sentence sentence() {
+        return sentence;
+    }
+
+    /** The sentence in English. */
+    @Override
+    public String getMessage() {
+        return sentence.english();
     }
 
     /** A sentence for the fault of a database behind {@code thrown}; empty where it was something else. */
-    public static Optional<String> behind(Throwable thrown) {
+    public static Optional<Sentence> behind(Throwable thrown) {
         return DatabaseTroubles.words(thrown);
     }
 

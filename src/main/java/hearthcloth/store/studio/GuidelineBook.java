@@ -4,6 +4,8 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.time.Clock;
@@ -78,7 +80,7 @@ public final class GuidelineBook {
 
     private static void require(Person person) {
         if (!person.isTeacher()) {
-            throw new StoreException("Only a teacher hands out guidelines and takes them back.");
+            throw new StoreException(StoringSentences.person(Argument.text(""), "TEACHER"));
         }
     }
 }

@@ -1,6 +1,8 @@
 package hearthcloth.store.studio;
 
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -78,7 +80,7 @@ final class Passphrase {
     }
 
     static StoreException crowded() {
-        return new StoreException("Many come in at this moment; try again in some seconds.");
+        return new StoreException(StoringSentences.person(Argument.text(""), "BUSY"));
     }
 
     private static byte[] digest(String passphrase, byte[] salt, int memory, int passes, int lanes, int length) {

@@ -2,6 +2,9 @@ package hearthcloth.store.studio;
 
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -67,7 +70,7 @@ public final class PeopleBook {
         String hashed = hashed(name, passphrase);
         return jdbi.inTransaction(handle -> {
             if (!isEmpty(handle)) {
-                throw new StoreException("Somebody has just begun this studio; ask them to bring you in.");
+                throw new StoreException(person("BEGUN", 0));
             }
             return insert(handle, name, hashed, Person.Part.TEACHER);
         });
@@ -85,12 +88,11 @@ public final class PeopleBook {
 
     private static String hashed(String name, String passphrase) {
         if (name.isBlank() || name.length() > LONGEST_NAME || name.codePoints().anyMatch(Character::isISOControl)) {
-            throw new StoreException("Write a name of up to " + LONGEST_NAME + " letters.");
+            throw new StoreException(person("NAME", LONGEST_NAME));
         }
         int letters = passphrase.codePointCount(0, passphrase.length());
         if (letters < SHORTEST || letters > LONGEST || called(passphrase).contains(called(name))) {
-            throw new StoreException("A passphrase has at least " + SHORTEST
-                    + " letters and not the name in it; three or four words that do not belong together do well.");
+            throw new StoreException(person("PASSPHRASE", SHORTEST));
         }
         return Passphrase.hashed(passphrase);
     }
@@ -107,7 +109,7 @@ public final class PeopleBook {
                         .one()
                 > 0;
         if (taken) {
-            throw new StoreException("There is somebody of this name already; add a second name.");
+            throw new StoreException(person("TAKEN", 0));
         }
         long id = handle.createQuery("select coalesce(max(id), 0) + 1 from person")
                 .mapTo(Long.class)
@@ -140,7 +142,7 @@ public final class PeopleBook {
             throw Passphrase.crowded();
         }
         if (!isCounted(found.person())) {
-            throw new StoreException("Too many wrong passphrases for this name; try again in a minute.");
+            throw new StoreException(person("WRONG", 0));
         }
         if (!Passphrase.matches(passphrase, found.passphrase())) {
             return Optional.empty();
@@ -207,5 +209,9 @@ public final class PeopleBook {
                 .bind("passphrase", hashed)
                 .bind("id", person.id())
                 .execute());
+    }
+
+    private static Sentence person(String why, int most) {
+        return StoringSentences.person(Argument.number(most), why);
     }
 }

@@ -10,6 +10,8 @@ import hearthcloth.store.journal.ReadOnce;
 import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import java.net.SocketTimeoutException;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -86,8 +88,7 @@ public final class Studio implements AutoCloseable {
         try {
             pool = new HikariDataSource(config);
         } catch (PoolInitializationException e) {
-            throw DatabaseTroubles.told(
-                    e, "The studio at " + address + " cannot be opened; see that it runs, and check --data.");
+            throw DatabaseTroubles.told(e, StoringSentences.studio(Argument.text(address.toString()), "OPEN"));
         }
         try {
             bring(pool, COMMON, Optional.empty());
@@ -120,7 +121,7 @@ public final class Studio implements AutoCloseable {
                 execute(turn, "select pg_advisory_unlock(" + TURN + ")");
             }
         } catch (SQLException | FlywayException e) {
-            throw DatabaseTroubles.told(e, "The studio is left as it is.");
+            throw DatabaseTroubles.told(e, StoringSentences.studio(Argument.text(""), "LEFT"));
         }
     }
 
@@ -137,8 +138,7 @@ public final class Studio implements AutoCloseable {
             boolean newer = Arrays.stream(flyway.info().all())
                     .anyMatch(each -> each.getState() == MigrationState.FUTURE_SUCCESS);
             if (newer) {
-                throw new StoreException(
-                        "This studio is of a newer Hearthcloth. It is left as it is; bring this one up to date.");
+                throw new StoreException(StoringSentences.studio(Argument.text(""), "NEWER"));
             }
             return flyway.migrate();
         });

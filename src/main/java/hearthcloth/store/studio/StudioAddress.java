@@ -1,6 +1,8 @@
 package hearthcloth.store.studio;
 
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URLDecoder;
@@ -60,9 +62,7 @@ public final class StudioAddress {
     }
 
     private static StoreException unreadable() {
-        return new StoreException(
-                "The studio's address cannot be read; write it as postgresql://NAME@HOST/DATABASE, with"
-                        + " letters such as @ or / in a password written as %40 or %2F.");
+        return new StoreException(StoringSentences.studio(Argument.text(""), "ADDRESS"));
     }
 
     /** Only %XX is decoded in this part of an address; a plus is a plus. */

@@ -42,13 +42,14 @@ public record ChosenBar(ClothView view) {
                 ? view.design().scheme().hearth()
                 : view.design().scheme().bars().get(bar);
         Size needed = needed();
+        Swatches swatches = new Swatches(view.stash().fabrics(), view.pictures());
         List<Choice> choices = view.stash().fabrics().stream()
                 .map(fabric -> new Choice(
                         fabric,
                         now.size() == 1 && now.contains(fabric),
                         FabricAtHand.of(
                                 view.stash(), fabric, needed, view.settings().voice()),
-                        new Swatches(List.of(fabric), view.pictures()).swatch(fabric)))
+                        swatches.laid(fabric)))
                 .toList();
         String width =
                 hearth ? "" : view.settings().voice().number(view.rework().barCut(bar), Rounding.UP);

@@ -8,7 +8,9 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.design.OwnRuler;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -47,7 +49,7 @@ public record ClothAsked(PageContext room) {
     public static Plan plan(SavedCloth cloth) {
         return cloth.document()
                 .plan()
-                .orElseThrow(() -> new StoreException("You don't have enough fabric for this cloth; change it first."));
+                .orElseThrow(() -> new StoreException(StoringSentences.lacking()));
     }
 
     /** Goes to the only planned cloth that will do, or shows all of them to choose from. */
@@ -60,8 +62,10 @@ public record ClothAsked(PageContext room) {
             context.redirect(to + cloths.get(0).id());
             return;
         }
+        String title =
+                cloths.isEmpty() ? ChoosingWords.in(room.language()).chooseNone() : question;
         room.show(
                 context,
-                new View(room.frame(context, question, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));
+                new View(room.frame(context, title, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));
     }
 }

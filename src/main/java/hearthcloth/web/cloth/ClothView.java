@@ -45,8 +45,8 @@ public record ClothView(
     /** One round's field: its number, the width its bars are cut, and whether they differ among themselves. */
     public record Round(int number, String width, boolean mixed) {}
 
-    /** A fabric in the cloth, with how many bars it is in. */
-    public record Used(Fabric fabric, String where) {}
+    /** A fabric in the cloth, with the bars it is in and its picture. */
+    public record Used(Fabric fabric, String where, String swatch) {}
 
     Project document() {
         return saved.document();
@@ -147,14 +147,12 @@ public record ClothView(
                 cloth(), swatches(), words().altEyes(words().eyes(eyes.name()), saved.name(), size()), eyes);
     }
 
-    /** A small picture to choose the large one by. */
-    public String small(ClothBench.Look look) {
-        return switch (look) {
-            case FLAT, BACK -> still(look == ClothBench.Look.FLAT ? Face.FRONT : Face.BACK);
-            case TIED -> "";
-            case VALUES -> values();
-            case PROTAN, DEUTAN, TRITAN -> "";
-        };
+    /** A small picture to choose the large one by; a file of its own but for her photographs of fabrics. */
+    String small(ClothBench.Look look) {
+        return look == ClothBench.Look.VALUES
+                ? values()
+                : ClothDrawing.small(
+                        cloth(), look == ClothBench.Look.BACK ? Face.BACK : Face.FRONT, swatches());
     }
 
     /** A face to look at. */
@@ -270,6 +268,7 @@ public record ClothView(
     }
 
     public List<Used> used() {
+        Swatches swatches = swatches();
         Map<String, List<String>> where = new LinkedHashMap<>();
         for (var patch : cloth().patches()) {
             List<String> places = where.computeIfAbsent(patch.fabric(), name -> new ArrayList<>());
@@ -280,13 +279,19 @@ public record ClothView(
         }
         return fabrics().stream()
                 .filter(fabric -> where.containsKey(fabric.name()))
-                .map(fabric -> new Used(fabric, String.join(", ", where.getOrDefault(fabric.name(), List.of()))))
+                .map(fabric -> new Used(
+                        fabric,
+                        String.join(", ", where.getOrDefault(fabric.name(), List.of())),
+                        swatches.laid(fabric)))
                 .toList();
     }
 
-    /** A small picture of a fabric. */
-    public String swatch(Fabric fabric) {
-        return swatches().swatch(fabric);
+    /** What all swatches on the bench are filled with; stands once on the page. */
+    public String sheet() {
+        Map<String, Fabric> all = new LinkedHashMap<>();
+        stash.fabrics().forEach(fabric -> all.put(fabric.name(), fabric));
+        fabrics().forEach(fabric -> all.put(fabric.name(), fabric));
+        return new Swatches(List.copyOf(all.values()), pictures).sheet();
     }
 
     public Optional<ChosenBar.Chosen> chosen() {

@@ -19,6 +19,7 @@ import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.sentence.StoringSentences;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
@@ -113,11 +114,11 @@ public final class Example {
     private static String file() {
         try (InputStream in = Example.class.getResourceAsStream("/example/scraps.csv")) {
             if (in == null) {
-                throw new StoreException("The example is missing from this build; build Hearthcloth again.");
+                throw new StoreException(StoringSentences.example());
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new StoreException("The example cannot be read.", e);
+            throw new StoreException(StoringSentences.example(), e);
         }
     }
 }

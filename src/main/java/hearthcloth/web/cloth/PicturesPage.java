@@ -7,19 +7,27 @@ import hearthcloth.draw.picture.PngWriter;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.Ruler;
+import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
+import hearthcloth.store.SwatchBook;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.web.kit.PieceDrawing;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.work.Purpose;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
 /** Pictures of a cloth to keep and to send: flat, back and tied, without a word on them, and both beside each other. */
 public final class PicturesPage {
+
+    /** What stands in the place of a small picture of a cloth that does not tie what it is for. */
+    private static final String NOTHING = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\"/>";
 
     private final PageContext room;
 
@@ -32,7 +40,10 @@ public final class PicturesPage {
         both(pages, "flat", folder -> Optional.of(folder.plain(Face.FRONT)));
         both(pages, "reverse", folder -> Optional.of(folder.plain(Face.BACK)));
         both(pages, "tied", PlanFolder::tiedAlone);
-        pages.get("/cloths/{id}/tied-small.svg", PicturesPage::small);
+        pages.get("/cloths/{id}/small/tied.svg", PicturesPage::small);
+        for (ClothBench.Look look : List.of(ClothBench.Look.FLAT, ClothBench.Look.BACK, ClothBench.Look.VALUES)) {
+            pages.get("/cloths/{id}/small/" + look.address() + ".svg", (page, context) -> page.small(context, look));
+        }
         both(pages, "share", folder -> Optional.of(folder.toSend()));
     }
 
@@ -52,7 +63,34 @@ public final class PicturesPage {
 
     /** The tied gift of few bytes, to choose a view by; a picture of its own, so it brings its own shadow. */
     private void small(Context context) {
-        String svg = folder(context).tied().map(Thumbnail::file).orElseThrow(this::untied);
+        String svg = folder(context).tied().map(Thumbnail::file).orElse(NOTHING);
+        kept(context);
+        context.contentType("image/svg+xml").result(svg);
+    }
+
+    /** A face of few bytes, to choose a view by; her photographs of fabrics are in it. */
+    private void small(Context context, ClothBench.Look look) {
+        SavedCloth saved = new ClothAsked(room).cloth(context);
+        SwatchBook photographs = room.store().swatches();
+        ClothView view = new ClothView(
+                saved,
+                new Stash(List.of()),
+                photographs.across(),
+                ClothAsked.settings(room, saved),
+                Purpose.NOTHING,
+                "");
+        String svg = view.small(look);
+        for (String fabric : view.pictures().keySet()) {
+            String address = PieceDrawing.address(fabric);
+            if (svg.contains(address)) {
+                svg = svg.replace(
+                        address,
+                        photographs
+                                .find(fabric)
+                                .map(found -> "data:" + found.kind() + ";base64," + found.picture())
+                                .orElse(""));
+            }
+        }
         kept(context);
         context.contentType("image/svg+xml").result(svg);
     }

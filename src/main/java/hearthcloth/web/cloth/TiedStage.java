@@ -11,6 +11,7 @@ import hearthcloth.web.gift.TiedAsked;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
 import hearthcloth.words.designing.DesigningWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
@@ -105,7 +106,7 @@ public record TiedStage(
                     new Choices(gifts, ties(cloth, now, grey)),
                     settings.pages());
         } catch (MeasureException e) {
-            return untied(asked, String.valueOf(e.getMessage()), grey, gifts, settings.pages());
+            return untied(asked, Refusal.of(e).in(settings.voice()), grey, gifts, settings.pages());
         }
     }
 

@@ -13,6 +13,7 @@ import hearthcloth.web.kit.Swatches;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -64,11 +65,13 @@ public final class BenchDrawing {
     /** {@code target} says what a patch of that place leads to. */
     public static String of(Cloth cloth, Swatches swatches, Said said, Function<String, Target> target) {
         BenchDrawing bench = new BenchDrawing(cloth, swatches, said.hearth);
+        Map<String, Target> targets = new LinkedHashMap<>();
+        bench.places.keySet().forEach(name -> targets.put(name, target.apply(name)));
         bench.drawing.open("cloth", "role=\"group\" aria-label=\"" + ClothDrawing.escaped(said.drawing) + "\"");
         bench.drawing.paint();
         bench.drawing.threads();
-        bench.links(target);
-        return bench.drawing.close() + bench.marks(target);
+        bench.links(targets);
+        return bench.drawing.close() + bench.marks(targets);
     }
 
     private static Rect around(Rect one, Rect other) {
@@ -79,17 +82,17 @@ public final class BenchDrawing {
         return Rect.at(x, y, new Size(right.minus(x), bottom.minus(y)));
     }
 
-    private void links(Function<String, Target> target) {
+    private void links(Map<String, Target> targets) {
         StringBuilder svg = drawing.svg();
-        places.forEach((name, at) -> {
-            Target to = target.apply(name);
+        targets.forEach((name, to) -> {
+            Rect at = at(name);
             svg.append("<a class=\"tap\" id=\"tap-")
                     .append(ClothDrawing.escaped(name))
                     .append("\" href=\"")
                     .append(ClothDrawing.escaped(to.href()))
                     .append("\" hx-get=\"")
                     .append(ClothDrawing.escaped(to.href()))
-                    .append("\" hx-target=\"#bench\" hx-swap=\"outerHTML\" hx-push-url=\"true\" aria-label=\"")
+                    .append("\" aria-label=\"")
                     .append(ClothDrawing.escaped(to.words()))
                     .append(to.chosen() ? "\" aria-current=\"true\">" : "\">");
             drawing.rect(at, "class=\"room\"");
@@ -100,7 +103,11 @@ public final class BenchDrawing {
             svg.append("</a>");
         });
         // Grips lie over all bars, so that a neighbour does not catch the finger.
-        places.forEach((name, at) -> target.apply(name).width().ifPresent(pull -> handle(side(name), at, pull)));
+        targets.forEach((name, to) -> to.width().ifPresent(pull -> handle(side(name), at(name), pull)));
+    }
+
+    private Rect at(String name) {
+        return Objects.requireNonNull(places.get(name));
     }
 
     private Side side(String name) {
@@ -138,15 +145,16 @@ public final class BenchDrawing {
     }
 
     /** The names of the bars and the padlocks, at places in per cent of the cloth, each on a rim of its fabric's colour. */
-    private String marks(Function<String, Target> target) {
+    private String marks(Map<String, Target> targets) {
         StringBuilder marks = new StringBuilder("<svg class=\"marks\" aria-hidden=\"true\">");
         for (Shown.Field field : drawing.shown().fields()) {
             if (!field.fell()) {
                 label(marks, field);
             }
         }
-        places.forEach((name, at) -> {
-            if (target.apply(name).locked()) {
+        targets.forEach((name, to) -> {
+            Rect at = at(name);
+            if (to.locked()) {
                 marks.append(String.format(
                         Locale.ROOT,
                         "<svg x=\"%.2f%%\" y=\"%.2f%%\" class=\"lock\"><circle r=\"11\"/><rect x=\"-5.5\" y=\"-1\" width=\"11\""

@@ -28,6 +28,12 @@ public final class ClothDrawing {
     /** Pixels that the longer side of a large picture takes, for what is drawn to the eye and not to scale. */
     private static final double STAGE = 520;
 
+    /** About how wide a Latin letter is, as a share of its size; Hangul, Kana and Kanji are about as wide as high. */
+    private static final double LATIN = 0.6;
+
+    /** The first letter of these, U+1100. */
+    private static final int EASTERN = 0x1100;
+
     /** Even steps of lightness in which light and dark is shown. */
     static final int STEPS = 5;
 
@@ -46,18 +52,29 @@ public final class ClothDrawing {
         this.height = mm(cloth.finished().height());
     }
 
-    /** A picture to look at, described by {@code words}. */
-    public static String still(Cloth cloth, Face face, Swatches swatches, String words) {
+    private static ClothDrawing begun(Cloth cloth, Face face, Swatches swatches, String words) {
         ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
         drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        return drawing;
+    }
+
+    /** A picture of a finger's breadth, without stitches, that needs no style sheet. */
+    public static String small(Cloth cloth, Face face, Swatches swatches) {
+        ClothDrawing drawing = begun(cloth, face, swatches, "");
+        drawing.fabrics();
+        return drawing.close();
+    }
+
+    /** A picture to look at, described by {@code words}. */
+    public static String still(Cloth cloth, Face face, Swatches swatches, String words) {
+        ClothDrawing drawing = begun(cloth, face, swatches, words);
         drawing.paint();
         return drawing.close();
     }
 
     /** A large picture to look at, with the threads of its fabrics. */
     public static String large(Cloth cloth, Face face, Swatches swatches, String words) {
-        ClothDrawing drawing = new ClothDrawing(cloth, face, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, face, swatches, words);
         drawing.paint();
         drawing.threads();
         return drawing.close();
@@ -65,8 +82,7 @@ public final class ClothDrawing {
 
     /** How light and dark lie: no colours, five even steps of lightness. */
     public static String values(Cloth cloth, Swatches swatches, String words) {
-        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         for (Shown.Field field : drawing.shown.fields()) {
             int step = step(drawing.dyes.colour(field.patch().fabric()));
             Colour grey = Colour.WHITE.shaded((step - STEPS) * 80.0 / (STEPS - 1));
@@ -77,8 +93,7 @@ public final class ClothDrawing {
 
     /** The front as eyes see it that lack one kind of cone: the whole picture's linear light is changed. */
     public static String seenBy(Cloth cloth, Swatches swatches, String words, ColourVision eyes) {
-        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         StringBuilder numbers = new StringBuilder();
         double[] rows = eyes.rows();
         for (int i = 0; i < rows.length; i++) {
@@ -108,8 +123,7 @@ public final class ClothDrawing {
      * @param sewn the patches that are in the work, by their ids; {@code now} those that come to it
      */
     public static String soFar(Cloth cloth, Swatches swatches, String words, Set<String> sewn, Set<String> now) {
-        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+        ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         drawing.paint();
         for (Shown.Field field : drawing.shown.fields()) {
             String id = field.patch().place().id();
@@ -125,22 +139,26 @@ public final class ClothDrawing {
         return drawing.close();
     }
 
-    /** The front to look at, its hearth named. */
-    public static String named(Cloth cloth, Swatches swatches, String words) {
-        ClothDrawing drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
-        drawing.open("cloth", "role=\"img\" aria-label=\"" + escaped(words) + "\"");
+    /**
+     * The front to look at, its hearth named.
+     *
+     * @param hearth what the hearth is called
+     */
+    public static String named(Cloth cloth, Swatches swatches, String words, String hearth) {
+        ClothDrawing drawing = begun(cloth, Face.FRONT, swatches, words);
         drawing.paint();
         drawing.shown.fields().stream()
                 .filter(field -> !field.fell() && field.patch().place() instanceof Place.Hearth)
-                .forEach(drawing::hearth);
+                .forEach(field -> drawing.hearth(field, hearth));
         return drawing.close();
     }
 
     /** The word for the hearth, as large as letters in a picture 225 px wide; smaller or none where it has no room. */
-    private void hearth(Shown.Field field) {
+    private void hearth(Shown.Field field, String word) {
         double most = Math.max(width, height) / 15;
         Rect at = field.at();
-        double size = Math.min(most, Math.min(mm(at.width()) / 4.2, mm(at.height()) / 1.5));
+        double ems = LATIN + word.codePoints().mapToDouble(letter -> letter < EASTERN ? LATIN : 1.05).sum();
+        double size = Math.min(most, Math.min(mm(at.width()) / ems, mm(at.height()) / 1.5));
         if (size < most * 0.7) {
             return;
         }
@@ -148,13 +166,14 @@ public final class ClothDrawing {
                 Locale.ROOT,
                 "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline=\"central\""
                         + " fill=\"%s\" paint-order=\"stroke\" stroke=\"%s\" stroke-width=\"%.2f\""
-                        + " stroke-linejoin=\"round\">hearth</text>",
+                        + " stroke-linejoin=\"round\">%s</text>",
                 mm(at.x()) + mm(at.width()) / 2,
                 mm(at.y()) + mm(at.height()) / 2,
                 size,
                 ground(field).inkOn().hex(),
                 ground(field).hex(),
-                size / 2.5));
+                size / 2.5,
+                escaped(word)));
     }
 
     /** The front to look at with what is sewn together solid and the rest pale; hidden from those who hear the words beside it. */
@@ -227,6 +246,11 @@ public final class ClothDrawing {
     }
 
     void paint() {
+        fabrics();
+        stitches();
+    }
+
+    private void fabrics() {
         swatches.tiles(svg);
         for (Shown.Field field : shown.fields()) {
             Colour colour = dyes.colour(field.patch().fabric(), field.patch().showing());
@@ -235,6 +259,9 @@ public final class ClothDrawing {
                 hatch(field.at(), colour.inkOn().hex());
             }
         }
+    }
+
+    private void stitches() {
         String thread = dyes.thread().hex();
         for (Shown.Row row : shown.rows()) {
             Rect at = row.at();

@@ -51,6 +51,8 @@ public final class GalleryPage {
     /** On one page, and looked for at most. */
     private static final int AT_ONCE = 4;
 
+    private static final int FEW = 3;
+
     private static final int PROPOSALS = 8;
 
     /** Where an order is wished, more is looked at, so that there is something to put in it. */
@@ -103,6 +105,7 @@ public final class GalleryPage {
         routes.of(room -> new GalleryPage(room, searches))
                 .get("/cloth", GalleryPage::show)
                 .get("/proposals/beside", GalleryPage::beside)
+                .get("/proposals/three", GalleryPage::few)
                 .get("/proposals", (page, context) -> page.room.show(context, page.shown(context)))
                 .post("/proposals", GalleryPage::look)
                 .post("/proposals/stop", GalleryPage::stop)
@@ -282,12 +285,25 @@ public final class GalleryPage {
     private ProposalCards.View shown(Context context) {
         String more = PageContext.text(context, "more");
         int most = AT_ONCE * (1 + (more.matches("[1-9]") ? Integer.parseInt(more) : 0));
-        return new ProposalCards(room, Wished.of(store())).view(searches.of(store()), most, names());
+        return cards(most, "/proposals" + (more.matches("[1-9]") ? "?more=" + more : ""));
+    }
+
+    private ProposalCards.View cards(int most, String again) {
+        return new ProposalCards(room, Wished.of(store())).view(searches.of(store()), most, names(), again);
+    }
+
+    /** A few for who has nothing to cut or to sew yet. */
+    private void few(Context context) {
+        Leanings lean = leanings();
+        Stash stash = lean.from(store().atHand().free(also()));
+        if (!stash.pieces().isEmpty()) {
+            begun(stash, Wished.of(store()), lean, usual());
+        }
+        room.show(context, cards(FEW, "/proposals/three"));
     }
 
     private void beside(Context context) {
-        ProposalCards.View all =
-                new ProposalCards(room, Wished.of(store())).view(searches.of(store()), WITH_ORDER, names());
+        ProposalCards.View all = cards(WITH_ORDER, "/proposals");
         room.show(
                 context,
                 new Beside(

@@ -61,6 +61,8 @@ public record ProposalCards(PageContext room, Purpose wished) {
         }
     }
 
+    private static final int PLACES = 4;
+
     private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"");
 
     /**
@@ -71,17 +73,32 @@ public record ProposalCards(PageContext room, Purpose wished) {
     public record Words(String size, String figures, String joins, String reason, String goodAt) {}
 
     /**
-     * How far the search is.
+     * Whether it still goes on.
      *
      * @param share tried so far, 0 to 100
+     * @param places how many cloths are shown at first
+     */
+    public record Going(boolean on, int share, int places) {}
+
+    /**
+     * How far the search is.
+     *
      * @param found how many there are, of which the cards are the first
      * @param why what is short where nothing can be made
      */
-    public record State(boolean running, int share, int found, List<Card> cards, String verdict, List<String> why) {
+    public record State(Going going, int found, List<Card> cards, String verdict, List<String> why) {
+
+        public boolean running() {
+            return going.on();
+        }
+
+        public int share() {
+            return going.share();
+        }
 
         /** How many pale places stand for what is still looked for. */
         public int looking() {
-            return running ? Math.max(0, 4 - cards.size()) : 0;
+            return going.on() ? Math.max(0, going.places() - cards.size()) : 0;
         }
 
         /** The address of the same with more; empty where there are no more. */
@@ -90,20 +107,26 @@ public record ProposalCards(PageContext room, Purpose wished) {
         }
     }
 
-    /** What the search found, with the forms for it. */
+    /**
+     * What the search found, with the forms for it.
+     *
+     * @param again the address of the same as it is later
+     */
     @PageView.Template("part/proposals.jte")
-    public record View(Language language, State state, String token) implements PageView {}
+    public record View(Language language, State state, String token, String again) implements PageView {}
 
     private ChoosingWords words() {
         return ChoosingWords.in(room.language());
     }
 
-    View view(Optional<ProposalSearch> search, int most, Set<String> taken) {
+    /** @param again the address at which the same is asked for later */
+    View view(Optional<ProposalSearch> search, int most, Set<String> taken, String again) {
         return new View(
                 room.language(),
                 search.map(now -> state(now, most, taken))
-                        .orElseGet(() -> new State(false, 0, 0, List.of(), "", List.of())),
-                room.token());
+                        .orElseGet(() -> new State(new Going(false, 0, 0), 0, List.of(), "", List.of())),
+                room.token(),
+                again);
     }
 
     private State state(ProposalSearch search, int most, Set<String> taken) {
@@ -125,7 +148,8 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 .filter(outcome -> outcome instanceof PlanOutcome.CannotMake)
                 .map(outcome -> said(((PlanOutcome.CannotMake) outcome).why()))
                 .orElse(List.of());
-        return new State(search.isRunning(), 100 * search.progress().tried() / of, plans.size(), cards, verdict, why);
+        Going going = new Going(search.isRunning(), 100 * search.progress().tried() / of, Math.min(PLACES, most));
+        return new State(going, plans.size(), cards, verdict, why);
     }
 
     private String verdict(PlanOutcome outcome) {
@@ -152,7 +176,11 @@ public record ProposalCards(PageContext room, Purpose wished) {
                 name,
                 title,
                 new Words(words, figures(plan), joins(plan), GoodAt.reason(good).in(voice), goodAt),
-                ClothDrawing.named(cloth, swatches, words().foundFront(words, title)),
+                ClothDrawing.named(
+                        cloth,
+                        swatches,
+                        words().foundFront(words, title),
+                        voice.printing().labelHearth()),
                 tied.isEmpty() ? ClothDrawing.still(cloth, Face.BACK, swatches, words().foundBackFace()) : tied,
                 !tied.isEmpty(),
                 isFirst);

@@ -10,6 +10,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.Language;
 import hearthcloth.words.framing.FramingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
@@ -148,7 +149,7 @@ public final class GiftPage {
                             .toList(),
                     "");
         } catch (MeasureException e) {
-            return new Held(voice.language(), List.of(), String.valueOf(e.getMessage()));
+            return new Held(voice.language(), List.of(), Refusal.of(e).in(voice));
         }
     }
 }

@@ -6,6 +6,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.stash.Stash;
 import hearthcloth.web.kit.Settings;
 import hearthcloth.words.choosing.ChoosingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
@@ -69,7 +70,7 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
                     "");
         } catch (MeasureException e) {
             Drawer drawer = new Drawer(asked, Optional.empty(), common, settings.voice(), heap, pictures);
-            return new GiftTies("", drawer.cards(), Optional.empty(), "", String.valueOf(e.getMessage()));
+            return new GiftTies("", drawer.cards(), Optional.empty(), "", Refusal.of(e).in(settings.voice()));
         }
     }
 

@@ -6,6 +6,9 @@ import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Unit;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Placing;
@@ -81,7 +84,7 @@ public record TiedAsked(String gift, String tie, Face out, int turns, String rig
         boolean back = written.matches(MINUS + ".*");
         Length length = Measures.length(back ? written.replaceFirst(MINUS, "") : written, bare);
         if (length.isMoreThan(Gift.LONGEST)) {
-            throw new MeasureException("\"" + written + "\" off the middle is out of reach; check the number");
+            throw new RefusedException(RefusingSentences.wishFar(Argument.text(written)));
         }
         return back ? Length.ZERO.minus(length) : length;
     }

@@ -12,6 +12,8 @@ import hearthcloth.wish.Usual;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishReader;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Slack;
@@ -113,9 +115,7 @@ public record WishForm(
         try {
             return reader.apply(words);
         } catch (BadInputException e) {
-            throw new MeasureException(e.sentences().stream()
-                    .map(sentence -> sentence.replaceFirst("\\.$", ""))
-                    .collect(Collectors.joining("; ")));
+            throw new RefusedException(Sentence.row(e.said()));
         }
     }
 

@@ -4,6 +4,8 @@ import hearthcloth.store.archive.Archive;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
+import hearthcloth.words.keeping.KeepingWords;
+import hearthcloth.words.sentence.StoringSentences;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.UploadedFile;
@@ -35,12 +37,12 @@ public final class ArchivePage {
     private void in(Context context) {
         UploadedFile file = context.uploadedFile("file");
         if (file == null || file.size() == 0) {
-            throw new StoreException("Choose an archive first.");
+            throw new StoreException(StoringSentences.archive("CHOOSE"));
         }
         if (!UNFOLDING.tryAcquire()) {
             throw new HttpResponseException(
                     503,
-                    "Another archive is being brought in just now. Nothing was changed; send yours when it is in.");
+                    StoringSentences.archive("BUSY").in(room.settings().voice()));
         }
         try {
             unfold(context, file);
@@ -54,21 +56,19 @@ public final class ArchivePage {
         try {
             archive = Archive.read(file.content().readAllBytes());
         } catch (IOException e) {
-            throw new StoreException("The file did not arrive whole; try again.", e);
+            throw new StoreException(StoringSentences.archive("WHOLE"), e);
         } catch (OutOfMemoryError e) {
-            throw new StoreException(
-                    "This archive is too large for the memory of this machine. Nothing was changed.", e);
+            throw new StoreException(StoringSentences.archive("MEMORY"), e);
         }
         int cloths =
-                archive.into(room.store(), PageContext.field(context, "how").equals("instead"));
+                archive.into(
+                        room.store(),
+                        PageContext.field(context, "how").equals("instead"),
+                        room.settings().voice());
         PageContext.go(
                 context,
                 "/cloths",
-                "Brought in " + counted(archive.pieces().size(), "piece") + " and " + counted(cloths, "cloth")
-                        + ". The stash's undo takes the pieces out again.");
-    }
-
-    private static String counted(int count, String word) {
-        return count + " " + word + (count == 1 ? "" : "s");
+                KeepingWords.in(room.language())
+                        .archiveBrought(cloths, archive.pieces().size()));
     }
 }

@@ -1,5 +1,6 @@
 package hearthcloth.web.house;
 
+import hearthcloth.measure.Ruler;
 import hearthcloth.store.Person;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.PeopleBook;
@@ -9,6 +10,8 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.words.entering.EnteringWords;
+import hearthcloth.words.sentence.Refusal;
+import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.Optional;
 import java.util.Set;
@@ -95,7 +98,7 @@ public final class EntrancePage {
             show(context, words().enterWrong());
         } catch (StoreException e) {
             context.status(422);
-            show(context, String.valueOf(e.getMessage()));
+            show(context, Refusal.of(e).in(Voice.of(room.language(), Ruler.EIGHTHS)));
         }
     }
 

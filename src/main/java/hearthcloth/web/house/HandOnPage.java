@@ -23,6 +23,7 @@ import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.handing.HandingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.teaching.TeachingWords;
 import hearthcloth.work.Purpose;
@@ -163,7 +164,7 @@ public final class HandOnPage {
             sent(context, "application/octet-stream", "idea.html")
                     .result(IdeaPage.of(SaidIdea.of(room, context, cloth), pieces));
         } catch (MissingPlannerException e) {
-            throw new StoreException(String.valueOf(e.getMessage()), e);
+            throw new StoreException(Refusal.of(e), e);
         }
     }
 
@@ -205,7 +206,7 @@ public final class HandOnPage {
         TeachingWords words = TeachingWords.in(room.language());
         String id = Kit.read(text)
                 .orElseThrow(() -> Uploads.refused(422, words.kitRefused()))
-                .into(room.store());
+                .into(room.store(), room.settings().voice());
         PageContext.go(context, "/cloth/" + id, words.kitCame());
     }
 

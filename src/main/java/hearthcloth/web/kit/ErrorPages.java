@@ -7,7 +7,7 @@ import hearthcloth.words.Language;
 import hearthcloth.words.Spoken;
 import hearthcloth.words.entering.EnteringWords;
 import hearthcloth.words.framing.FramingWords;
-import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -42,9 +42,9 @@ public final class ErrorPages {
         routes.exception(MeasureException.class, (e, context) -> say(context, 422, refused(e, context)));
         routes.exception(StoreException.class, (e, context) -> {
             if (StoreException.isAway(e)) {
-                away(context, e, String.valueOf(e.getMessage()));
+                away(context, e, refused(e, context));
             } else {
-                say(context, 409, e.getMessage());
+                say(context, 409, refused(e, context));
             }
         });
         routes.exception(HttpResponseException.class, (e, context) -> say(context, e.getStatus(), e.getMessage()));
@@ -61,12 +61,12 @@ public final class ErrorPages {
         } else if (unread.isPresent()) {
             say(context, unread.get().getCode(), words(context).troubleUnread());
         } else if (StoreException.isAway(e)) {
-            away(context, e, StoreException.behind(e).orElse(""));
+            away(context, e, behind(e, context).orElse(""));
         } else {
             say(
                     context,
                     500,
-                    StoreException.behind(e).orElseGet(() -> words(context).troubleInside()));
+                    behind(e, context).orElseGet(() -> words(context).troubleInside()));
         }
     }
 
@@ -207,8 +207,21 @@ public final class ErrorPages {
         }
     }
 
-    private String refused(MeasureException e, Context context) {
-        return RefusedException.sentence(e).in(Voice.of(language(context), Ruler.EIGHTHS));
+    /** As who asks is spoken to; by her browser where her settings cannot be reached. */
+    private Voice voice(Context context) {
+        try {
+            return pages.at(context).settings().voice();
+        } catch (RuntimeException e) {
+            return Voice.of(language(context), Ruler.EIGHTHS);
+        }
+    }
+
+    private Optional<String> behind(Exception e, Context context) {
+        return StoreException.behind(e).map(said -> said.in(voice(context)));
+    }
+
+    private String refused(Exception e, Context context) {
+        return Refusal.of(e).in(voice(context));
     }
 
     /** A sentence: a capital first and a full stop last. */

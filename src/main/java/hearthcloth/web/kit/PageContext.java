@@ -73,6 +73,7 @@ public final class PageContext {
                 visitor.work()
                         .flatMap(Store::copies)
                         .flatMap(SafetyCopies::trouble)
+                        .map(said -> said.in(settings().voice()))
                         .orElse(""),
                 visitor.person().map(Person::name).orElse(""));
     }

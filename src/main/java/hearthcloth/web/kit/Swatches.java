@@ -1,14 +1,11 @@
 package hearthcloth.web.kit;
 
-import hearthcloth.draw.fabric.FabricTile;
 import hearthcloth.draw.fabric.Weave;
-import hearthcloth.draw.picture.Picture;
-import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -35,7 +32,7 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
         return isPictured(fabric)
                 || fabrics.stream()
                         .anyMatch(one ->
-                                one.name().equals(fabric) && FabricTile.of(one).isPresent());
+                                one.name().equals(fabric) && !Textures.tile(one).isEmpty());
     }
 
     /** What a part of this fabric is filled with: its tile where it has one, else its colour. */
@@ -64,10 +61,7 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
                         side,
                         PieceDrawing.address(fabric.name())));
             } else {
-                FabricTile.of(fabric)
-                        .ifPresent(tile -> svg.append("<defs>")
-                                .append(SvgWriter.pattern(id(fabric.name()), tile))
-                                .append("</defs>"));
+                svg.append(Textures.tile(fabric));
             }
         }
     }
@@ -79,29 +73,48 @@ public record Swatches(List<Fabric> fabrics, Map<String, Length> across) {
      * @return the ids of what each layer is to be filled with
      */
     public static List<String> threads(StringBuilder svg, Weave weave, double dot) {
-        List<String> ids = new ArrayList<>();
-        for (Picture tile : weave.tiles()) {
-            String id = "threads-" + tile.title() + "-" + Math.round(dot * 1000);
-            svg.append("<defs>").append(SvgWriter.pattern(id, tile, dot)).append("</defs>");
-            ids.add(id);
-        }
-        return List.copyOf(ids);
+        svg.append(Textures.threads(weave, dot));
+        return ids(weave, dot);
+    }
+
+    private static List<String> ids(Weave weave, double dot) {
+        return weave.tiles().stream().map(layer -> Textures.threads(layer, dot)).toList();
+    }
+
+    /**
+     * What all swatches of a page are filled with, once for all of them. It goes into a drawing of no size before the first
+     * {@link #laid swatch}.
+     */
+    public String sheet() {
+        StringBuilder svg = new StringBuilder();
+        tiles(svg);
+        EnumSet<Weave> weaves = EnumSet.noneOf(Weave.class);
+        fabrics.forEach(fabric -> weaves.add(Weave.named(fabric.name())));
+        weaves.forEach(weave -> svg.append(Textures.threads(weave, SWATCH_DOT)));
+        return svg.toString();
+    }
+
+    /** A swatch of a fabric, 4 in of it, on a page that has the {@link #sheet}. */
+    public String laid(Fabric fabric) {
+        return swatch(fabric, "");
     }
 
     /** A swatch of a fabric: 4 in of it, with its print and its threads. */
     public String swatch(Fabric fabric) {
+        return swatch(fabric, new Swatches(List.of(fabric), across).sheet());
+    }
+
+    private String swatch(Fabric fabric, String sheet) {
         StringBuilder svg = new StringBuilder(
                 "<svg class=\"fabric\" viewBox=\"0 0 100 100\" aria-hidden=\"true\" focusable=\"false\">");
-        tiles(svg);
-        String fill = isFigured(fabric.name())
-                ? "url(#" + id(fabric.name()) + ")"
-                : fabric.colour().hex();
-        svg.append("<rect width=\"100\" height=\"100\" fill=\"").append(fill).append("\"/>");
-        threads(svg, Weave.named(fabric.name()), SWATCH_DOT)
-                .forEach(id -> svg.append("<rect width=\"100\" height=\"100\" fill=\"url(#")
-                        .append(id)
-                        .append(")\"/>"));
+        svg.append(sheet);
+        filled(svg, fill(fabric));
+        ids(Weave.named(fabric.name()), SWATCH_DOT).forEach(id -> filled(svg, "url(#" + id + ")"));
         return svg.append("</svg>").toString();
+    }
+
+    private static void filled(StringBuilder svg, String fill) {
+        svg.append("<rect width=\"100\" height=\"100\" fill=\"").append(fill).append("\"/>");
     }
 
     /** Millimetres of cloth to a dot in a swatch that is shown 52 dots wide. */

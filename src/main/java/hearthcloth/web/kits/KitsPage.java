@@ -145,7 +145,7 @@ public final class KitsPage {
             cards.add(new Card(
                     i,
                     part.asked().name(),
-                    search.question().lines().get(i).asked(voice().ruler()),
+                    search.question().lines().get(i).asked(voice()),
                     part.plan().map(plan -> drawn(part.asked().name(), plan)),
                     part.shortage().map(shortage -> shortage.why()).orElse(List.of()).stream()
                             .map(why -> why.in(voice()))
@@ -197,7 +197,7 @@ public final class KitsPage {
             PageContext.go(context, "/kits", "");
         } catch (BadInputException e) {
             context.status(422);
-            show(context, e.sentences());
+            show(context, e.in(voice()));
         }
     }
 
@@ -285,11 +285,11 @@ public final class KitsPage {
     private void print(Context context) {
         KitsSearch search = found();
         List<String> asked = search.question().lines().stream()
-                .map(line -> line.gift().isPresent() ? line.asked(voice().ruler()) : "")
+                .map(line -> line.gift().isPresent() ? line.asked(voice()) : "")
                 .toList();
         Settings settings = room.settings();
         sent(context, "application/pdf", "inline; filename=\"hearthcloth-kits.pdf\"")
-                .result(new KitsPrint(together(), asked, settings.ruler(), settings.paper()).pdf());
+                .result(new KitsPrint(together(), asked, settings.voice(), settings.paper()).pdf());
     }
 
     private Plan plan(Context context) {

@@ -207,7 +207,9 @@ public final class StudentPage {
                                 place.written().heap(),
                                 place.written().favourite(),
                                 place.written().ruler().isMetric(),
-                                place.found().faults()),
+                                place.found().faults().stream()
+                                        .map(one -> one.in(Voice.of(language(), ruler(place))))
+                                        .toList()),
                         place.cloth().map(near -> cloth(place, near)),
                         place.plan().map(plan -> grown(place, plan))));
     }

@@ -35,7 +35,7 @@ record Workplace(Written written, Found found, Growing growing) {
      * @param cloths the nearest first
      * @param why what is short where a rule had to be bent
      */
-    record Found(Stage stage, List<String> faults, List<Fitted.Nearest> cloths, List<Sentence> why) {
+    record Found(Stage stage, List<Sentence> faults, List<Fitted.Nearest> cloths, List<Sentence> why) {
 
         static final Found NOTHING = new Found(Stage.OPEN, List.of(), List.of(), List.of());
         static final Found LOOKING = new Found(Stage.LOOKING, List.of(), List.of(), List.of());

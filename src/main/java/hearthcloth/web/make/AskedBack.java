@@ -3,6 +3,8 @@ package hearthcloth.web.make;
 import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.sentence.Refusal;
+import hearthcloth.words.speech.Voice;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,11 +29,11 @@ public record AskedBack(
         meant = Map.copyOf(meant);
     }
 
-    static AskedBack about(String place, Context context, List<String> fields, RuntimeException e, MakingWords said) {
+    static AskedBack about(String place, Context context, List<String> fields, RuntimeException e, Voice voice) {
         Map<String, String> written = new LinkedHashMap<>();
         fields.forEach(name -> written.put(name, PageContext.field(context, name)));
         Map<String, String> meant = new LinkedHashMap<>();
-        String title = said.lookAgain();
+        String title = MakingWords.in(voice.language()).lookAgain();
         if (e instanceof MeasureQuestionException question) {
             title = question.title();
             if (!question.meant().isEmpty()) {
@@ -39,8 +41,7 @@ public record AskedBack(
                 meant.putAll(question.meant());
             }
         }
-        String words = e.getMessage();
-        return new AskedBack(place, title, words == null ? "" : ErrorPages.upright(words), written, meant);
+        return new AskedBack(place, title, ErrorPages.upright(Refusal.of(e).in(voice)), written, meant);
     }
 
     public boolean isAt(String form) {

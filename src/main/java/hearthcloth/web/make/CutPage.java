@@ -224,7 +224,7 @@ public final class CutPage {
             throw e;
         }
         String place = PageContext.field(context, "short").isEmpty() ? "wrong" : "short";
-        AskedBack back = AskedBack.about(place, context, List.of("width", "length"), e, words());
+        AskedBack back = AskedBack.about(place, context, List.of("width", "length"), e, room.settings().voice());
         CutShown shown = CutShown.of(room, cloth, at);
         context.status(422);
         room.show(

@@ -16,6 +16,8 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.TimeLimit;
 import hearthcloth.words.making.MakingWords;
+import hearthcloth.words.sentence.MendingSentences;
+import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.deed.Deed;
 import hearthcloth.work.deed.SewingSoFar;
@@ -237,7 +239,7 @@ final class SewMeasure {
                 .findFirst()
                 .orElseThrow(() -> new MeasureException(desk.words().waysGone()));
         if (!(fit(design) instanceof RemainingPlan.Answer.Made made)) {
-            throw new MeasureException("you don't have enough fabric left for that; choose another way");
+            throw new RefusedException(MendingSentences.noLeft());
         }
         return desk.book(work.taken(design, made.resewn(), desk.room().store().now()));
     }

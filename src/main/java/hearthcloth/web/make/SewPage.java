@@ -207,7 +207,7 @@ public final class SewPage {
                 throw e;
             }
             AskedBack asked = AskedBack.about(
-                    bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e, words());
+                    bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e, room.settings().voice());
             context.status(422);
             room.show(context, new SewSheet.View(room.frame(context, asked.title(), "Sew"), sheet, asked));
         }

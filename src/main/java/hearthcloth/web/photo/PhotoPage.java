@@ -75,7 +75,7 @@ public final class PhotoPage {
                 .orElse(room.settings().paper());
         context.contentType("application/pdf")
                 .header("Content-Disposition", "inline; filename=\"measuring-sheet-" + paper.word() + ".pdf\"")
-                .result(MeasuringSheetPage.pdf(paper));
+                .result(MeasuringSheetPage.pdf(paper, room.language()));
     }
 
     private PicturingWords words() {

@@ -140,7 +140,7 @@ final class PhotoTaking {
                         Optional.of(new StashEdit.FromPhoto(photo.id(), arrived.keys(), true))));
         List<String> said = new ArrayList<>();
         said.add(words().added(come.get(0).id(), come.get(come.size() - 1).id(), come.size()));
-        said.addAll(arrived.notes());
+        arrived.notes().forEach(note -> said.add(note.in(room.settings().voice())));
         return room.settings().voice().sentences(said);
     }
 

@@ -54,7 +54,7 @@ final class StashFiles {
                 StashFile.read(text, Optional.of(room.settings().bare()));
         if (reading instanceof StashFile.Faulty faulty) {
             StashScreen.Draft draft =
-                    new StashScreen.Draft("", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS));
+                    new StashScreen.Draft("", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS, room.settings().voice()));
             new StashScreen(room)
                     .show(
                             context.status(422),
@@ -74,7 +74,10 @@ final class StashFiles {
             return intake.keep(words.deedAddFile(words.pieces(arrivals.pieces().size())), arrivals);
         });
         List<String> more = new ArrayList<>(
-                read.warnings().stream().limit(5).map(ErrorPages::upright).toList());
+                read.warnings().stream()
+                        .limit(5)
+                        .map(one -> ErrorPages.upright(one.in(room.settings().voice())))
+                        .toList());
         if (!read.kept().isEmpty()) {
             more.add(words.fileColumns());
         }

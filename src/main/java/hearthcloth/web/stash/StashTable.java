@@ -8,6 +8,7 @@ import hearthcloth.measure.Unit;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Lot;
 import hearthcloth.stash.Piece;
+import hearthcloth.web.kit.ExampleMark;
 import hearthcloth.web.kit.Swatches;
 import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
@@ -38,9 +39,17 @@ public record StashTable(
     /**
      * The pieces of one fabric.
      *
-     * @param note how many, whether there is a right side and a nap, in signs; {@code about} in words
+     * @param said what stands under its name
      */
-    public record Group(String fabric, String note, String about, String change, List<Column> columns) {}
+    public record Group(String fabric, Said said, String change, List<Column> columns) {}
+
+    /**
+     * What is said of a fabric's pieces.
+     *
+     * @param note how many, whether there is a right side and a nap, in signs; {@code about} in words
+     * @param hasColour false where its name tells none and she has chosen none yet
+     */
+    public record Said(String note, String about, boolean hasColour) {}
 
     /** Pieces over one another. */
     public record Column(List<Shown> lots) {}
@@ -106,8 +115,15 @@ public record StashTable(
 
     private static final int SHADES = 5;
 
+    /** What the line that says so takes of a page where the example lies out, in pixels. */
+    private static final int EXAMPLE_LINE = 46;
+
     /** A piece this long, in inches, has room for a name on its slip; on a shorter one two letters of it would say nothing. */
     private static final double LEAST_FOR_WORDS = 22;
+
+    private static boolean isExample(List<Lot> lots) {
+        return lots.stream().anyMatch(lot -> ExampleMark.isOn(lot.first().id()));
+    }
 
     static StashTable of(List<Lot> lots, StashAtHand heap, Map<String, Length> across, TableLook look, Voice voice) {
         Map<Fabric, List<Shown>> found = new LinkedHashMap<>();
@@ -126,7 +142,7 @@ public record StashTable(
         }
         return new StashTable(
                 List.copyOf(groups),
-                TableFit.of(groups, look.zoom()),
+                TableFit.of(groups, look.zoom(), isExample(lots) ? EXAMPLE_LINE : 0),
                 tiles.toString(),
                 look.isInGreys(),
                 voice.ruler().isMetric(),
@@ -148,8 +164,11 @@ public record StashTable(
         int pieces = shown.stream().mapToInt(Shown::count).sum();
         return new Group(
                 fabric.name(),
-                words.groupNote(fabric.faces().name(), fabric.nap().name(), String.valueOf(pieces)),
-                words.and(words.pieces(pieces), FabricSaid.about(fabric, language)),
+                new Said(
+                        words.groupNote(
+                                fabric.faces().name(), fabric.nap().name(), String.valueOf(pieces)),
+                        words.and(words.pieces(pieces), FabricSaid.about(fabric, language)),
+                        fabric.colour().isKnown()),
                 "/stash/fabric?name=" + URLEncoder.encode(fabric.name(), StandardCharsets.UTF_8),
                 columns(shown));
     }

@@ -12,6 +12,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.store.Store;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.PieceDrawing;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
 import hearthcloth.work.Purpose;
@@ -65,7 +66,7 @@ public record StashView(
         Stash stash = heap.stash();
         Map<String, Length> across = store.swatches().across();
         List<Piece> found = new ArrayList<>();
-        String trouble = find(stash, asked, ruler, found);
+        String trouble = find(stash, asked, voice, found);
         List<Lot> lots = sorted(Lot.of(found));
         int pages = Math.max(1, (lots.size() + LOTS - 1) / LOTS);
         int page = Math.min(asked.page(), pages);
@@ -85,13 +86,13 @@ public record StashView(
     }
 
     /** Puts the pieces she wants into {@code found}; what is wrong with the size she asks for, then all are wanted. */
-    private static String find(Stash stash, StashAsked asked, Ruler ruler, List<Piece> found) {
+    private static String find(Stash stash, StashAsked asked, Voice voice, List<Piece> found) {
         Optional<Size> least = Optional.empty();
         String trouble = "";
         try {
-            least = asked.leastSize(ruler.unit());
+            least = asked.leastSize(voice.ruler().unit());
         } catch (MeasureException e) {
-            trouble = String.valueOf(e.getMessage());
+            trouble = Refusal.of(e).in(voice);
         }
         for (Piece piece : stash.pieces()) {
             if (asked.wants(piece, least)) {

@@ -17,7 +17,12 @@ public record TableFit(int landscape, int portrait, int phone, int desk) {
     };
 
     /** What {@code stash.css} leaves of each screen for the table, in pixels, and the farthest that is legible there. */
-    private record Room(double width, double height, int least, int most) {}
+    private record Room(double width, double height, int least, int most) {
+
+        Room less(int above) {
+            return new Room(width, height - above, least, most);
+        }
+    }
 
     private static final Room LANDSCAPE = new Room(950, 456, 0, 14);
     private static final Room PORTRAIT = new Room(694, 676, 0, 14);
@@ -28,14 +33,20 @@ public record TableFit(int landscape, int portrait, int phone, int desk) {
     private static final double BETWEEN_GROUPS = 20;
     private static final double NAME = 48;
     private static final double LETTER = 8.2;
+
+    /** Two lines that ask for a colour, as wide as the style sheet lets them be. */
+    private static final double ASKED = 36;
+
+    private static final double ASKED_WIDE = 150;
     private static final double LEAST_PIECE = 26;
 
-    static TableFit of(List<StashTable.Group> groups, int zoom) {
+    /** @param above pixels that a line over the page takes of its height */
+    static TableFit of(List<StashTable.Group> groups, int zoom, int above) {
         return new TableFit(
-                step(groups, LANDSCAPE, zoom),
-                step(groups, PORTRAIT, zoom),
-                step(groups, PHONE, zoom),
-                step(groups, DESK, zoom));
+                step(groups, LANDSCAPE.less(above), zoom),
+                step(groups, PORTRAIT.less(above), zoom),
+                step(groups, PHONE.less(above), zoom),
+                step(groups, DESK.less(above), zoom));
     }
 
     private static int step(List<StashTable.Group> groups, Room room, int zoom) {
@@ -59,7 +70,7 @@ public record TableFit(int landscape, int portrait, int phone, int desk) {
                 at = 0;
             }
             at += (at > 0 ? BETWEEN_GROUPS : 0) + wide;
-            row = Math.max(row, tall(group, pixels) + NAME);
+            row = Math.max(row, tall(group, pixels) + NAME + (group.said().hasColour() ? 0 : ASKED));
         }
         return all + row;
     }
@@ -73,7 +84,9 @@ public record TableFit(int landscape, int portrait, int phone, int desk) {
                     .orElse(0);
             all += widest + BETWEEN_PIECES;
         }
-        return Math.max(all, group.fabric().length() * LETTER);
+        return Math.max(
+                all,
+                Math.max(group.fabric().length() * LETTER, group.said().hasColour() ? 0 : ASKED_WIDE));
     }
 
     private static double tall(StashTable.Group group, double pixels) {

@@ -39,6 +39,11 @@ public final class EnglishKeeping implements KeepingWords {
     }
 
     @Override
+    public String archiveBrought(int cloths, int pieces) {
+        return "Brought in " + (pieces == 1 ? "" + pieces + " piece" : "" + pieces + " pieces") + " and " + (cloths == 1 ? "" + cloths + " cloth" : "" + cloths + " cloths") + ". The stash's undo takes the pieces out again.";
+    }
+
+    @Override
     public String archiveHow() {
         return "Work that is here already";
     }

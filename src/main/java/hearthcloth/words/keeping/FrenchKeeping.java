@@ -39,6 +39,11 @@ public final class FrenchKeeping implements KeepingWords {
     }
 
     @Override
+    public String archiveBrought(int cloths, int pieces) {
+        return (pieces == 0 || pieces == 1 ? "" + pieces + " morceau" : "" + pieces + " morceaux") + " et " + (cloths == 0 || cloths == 1 ? "" + cloths + " carré" : "" + cloths + " carrés") + " repris. L’annulation de la réserve les ressort.";
+    }
+
+    @Override
     public String archiveHow() {
         return "Le travail déjà là";
     }

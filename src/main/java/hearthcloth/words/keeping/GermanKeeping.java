@@ -39,6 +39,11 @@ public final class GermanKeeping implements KeepingWords {
     }
 
     @Override
+    public String archiveBrought(int cloths, int pieces) {
+        return (pieces == 1 ? "" + pieces + " Stück" : "" + pieces + " Stücke") + " und " + (cloths == 1 ? "" + cloths + " Tuch" : "" + cloths + " Tücher") + " hereingeholt. Rückgängig beim Vorrat nimmt die Stücke wieder heraus.";
+    }
+
+    @Override
     public String archiveHow() {
         return "Was schon hier ist";
     }

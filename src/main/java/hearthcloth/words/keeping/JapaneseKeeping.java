@@ -39,6 +39,11 @@ public final class JapaneseKeeping implements KeepingWords {
     }
 
     @Override
+    public String archiveBrought(int cloths, int pieces) {
+        return "布 " + pieces + " 枚" + "と" + "作品 " + cloths + " 点" + "を取り込みました。布の一覧の「元に戻す」で取り出せます。";
+    }
+
+    @Override
     public String archiveHow() {
         return "すでにここにあるもの";
     }

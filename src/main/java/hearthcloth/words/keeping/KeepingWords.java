@@ -31,6 +31,8 @@ public interface KeepingWords {
 
     String archiveBring();
 
+    String archiveBrought(int cloths, int pieces);
+
     String archiveHow();
 
     String archiveIn();

@@ -41,6 +41,11 @@ public final class KoreanKeeping implements KeepingWords {
     }
 
     @Override
+    public String archiveBrought(int cloths, int pieces) {
+        return "천 " + "" + pieces + "장" + "과 보자기 " + "" + cloths + "개" + "를 넣었습니다. 천 목록의 되돌리기로 다시 뺄 수 있습니다.";
+    }
+
+    @Override
     public String archiveHow() {
         return "이미 여기 있는 것";
     }

@@ -39,6 +39,11 @@ public final class SpanishKeeping implements KeepingWords {
     }
 
     @Override
+    public String archiveBrought(int cloths, int pieces) {
+        return "Se incorporaron " + (pieces == 1 ? "" + pieces + " trozo" : "" + pieces + " trozos") + " y " + (cloths == 1 ? "" + cloths + " paño" : "" + cloths + " paños") + ". Deshacer en las telas los saca otra vez.";
+    }
+
+    @Override
     public String archiveHow() {
         return "Lo que ya está aquí";
     }

@@ -64,6 +64,11 @@ public final class EnglishMending implements MendingWords {
     }
 
     @Override
+    public String noLeft() {
+        return "You don't have enough fabric left for that; choose another way.";
+    }
+
+    @Override
     public String noNothing() {
         return "A patch of nothing cannot be used; measure what is there, or take another piece.";
     }

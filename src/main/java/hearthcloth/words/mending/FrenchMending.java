@@ -64,6 +64,11 @@ public final class FrenchMending implements MendingWords {
     }
 
     @Override
+    public String noLeft() {
+        return "Il ne reste pas assez de tissu pour cela ; choisissez une autre façon.";
+    }
+
+    @Override
     public String noNothing() {
         return "Une pièce de rien ne peut pas servir ; mesurez ce qu’il y a, ou prenez un autre morceau.";
     }

@@ -64,6 +64,11 @@ public final class GermanMending implements MendingWords {
     }
 
     @Override
+    public String noLeft() {
+        return "Dafür reicht der übrige Stoff nicht; wähle einen anderen Weg.";
+    }
+
+    @Override
     public String noNothing() {
         return "Ein Flicken aus nichts ist nicht zu brauchen; miss, was da ist, oder nimm ein anderes Stück.";
     }

@@ -64,6 +64,11 @@ public final class JapaneseMending implements MendingWords {
     }
 
     @Override
+    public String noLeft() {
+        return "それには残りの布が足りません。別の方法を選んでください。";
+    }
+
+    @Override
     public String noNothing() {
         return "寸法が 0 のピースは使えません。今あるものを測るか、別の布を使ってください。";
     }

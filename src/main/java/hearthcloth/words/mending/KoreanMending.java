@@ -66,6 +66,11 @@ public final class KoreanMending implements MendingWords {
     }
 
     @Override
+    public String noLeft() {
+        return "그러기에는 남은 천이 모자랍니다. 다른 방법을 고르세요.";
+    }
+
+    @Override
     public String noNothing() {
         return "크기가 0인 조각은 쓸 수 없습니다. 있는 것을 재거나 다른 천을 쓰세요.";
     }

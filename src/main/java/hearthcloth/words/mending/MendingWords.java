@@ -27,6 +27,8 @@ public interface MendingWords {
 
     String noLarge();
 
+    String noLeft();
+
     String noNothing();
 
     String noShort(String bar);

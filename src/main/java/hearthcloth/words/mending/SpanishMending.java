@@ -64,6 +64,11 @@ public final class SpanishMending implements MendingWords {
     }
 
     @Override
+    public String noLeft() {
+        return "No queda bastante tela para eso; elija otra manera.";
+    }
+
+    @Override
     public String noNothing() {
         return "Una pieza de nada no sirve; mida lo que hay, o tome otro trozo.";
     }

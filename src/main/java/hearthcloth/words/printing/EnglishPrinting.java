@@ -24,6 +24,36 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String bagAbout(String size, String title) {
+        return title + ", " + size + ".";
+    }
+
+    @Override
+    public String bagFor(String gift, String size, String title) {
+        return title + ", " + size + ". For " + gift + ".";
+    }
+
+    @Override
+    public String bagHow() {
+        return "Cut along the dashed lines and put each slip into its bag, with the pieces it names. Sizes are width × length, the length along the selvage.";
+    }
+
+    @Override
+    public String bagPiece(String patches, String piece, String size) {
+        return "piece " + piece + ", " + size + " (" + patches + ")";
+    }
+
+    @Override
+    public String bagSlips() {
+        return "Bag slips";
+    }
+
+    @Override
+    public String bagTitle(String n, String name) {
+        return "Bag " + n + ", " + name;
+    }
+
+    @Override
     public String beforeTitle() {
         return "Before you cut";
     }
@@ -254,6 +284,66 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String kitsBuy(String name, String what) {
+        return name + ": " + what + ".";
+    }
+
+    @Override
+    public String kitsEach(String shared) {
+        return "Each piece is in one bag only" + (shared.equals("yes") ? ", but for those that two share: there the first cuts before the second." : "; nobody has to wait for another.");
+    }
+
+    @Override
+    public String kitsFirst(String of, String piece, String size, String who) {
+        return who + " cuts piece " + of + " first; what is left, " + size + ", becomes piece " + piece + ".";
+    }
+
+    @Override
+    public String kitsHanded(String of, String piece, String who) {
+        return "Piece " + piece + " is what " + who + " leaves of piece " + of + ": cut it after " + who + ".";
+    }
+
+    @Override
+    public String kitsLacks(String made, String name, String why) {
+        return name + ": " + (made.equals("no") ? "nothing could be made." : "not as it was asked for.") + " " + why;
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "This is the nearest that could be made; see the shopping list.";
+    }
+
+    @Override
+    public String kitsQuarters(int n) {
+        return (n == 1 ? "" + n + " fat quarter" : "" + n + " fat quarters");
+    }
+
+    @Override
+    public String kitsRunning(int n) {
+        return "Kits for " + (n == 1 ? "" + n + " cloth" : "" + n + " cloths");
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "Kits";
+    }
+
+    @Override
+    public String kitsWay(String goods, String unit) {
+        return (goods.equals("FAT_QUARTERS") ? "" + (unit.equals("in") ? "In fat quarters (18 × 20 in at least)" : "In fat quarters (45 × 50 cm at least)") : goods.equals("NARROW_BOLT") ? "" + (unit.equals("in") ? "Off a bolt 44 in wide (40 in between the selvages)" : "Off a bolt 110 cm wide (102 cm between the selvages)") : "" + (unit.equals("in") ? "Off a bolt 60 in wide (58 in between the selvages)" : "Off a bolt 150 cm wide (145 cm between the selvages)"));
+    }
+
+    @Override
+    public String kitsWorst(int n) {
+        return (n == 0 ? "No bar is joined in any of them." : n == 1 ? "Nobody has more than " + n + " join." : "Nobody has more than " + n + " joins.");
+    }
+
+    @Override
+    public String kitsYards(String n, String way) {
+        return n + " " + (way.equals("part") ? "of a yard" : way.equals("one") ? "yard" : "yards");
+    }
+
+    @Override
     public String labelHearth() {
         return "hearth";
     }
@@ -311,6 +401,26 @@ public final class EnglishPrinting implements PrintingWords {
     @Override
     public String matTitle(String all, String made, String piece) {
         return "Piece " + piece + " on the mat, " + made + " of " + all + " cuts made";
+    }
+
+    @Override
+    public String measuringPrint() {
+        return "Print at 100 %, not fitted to the page. Lay it flat among the pieces.";
+    }
+
+    @Override
+    public String measuringRuler() {
+        return "Lay a ruler to the thin line: it should measure 20 cm (7 7/8 in).";
+    }
+
+    @Override
+    public String measuringSay() {
+        return "If it does not, say what it measures when you send the photograph.";
+    }
+
+    @Override
+    public String measuringTitle() {
+        return "Measuring sheet";
     }
 
     @Override
@@ -419,6 +529,26 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String shopNoWay() {
+        return "However much of one fabric was added, no way was found to make these.";
+    }
+
+    @Override
+    public String shopNone() {
+        return "Nothing: every cloth can be cut from what you have. Thread and tools are named in each guide.";
+    }
+
+    @Override
+    public String shopTitle() {
+        return "Shopping list";
+    }
+
+    @Override
+    public String shopWays() {
+        return "Any one of these ways is enough, together with what the others leave. Each was tried: the cloths were planned from it. Wash and press what you buy before it is cut.";
+    }
+
+    @Override
     public String slipsHow() {
         return "Cut along the dashed lines. Pin each slip to its patch as soon as it is cut, on the side that will be the front of the cloth. The arrow points to the top of the cloth.";
     }
@@ -465,7 +595,7 @@ public final class EnglishPrinting implements PrintingWords {
 
     @Override
     public String tableAlone(String alone, String measure) {
-        return measure + "; the bar alone " + alone;
+        return measure + "; bar " + alone;
     }
 
     @Override
@@ -516,6 +646,31 @@ public final class EnglishPrinting implements PrintingWords {
     @Override
     public String tableWraps() {
         return "Wraps";
+    }
+
+    @Override
+    public String teacherAbout(int joins, int patches, int pieces, String size, String title) {
+        return title + ", " + size + ": " + (patches == 1 ? "" + patches + " patch" : "" + patches + " patches") + " from " + (pieces == 1 ? "" + pieces + " piece" : "" + pieces + " pieces") + (joins == 0 ? "" : joins == 1 ? ", " + joins + " join" : ", " + joins + " joins") + ".";
+    }
+
+    @Override
+    public String teacherDot() {
+        return "A dot on a cloth marks where most layers meet. Have whoever sews there press the place with steam and turn the handwheel.";
+    }
+
+    @Override
+    public String teacherNoCross() {
+        return "No seam crosses another.";
+    }
+
+    @Override
+    public String teacherThick(int count, int places, String plies, String steps) {
+        return "Thickest: " + plies + " layers at " + (places == 1 ? "" + places + " place" : "" + places + " places") + ", sewn in " + (count == 1 ? "step " + steps : "steps " + steps) + ".";
+    }
+
+    @Override
+    public String teacherTitle() {
+        return "For the teacher";
     }
 
     @Override

@@ -24,6 +24,36 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
+    public String bagAbout(String size, String title) {
+        return title + ", " + size + ".";
+    }
+
+    @Override
+    public String bagFor(String gift, String size, String title) {
+        return title + ", " + size + ". Pour " + gift + ".";
+    }
+
+    @Override
+    public String bagHow() {
+        return "Découpez le long des pointillés et mettez chaque fiche dans son sachet, avec les morceaux nommés. Tailles en largeur × longueur, la longueur le long de la lisière.";
+    }
+
+    @Override
+    public String bagPiece(String patches, String piece, String size) {
+        return "morceau " + piece + ", " + size + " (" + patches + ")";
+    }
+
+    @Override
+    public String bagSlips() {
+        return "Fiches de sachet";
+    }
+
+    @Override
+    public String bagTitle(String n, String name) {
+        return "Sachet " + n + ", " + name;
+    }
+
+    @Override
     public String beforeTitle() {
         return "Avant de couper";
     }
@@ -254,6 +284,66 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
+    public String kitsBuy(String name, String what) {
+        return name + " : " + what + ".";
+    }
+
+    @Override
+    public String kitsEach(String shared) {
+        return "Chaque morceau est dans un seul sachet" + (shared.equals("yes") ? ", sauf ceux que deux se partagent : là, le premier coupe avant le second." : " ; personne n’attend personne.");
+    }
+
+    @Override
+    public String kitsFirst(String of, String piece, String size, String who) {
+        return who + " coupe d’abord le morceau " + of + " ; ce qui reste, " + size + ", devient le morceau " + piece + ".";
+    }
+
+    @Override
+    public String kitsHanded(String of, String piece, String who) {
+        return "Le morceau " + piece + " est ce que " + who + " laisse du morceau " + of + " : coupez-le après " + who + ".";
+    }
+
+    @Override
+    public String kitsLacks(String made, String name, String why) {
+        return name + " : " + (made.equals("no") ? "rien n’a pu se faire." : "pas comme demandé.") + " " + why;
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "C’est le plus proche qui puisse se faire ; voir la liste d’achats.";
+    }
+
+    @Override
+    public String kitsQuarters(int n) {
+        return (n == 0 || n == 1 ? "" + n + " coupon (fat quarter)" : "" + n + " coupons (fat quarters)");
+    }
+
+    @Override
+    public String kitsRunning(int n) {
+        return "Lots pour " + (n == 0 || n == 1 ? "" + n + " carré" : "" + n + " carrés");
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "Lots";
+    }
+
+    @Override
+    public String kitsWay(String goods, String unit) {
+        return (goods.equals("FAT_QUARTERS") ? "" + (unit.equals("in") ? "En coupons (18 × 20 po au moins)" : "En coupons (45 × 50 cm au moins)") : goods.equals("NARROW_BOLT") ? "" + (unit.equals("in") ? "Au mètre, 44 po de large (40 po entre lisières)" : "Au mètre, 110 cm de large (102 cm entre lisières)") : "" + (unit.equals("in") ? "Au mètre, 60 po de large (58 po entre lisières)" : "Au mètre, 150 cm de large (145 cm entre lisières)"));
+    }
+
+    @Override
+    public String kitsWorst(int n) {
+        return (n == 0 ? "Aucune bande n’est raccordée." : n == 1 ? "Personne n’a plus de " + n + " raccord." : "Personne n’a plus de " + n + " raccords.");
+    }
+
+    @Override
+    public String kitsYards(String n, String way) {
+        return n + " " + (way.equals("part") ? "de yard" : way.equals("one") ? "yard" : "yards");
+    }
+
+    @Override
     public String labelHearth() {
         return "centre";
     }
@@ -311,6 +401,26 @@ public final class FrenchPrinting implements PrintingWords {
     @Override
     public String matTitle(String all, String made, String piece) {
         return "Morceau " + piece + " sur le tapis, " + made + " coupes sur " + all + " faites";
+    }
+
+    @Override
+    public String measuringPrint() {
+        return "Imprimer à 100 %, sans ajuster. Poser à plat parmi les morceaux.";
+    }
+
+    @Override
+    public String measuringRuler() {
+        return "Poser une règle sur la ligne fine : 20 cm (7 7/8 po).";
+    }
+
+    @Override
+    public String measuringSay() {
+        return "Sinon, dire sa longueur en envoyant la photo.";
+    }
+
+    @Override
+    public String measuringTitle() {
+        return "Feuille de mesure";
     }
 
     @Override
@@ -419,6 +529,26 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
+    public String shopNoWay() {
+        return "Quelle que soit la quantité ajoutée d’un tissu, aucune façon de les faire n’a été trouvée.";
+    }
+
+    @Override
+    public String shopNone() {
+        return "Rien : tous les carrés se coupent dans ce que vous avez. Fil et outils sont nommés dans chaque guide.";
+    }
+
+    @Override
+    public String shopTitle() {
+        return "Liste d’achats";
+    }
+
+    @Override
+    public String shopWays() {
+        return "Une seule de ces façons suffit, avec ce que les autres laissent. Chacune a été essayée : les carrés en ont été planifiés. Lavez et repassez ce que vous achetez avant de couper.";
+    }
+
+    @Override
     public String slipsHow() {
         return "Découper sur les pointillés. Épingler chaque étiquette sur sa pièce dès qu’elle est coupée, sur la face qui sera le recto du carré. La flèche montre le haut du carré.";
     }
@@ -465,7 +595,7 @@ public final class FrenchPrinting implements PrintingWords {
 
     @Override
     public String tableAlone(String alone, String measure) {
-        return measure + " ; la bande seule " + alone;
+        return measure + " ; bande " + alone;
     }
 
     @Override
@@ -475,7 +605,7 @@ public final class FrenchPrinting implements PrintingWords {
 
     @Override
     public String tableJoin(String n, String what) {
-        return what + " (assembler d’abord ses " + n + " parties)";
+        return what + " (d’abord ses " + n + " parties)";
     }
 
     @Override
@@ -516,6 +646,31 @@ public final class FrenchPrinting implements PrintingWords {
     @Override
     public String tableWraps() {
         return "Enveloppe";
+    }
+
+    @Override
+    public String teacherAbout(int joins, int patches, int pieces, String size, String title) {
+        return title + ", " + size + " : " + (patches == 0 || patches == 1 ? "" + patches + " pièce" : "" + patches + " pièces") + " dans " + (pieces == 0 || pieces == 1 ? "" + pieces + " morceau" : "" + pieces + " morceaux") + (joins == 0 ? "" : joins == 1 ? ", " + joins + " raccord" : ", " + joins + " raccords") + ".";
+    }
+
+    @Override
+    public String teacherDot() {
+        return "Un point sur un carré marque l’endroit où se croisent le plus d’épaisseurs. Faites-y repasser à la vapeur et tourner le volant à la main.";
+    }
+
+    @Override
+    public String teacherNoCross() {
+        return "Aucune couture n’en croise une autre.";
+    }
+
+    @Override
+    public String teacherThick(int count, int places, String plies, String steps) {
+        return "Le plus épais : " + plies + " épaisseurs à " + (places == 0 || places == 1 ? "" + places + " endroit" : "" + places + " endroits") + ", cousues à " + (count == 0 || count == 1 ? "l’étape " + steps : "ces étapes : " + steps) + ".";
+    }
+
+    @Override
+    public String teacherTitle() {
+        return "Pour l’enseignante ou l’enseignant";
     }
 
     @Override

@@ -24,6 +24,36 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
+    public String bagAbout(String size, String title) {
+        return title + ", " + size + ".";
+    }
+
+    @Override
+    public String bagFor(String gift, String size, String title) {
+        return title + ", " + size + ". Für: " + gift + ".";
+    }
+
+    @Override
+    public String bagHow() {
+        return "Entlang der gestrichelten Linien ausschneiden und jeden Zettel mit den genannten Stücken in seine Tüte legen. Größen sind Breite × Länge, die Länge an der Webkante entlang.";
+    }
+
+    @Override
+    public String bagPiece(String patches, String piece, String size) {
+        return "Stück " + piece + ", " + size + " (" + patches + ")";
+    }
+
+    @Override
+    public String bagSlips() {
+        return "Zettel für die Tüten";
+    }
+
+    @Override
+    public String bagTitle(String n, String name) {
+        return "Tüte " + n + ", " + name;
+    }
+
+    @Override
     public String beforeTitle() {
         return "Vor dem Zuschneiden";
     }
@@ -254,6 +284,66 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
+    public String kitsBuy(String name, String what) {
+        return name + ": " + what + ".";
+    }
+
+    @Override
+    public String kitsEach(String shared) {
+        return "Jedes Stück ist nur in einer Tüte" + (shared.equals("yes") ? ", außer denen, die zwei sich teilen: Da schneidet die erste Person vor der zweiten." : "; niemand muss auf andere warten.");
+    }
+
+    @Override
+    public String kitsFirst(String of, String piece, String size, String who) {
+        return who + " schneidet zuerst Stück " + of + "; was übrig ist, " + size + ", wird Stück " + piece + ".";
+    }
+
+    @Override
+    public String kitsHanded(String of, String piece, String who) {
+        return "Stück " + piece + " ist, was " + who + " von Stück " + of + " übrig lässt: nach " + who + " schneiden.";
+    }
+
+    @Override
+    public String kitsLacks(String made, String name, String why) {
+        return name + ": " + (made.equals("no") ? "nichts ließ sich machen." : "nicht wie gewünscht.") + " " + why;
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "Das ist das Nächste, was sich machen ließ; siehe Einkaufsliste.";
+    }
+
+    @Override
+    public String kitsQuarters(int n) {
+        return (n == 1 ? "" + n + " Fat Quarter" : "" + n + " Fat Quarters");
+    }
+
+    @Override
+    public String kitsRunning(int n) {
+        return "Päckchen für " + (n == 1 ? "" + n + " Tuch" : "" + n + " Tücher");
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "Päckchen";
+    }
+
+    @Override
+    public String kitsWay(String goods, String unit) {
+        return (goods.equals("FAT_QUARTERS") ? "" + (unit.equals("in") ? "In Fat Quarters (mindestens 18 × 20 in)" : "In Fat Quarters (mindestens 45 × 50 cm)") : goods.equals("NARROW_BOLT") ? "" + (unit.equals("in") ? "Vom Ballen, 44 in breit (40 in zwischen den Webkanten)" : "Vom Ballen, 110 cm breit (102 cm zwischen den Webkanten)") : "" + (unit.equals("in") ? "Vom Ballen, 60 in breit (58 in zwischen den Webkanten)" : "Vom Ballen, 150 cm breit (145 cm zwischen den Webkanten)"));
+    }
+
+    @Override
+    public String kitsWorst(int n) {
+        return (n == 0 ? "Kein Streifen ist gestückelt." : n == 1 ? "Niemand hat mehr als " + n + " Stückelung." : "Niemand hat mehr als " + n + " Stückelungen.");
+    }
+
+    @Override
+    public String kitsYards(String n, String way) {
+        return n + " " + (way.equals("part") ? "Yard" : "Yards");
+    }
+
+    @Override
     public String labelHearth() {
         return "Mitte";
     }
@@ -311,6 +401,26 @@ public final class GermanPrinting implements PrintingWords {
     @Override
     public String matTitle(String all, String made, String piece) {
         return "Stück " + piece + " auf der Matte, " + made + " von " + all + " Schnitten gemacht";
+    }
+
+    @Override
+    public String measuringPrint() {
+        return "Mit 100 % drucken, nicht anpassen. Flach zwischen die Stücke legen.";
+    }
+
+    @Override
+    public String measuringRuler() {
+        return "Ein Lineal an die dünne Linie legen: 20 cm (7 7/8 in).";
+    }
+
+    @Override
+    public String measuringSay() {
+        return "Sonst beim Senden des Fotos ihre Länge angeben.";
+    }
+
+    @Override
+    public String measuringTitle() {
+        return "Messblatt";
     }
 
     @Override
@@ -419,6 +529,26 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
+    public String shopNoWay() {
+        return "Wie viel auch von einem Stoff dazukam: Es fand sich kein Weg, diese zu machen.";
+    }
+
+    @Override
+    public String shopNone() {
+        return "Nichts: Jedes Tuch lässt sich aus dem schneiden, was da ist. Garn und Werkzeug nennt jede Anleitung.";
+    }
+
+    @Override
+    public String shopTitle() {
+        return "Einkaufsliste";
+    }
+
+    @Override
+    public String shopWays() {
+        return "Einer dieser Wege genügt, zusammen mit dem, was die anderen übrig lassen. Jeder wurde erprobt: Die Tücher sind daraus geplant. Gekauftes vor dem Schneiden waschen und bügeln.";
+    }
+
+    @Override
     public String slipsHow() {
         return "An den gestrichelten Linien ausschneiden. Jeden Zettel gleich nach dem Zuschneiden an seinen Flicken stecken, auf die Seite, die am Tuch vorn liegt. Der Pfeil zeigt zur Oberkante des Tuchs.";
     }
@@ -465,7 +595,7 @@ public final class GermanPrinting implements PrintingWords {
 
     @Override
     public String tableAlone(String alone, String measure) {
-        return measure + "; der Streifen allein " + alone;
+        return measure + "; Streifen " + alone;
     }
 
     @Override
@@ -475,7 +605,7 @@ public final class GermanPrinting implements PrintingWords {
 
     @Override
     public String tableJoin(String n, String what) {
-        return what + " (zuerst seine " + n + " Teile zusammennähen)";
+        return what + " (erst die " + n + " Teile)";
     }
 
     @Override
@@ -516,6 +646,31 @@ public final class GermanPrinting implements PrintingWords {
     @Override
     public String tableWraps() {
         return "Umschließt";
+    }
+
+    @Override
+    public String teacherAbout(int joins, int patches, int pieces, String size, String title) {
+        return title + ", " + size + ": " + "" + patches + " Flicken" + " aus " + (pieces == 1 ? "" + pieces + " Stück" : "" + pieces + " Stücken") + (joins == 0 ? "" : joins == 1 ? ", " + joins + " Stückelung" : ", " + joins + " Stückelungen") + ".";
+    }
+
+    @Override
+    public String teacherDot() {
+        return "Ein Punkt auf einem Tuch zeigt, wo die meisten Lagen aufeinandertreffen. Dort mit Dampf bügeln und das Handrad drehen lassen.";
+    }
+
+    @Override
+    public String teacherNoCross() {
+        return "Keine Naht kreuzt eine andere.";
+    }
+
+    @Override
+    public String teacherThick(int count, int places, String plies, String steps) {
+        return "Am dicksten: " + plies + " Lagen an " + (places == 1 ? "" + places + " Stelle" : "" + places + " Stellen") + ", genäht in " + (count == 1 ? "Schritt " + steps : "den Schritten " + steps) + ".";
+    }
+
+    @Override
+    public String teacherTitle() {
+        return "Für die Kursleitung";
     }
 
     @Override

@@ -24,6 +24,36 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
+    public String bagAbout(String size, String title) {
+        return title + "、" + size + "。";
+    }
+
+    @Override
+    public String bagFor(String gift, String size, String title) {
+        return title + "、" + size + "。包むもの: " + gift + "。";
+    }
+
+    @Override
+    public String bagHow() {
+        return "破線に沿って切り、書かれた布と一緒にそれぞれの袋に入れてください。寸法は幅 × 長さ、長さは耳に沿った向きです。";
+    }
+
+    @Override
+    public String bagPiece(String patches, String piece, String size) {
+        return "布 " + piece + "、" + size + "（" + patches + "）";
+    }
+
+    @Override
+    public String bagSlips() {
+        return "袋に入れる紙";
+    }
+
+    @Override
+    public String bagTitle(String n, String name) {
+        return "袋 " + n + "、" + name;
+    }
+
+    @Override
     public String beforeTitle() {
         return "切る前に";
     }
@@ -254,6 +284,66 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
+    public String kitsBuy(String name, String what) {
+        return name + ": " + what + "。";
+    }
+
+    @Override
+    public String kitsEach(String shared) {
+        return (shared.equals("yes") ? "布はそれぞれ一つの袋にだけ入ります。二人で分けるものは、一人目が先に切ります。" : "布はそれぞれ一つの袋にだけ入り、だれも待たずにすみます。");
+    }
+
+    @Override
+    public String kitsFirst(String of, String piece, String size, String who) {
+        return who + " が布 " + of + " を先に切り、残りの " + size + " が布 " + piece + " になります。";
+    }
+
+    @Override
+    public String kitsHanded(String of, String piece, String who) {
+        return "布 " + piece + " は " + who + " が布 " + of + " から残したものです。" + who + " のあとに切ってください。";
+    }
+
+    @Override
+    public String kitsLacks(String made, String name, String why) {
+        return name + ": " + (made.equals("no") ? "何も作れませんでした。" : "望みどおりではありません。") + why;
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "作れるもののうちいちばん近いものです。買い物の一覧を見てください。";
+    }
+
+    @Override
+    public String kitsQuarters(int n) {
+        return "ファットクォーター " + n + " 枚";
+    }
+
+    @Override
+    public String kitsRunning(int n) {
+        return "布 " + n + " 枚分のキット";
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "キット";
+    }
+
+    @Override
+    public String kitsWay(String goods, String unit) {
+        return (goods.equals("FAT_QUARTERS") ? "" + (unit.equals("in") ? "ファットクォーターで（18 × 20 in 以上）" : "ファットクォーターで（45 × 50 cm 以上）") : goods.equals("NARROW_BOLT") ? "" + (unit.equals("in") ? "幅 44 in の反物から（耳の間 40 in）" : "幅 110 cm の反物から（耳の間 102 cm）") : "" + (unit.equals("in") ? "幅 60 in の反物から（耳の間 58 in）" : "幅 150 cm の反物から（耳の間 145 cm）"));
+    }
+
+    @Override
+    public String kitsWorst(int n) {
+        return (n == 0 ? "はいだストリップは一つもありません。" : "はぎは一人 " + n + " か所までです。");
+    }
+
+    @Override
+    public String kitsYards(String n, String way) {
+        return n + " ヤード" + "";
+    }
+
+    @Override
     public String labelHearth() {
         return "中心";
     }
@@ -311,6 +401,26 @@ public final class JapanesePrinting implements PrintingWords {
     @Override
     public String matTitle(String all, String made, String piece) {
         return "マットの上の布 " + piece + "、" + all + " か所中 " + made + " か所裁断済み";
+    }
+
+    @Override
+    public String measuringPrint() {
+        return "100 % で、ページに合わせずに印刷し、布の間に平らに置いてください。";
+    }
+
+    @Override
+    public String measuringRuler() {
+        return "細い線に定規を当ててください。20 cm（7 7/8 in）のはずです。";
+    }
+
+    @Override
+    public String measuringSay() {
+        return "違うときは、写真を送るときに長さを書いてください。";
+    }
+
+    @Override
+    public String measuringTitle() {
+        return "測定シート";
     }
 
     @Override
@@ -419,6 +529,26 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
+    public String shopNoWay() {
+        return "一種類の布をどれだけ足しても、作る方法が見つかりませんでした。";
+    }
+
+    @Override
+    public String shopNone() {
+        return "ありません。どの布も手持ちから裁てます。糸と道具は、それぞれの手順書にあります。";
+    }
+
+    @Override
+    public String shopTitle() {
+        return "買い物の一覧";
+    }
+
+    @Override
+    public String shopWays() {
+        return "次のどれか一つで、ほかの残りと合わせて足ります。どれも実際に計画してみました。買った布は、裁つ前に水通しをしてアイロンをかけてください。";
+    }
+
+    @Override
     public String slipsHow() {
         return "点線で切り離します。ピースを切ったらすぐ、布の正面になる側にとめます。矢印は布の上を指します。";
     }
@@ -465,7 +595,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String tableAlone(String alone, String measure) {
-        return measure + "、ストリップだけ " + alone;
+        return measure + "、単独 " + alone;
     }
 
     @Override
@@ -475,7 +605,7 @@ public final class JapanesePrinting implements PrintingWords {
 
     @Override
     public String tableJoin(String n, String what) {
-        return what + "（先に " + n + " つの部分をつなぐ）";
+        return what + "（先に " + n + " 枚をつなぐ）";
     }
 
     @Override
@@ -516,6 +646,31 @@ public final class JapanesePrinting implements PrintingWords {
     @Override
     public String tableWraps() {
         return "くるむ側";
+    }
+
+    @Override
+    public String teacherAbout(int joins, int patches, int pieces, String size, String title) {
+        return title + "、" + size + ": " + "布 " + pieces + " 枚" + "から" + "ピース " + patches + " 枚" + (joins == 0 ? "" : "、はぎ " + joins + " か所") + "。";
+    }
+
+    @Override
+    public String teacherDot() {
+        return "布の点は、いちばん多く重なる所です。そこを縫うときは、スチームで押さえ、はずみ車を手で回してもらってください。";
+    }
+
+    @Override
+    public String teacherNoCross() {
+        return "交わる縫い目はありません。";
+    }
+
+    @Override
+    public String teacherThick(int count, int places, String plies, String steps) {
+        return "いちばん厚い所: " + "" + places + " か所" + "で " + plies + " 枚、" + "手順 " + steps + " で縫います。";
+    }
+
+    @Override
+    public String teacherTitle() {
+        return "教える人へ";
     }
 
     @Override

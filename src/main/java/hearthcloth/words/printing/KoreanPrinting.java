@@ -26,6 +26,36 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String bagAbout(String size, String title) {
+        return title + ", " + size + ".";
+    }
+
+    @Override
+    public String bagFor(String gift, String size, String title) {
+        return title + ", " + size + ". 쌀 것: " + gift + ".";
+    }
+
+    @Override
+    public String bagHow() {
+        return "점선을 따라 오려 쪽지에 적힌 천과 함께 봉투에 넣으세요. 크기는 너비 × 길이이고 길이는 식서 방향입니다.";
+    }
+
+    @Override
+    public String bagPiece(String patches, String piece, String size) {
+        return "천 " + piece + ", " + size + "(" + patches + ")";
+    }
+
+    @Override
+    public String bagSlips() {
+        return "봉투 쪽지";
+    }
+
+    @Override
+    public String bagTitle(String n, String name) {
+        return "봉투 " + n + ", " + name;
+    }
+
+    @Override
     public String beforeTitle() {
         return "자르기 전에";
     }
@@ -256,6 +286,66 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String kitsBuy(String name, String what) {
+        return name + ": " + what + ".";
+    }
+
+    @Override
+    public String kitsEach(String shared) {
+        return (shared.equals("yes") ? "천은 한 봉투에만 있습니다. 둘이 나누어 쓰는 것만은 첫째 사람이 먼저 자릅니다." : "천은 한 봉투에만 있어 아무도 기다리지 않습니다.");
+    }
+
+    @Override
+    public String kitsFirst(String of, String piece, String size, String who) {
+        return Particles.fitted(who + "이(가) 천 " + of + "을(를) 먼저 자르고, 남은 " + size + "이(가) 천 " + piece + "이(가) 됩니다.");
+    }
+
+    @Override
+    public String kitsHanded(String of, String piece, String who) {
+        return Particles.fitted("천 " + piece + "은(는) " + who + "이(가) 천 " + of + "에서 남긴 것입니다. " + who + " 다음에 자르세요.");
+    }
+
+    @Override
+    public String kitsLacks(String made, String name, String why) {
+        return name + ": " + (made.equals("no") ? "아무것도 만들 수 없었습니다." : "바란 대로가 아닙니다.") + " " + why;
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "만들 수 있는 가장 가까운 것입니다. 살 것 목록을 보세요.";
+    }
+
+    @Override
+    public String kitsQuarters(int n) {
+        return "팻쿼터 " + n + "장";
+    }
+
+    @Override
+    public String kitsRunning(int n) {
+        return "보자기 " + n + "개의 꾸러미";
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "꾸러미";
+    }
+
+    @Override
+    public String kitsWay(String goods, String unit) {
+        return (goods.equals("FAT_QUARTERS") ? "" + (unit.equals("in") ? "팻쿼터로(적어도 18 × 20 in)" : "팻쿼터로(적어도 45 × 50 cm)") : goods.equals("NARROW_BOLT") ? "" + (unit.equals("in") ? "너비 44 in 원단에서(식서 사이 40 in)" : "너비 110 cm 원단에서(식서 사이 102 cm)") : "" + (unit.equals("in") ? "너비 60 in 원단에서(식서 사이 58 in)" : "너비 150 cm 원단에서(식서 사이 145 cm)"));
+    }
+
+    @Override
+    public String kitsWorst(int n) {
+        return (n == 0 ? "이은 띠가 하나도 없습니다." : "이음은 한 사람에 " + n + "곳까지입니다.");
+    }
+
+    @Override
+    public String kitsYards(String n, String way) {
+        return n + " 야드" + "";
+    }
+
+    @Override
     public String labelHearth() {
         return "중심";
     }
@@ -313,6 +403,26 @@ public final class KoreanPrinting implements PrintingWords {
     @Override
     public String matTitle(String all, String made, String piece) {
         return "재단판 위의 천 " + piece + ", 재단 " + all + "번 가운데 " + made + "번 함";
+    }
+
+    @Override
+    public String measuringPrint() {
+        return "100 %로, 쪽에 맞추지 않고 인쇄하세요. 천 사이에 평평하게 놓으세요.";
+    }
+
+    @Override
+    public String measuringRuler() {
+        return "가는 선에 자를 대어 보세요. 20 cm(7 7/8 in)여야 합니다.";
+    }
+
+    @Override
+    public String measuringSay() {
+        return "아니면 사진을 보낼 때 길이를 적으세요.";
+    }
+
+    @Override
+    public String measuringTitle() {
+        return "측정지";
     }
 
     @Override
@@ -421,6 +531,26 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String shopNoWay() {
+        return "천 한 가지를 아무리 더해도 만들 방법을 찾지 못했습니다.";
+    }
+
+    @Override
+    public String shopNone() {
+        return "없습니다. 모두 가진 천으로 자를 수 있습니다. 실과 도구는 안내서마다 적혀 있습니다.";
+    }
+
+    @Override
+    public String shopTitle() {
+        return "살 것";
+    }
+
+    @Override
+    public String shopWays() {
+        return "다음 가운데 하나면, 남는 천과 함께 넉넉합니다. 하나하나 계획해 보았습니다. 산 천은 자르기 전에 빨아 다리세요.";
+    }
+
+    @Override
     public String slipsHow() {
         return "점선을 따라 오립니다. 조각을 자르면 바로 보자기의 앞면이 될 쪽에 꽂습니다. 화살표는 보자기의 위를 가리킵니다.";
     }
@@ -518,6 +648,31 @@ public final class KoreanPrinting implements PrintingWords {
     @Override
     public String tableWraps() {
         return "감쌈";
+    }
+
+    @Override
+    public String teacherAbout(int joins, int patches, int pieces, String size, String title) {
+        return title + ", " + size + ": " + "천 " + pieces + "장" + "에서 " + "조각 " + patches + "개" + (joins == 0 ? "" : ", 이음 " + joins + "곳") + ".";
+    }
+
+    @Override
+    public String teacherDot() {
+        return "보자기의 점은 가장 여러 겹이 만나는 곳입니다. 그곳을 박을 때는 스팀으로 다리고 손바퀴를 돌리게 하세요.";
+    }
+
+    @Override
+    public String teacherNoCross() {
+        return "서로 엇갈리는 솔기가 없습니다.";
+    }
+
+    @Override
+    public String teacherThick(int count, int places, String plies, String steps) {
+        return "가장 두꺼운 곳: " + "" + places + "곳" + "에서 " + plies + "겹, " + "" + steps + "단계에서" + " 박습니다.";
+    }
+
+    @Override
+    public String teacherTitle() {
+        return "가르치는 사람에게";
     }
 
     @Override

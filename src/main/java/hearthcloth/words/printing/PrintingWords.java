@@ -11,6 +11,18 @@ public interface PrintingWords {
 
     String altStep(String added, String step, String work);
 
+    String bagAbout(String size, String title);
+
+    String bagFor(String gift, String size, String title);
+
+    String bagHow();
+
+    String bagPiece(String patches, String piece, String size);
+
+    String bagSlips();
+
+    String bagTitle(String n, String name);
+
     String beforeTitle();
 
     String boxMeasure();
@@ -103,6 +115,30 @@ public interface PrintingWords {
 
     String item(String topic, String words);
 
+    String kitsBuy(String name, String what);
+
+    String kitsEach(String shared);
+
+    String kitsFirst(String of, String piece, String size, String who);
+
+    String kitsHanded(String of, String piece, String who);
+
+    String kitsLacks(String made, String name, String why);
+
+    String kitsNearest();
+
+    String kitsQuarters(int n);
+
+    String kitsRunning(int n);
+
+    String kitsTitle();
+
+    String kitsWay(String goods, String unit);
+
+    String kitsWorst(int n);
+
+    String kitsYards(String n, String way);
+
     String labelHearth();
 
     String labelOffcut(String number);
@@ -126,6 +162,14 @@ public interface PrintingWords {
     String matStays();
 
     String matTitle(String all, String made, String piece);
+
+    String measuringPrint();
+
+    String measuringRuler();
+
+    String measuringSay();
+
+    String measuringTitle();
 
     String needsTitle();
 
@@ -169,6 +213,14 @@ public interface PrintingWords {
 
     String sewTitle();
 
+    String shopNoWay();
+
+    String shopNone();
+
+    String shopTitle();
+
+    String shopWays();
+
     String slipsHow();
 
     String slipsRunning(String title);
@@ -208,6 +260,16 @@ public interface PrintingWords {
     String tableTitle();
 
     String tableWraps();
+
+    String teacherAbout(int joins, int patches, int pieces, String size, String title);
+
+    String teacherDot();
+
+    String teacherNoCross();
+
+    String teacherThick(int count, int places, String plies, String steps);
+
+    String teacherTitle();
 
     String thickTitle();
 

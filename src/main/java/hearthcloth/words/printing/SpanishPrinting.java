@@ -24,6 +24,36 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
+    public String bagAbout(String size, String title) {
+        return title + ", " + size + ".";
+    }
+
+    @Override
+    public String bagFor(String gift, String size, String title) {
+        return title + ", " + size + ". Para " + gift + ".";
+    }
+
+    @Override
+    public String bagHow() {
+        return "Corte por las líneas de puntos y ponga cada papeleta en su bolsa, con los trozos que nombra. Los tamaños son ancho × largo, el largo a lo largo del orillo.";
+    }
+
+    @Override
+    public String bagPiece(String patches, String piece, String size) {
+        return "trozo " + piece + ", " + size + " (" + patches + ")";
+    }
+
+    @Override
+    public String bagSlips() {
+        return "Papeletas de las bolsas";
+    }
+
+    @Override
+    public String bagTitle(String n, String name) {
+        return "Bolsa " + n + ", " + name;
+    }
+
+    @Override
     public String beforeTitle() {
         return "Antes de cortar";
     }
@@ -254,6 +284,66 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
+    public String kitsBuy(String name, String what) {
+        return name + ": " + what + ".";
+    }
+
+    @Override
+    public String kitsEach(String shared) {
+        return "Cada trozo está en una sola bolsa" + (shared.equals("yes") ? ", salvo los que comparten dos: ahí corta primero uno y después otro." : "; nadie tiene que esperar a nadie.");
+    }
+
+    @Override
+    public String kitsFirst(String of, String piece, String size, String who) {
+        return who + " corta primero el trozo " + of + "; lo que queda, " + size + ", será el trozo " + piece + ".";
+    }
+
+    @Override
+    public String kitsHanded(String of, String piece, String who) {
+        return "El trozo " + piece + " es lo que " + who + " deja del trozo " + of + ": córtelo después de " + who + ".";
+    }
+
+    @Override
+    public String kitsLacks(String made, String name, String why) {
+        return name + ": " + (made.equals("no") ? "no se pudo hacer nada." : "no como se pidió.") + " " + why;
+    }
+
+    @Override
+    public String kitsNearest() {
+        return "Es lo más parecido que se pudo hacer; vea la lista de compras.";
+    }
+
+    @Override
+    public String kitsQuarters(int n) {
+        return (n == 1 ? "" + n + " cuarto (fat quarter)" : "" + n + " cuartos (fat quarters)");
+    }
+
+    @Override
+    public String kitsRunning(int n) {
+        return "Lotes para " + (n == 1 ? "" + n + " paño" : "" + n + " paños");
+    }
+
+    @Override
+    public String kitsTitle() {
+        return "Lotes";
+    }
+
+    @Override
+    public String kitsWay(String goods, String unit) {
+        return (goods.equals("FAT_QUARTERS") ? "" + (unit.equals("in") ? "En cuartos (18 × 20 in como mínimo)" : "En cuartos (45 × 50 cm como mínimo)") : goods.equals("NARROW_BOLT") ? "" + (unit.equals("in") ? "De la pieza, 44 in de ancho (40 in entre orillos)" : "De la pieza, 110 cm de ancho (102 cm entre orillos)") : "" + (unit.equals("in") ? "De la pieza, 60 in de ancho (58 in entre orillos)" : "De la pieza, 150 cm de ancho (145 cm entre orillos)"));
+    }
+
+    @Override
+    public String kitsWorst(int n) {
+        return (n == 0 ? "Ninguna tira va unida." : n == 1 ? "Nadie tiene más de " + n + " unión." : "Nadie tiene más de " + n + " uniones.");
+    }
+
+    @Override
+    public String kitsYards(String n, String way) {
+        return n + " " + (way.equals("part") ? "de yarda" : way.equals("one") ? "yarda" : "yardas");
+    }
+
+    @Override
     public String labelHearth() {
         return "centro";
     }
@@ -311,6 +401,26 @@ public final class SpanishPrinting implements PrintingWords {
     @Override
     public String matTitle(String all, String made, String piece) {
         return "Trozo " + piece + " en la base, " + made + " de " + all + " cortes hechos";
+    }
+
+    @Override
+    public String measuringPrint() {
+        return "Imprimir al 100 %, sin ajustar. Ponerla plana entre los trozos.";
+    }
+
+    @Override
+    public String measuringRuler() {
+        return "Ponga una regla en la línea fina: 20 cm (7 7/8 in).";
+    }
+
+    @Override
+    public String measuringSay() {
+        return "Si no, diga cuánto mide al enviar la foto.";
+    }
+
+    @Override
+    public String measuringTitle() {
+        return "Hoja de medir";
     }
 
     @Override
@@ -419,6 +529,26 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
+    public String shopNoWay() {
+        return "Por mucho que se añadiera de una tela, no se halló cómo hacerlos.";
+    }
+
+    @Override
+    public String shopNone() {
+        return "Nada: todos los paños salen de lo que hay. El hilo y los útiles se nombran en cada guía.";
+    }
+
+    @Override
+    public String shopTitle() {
+        return "Lista de compras";
+    }
+
+    @Override
+    public String shopWays() {
+        return "Basta con una de estas maneras, junto con lo que dejan los demás. Todas se probaron: los paños se planearon con ellas. Lave y planche lo que compre antes de cortar.";
+    }
+
+    @Override
     public String slipsHow() {
         return "Cortar por las líneas discontinuas. Prender cada etiqueta a su pieza en cuanto se corta, en la cara que será el anverso del paño. La flecha señala la parte de arriba del paño.";
     }
@@ -465,7 +595,7 @@ public final class SpanishPrinting implements PrintingWords {
 
     @Override
     public String tableAlone(String alone, String measure) {
-        return measure + "; la tira sola " + alone;
+        return measure + "; tira " + alone;
     }
 
     @Override
@@ -475,7 +605,7 @@ public final class SpanishPrinting implements PrintingWords {
 
     @Override
     public String tableJoin(String n, String what) {
-        return what + " (unir antes sus " + n + " partes)";
+        return what + " (antes, sus " + n + " partes)";
     }
 
     @Override
@@ -516,6 +646,31 @@ public final class SpanishPrinting implements PrintingWords {
     @Override
     public String tableWraps() {
         return "Envuelve";
+    }
+
+    @Override
+    public String teacherAbout(int joins, int patches, int pieces, String size, String title) {
+        return title + ", " + size + ": " + (patches == 1 ? "" + patches + " pieza" : "" + patches + " piezas") + " de " + (pieces == 1 ? "" + pieces + " trozo" : "" + pieces + " trozos") + (joins == 0 ? "" : joins == 1 ? ", " + joins + " unión" : ", " + joins + " uniones") + ".";
+    }
+
+    @Override
+    public String teacherDot() {
+        return "Un punto en un paño marca dónde se juntan más capas. Que ahí se planche con vapor y se gire el volante a mano.";
+    }
+
+    @Override
+    public String teacherNoCross() {
+        return "Ninguna costura cruza otra.";
+    }
+
+    @Override
+    public String teacherThick(int count, int places, String plies, String steps) {
+        return "Lo más grueso: " + plies + " capas en " + (places == 1 ? "" + places + " sitio" : "" + places + " sitios") + ", cosidas en " + (count == 1 ? "el paso " + steps : "los pasos " + steps) + ".";
+    }
+
+    @Override
+    public String teacherTitle() {
+        return "Para quien enseña";
     }
 
     @Override

@@ -12,12 +12,16 @@ import hearthcloth.words.printing.EnglishPrinting;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.reading.EnglishReading;
 import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.refusing.EnglishRefusing;
+import hearthcloth.words.refusing.RefusingWords;
 import hearthcloth.words.reporting.EnglishReporting;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.ruling.EnglishRuling;
 import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.EnglishSewing;
 import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.storing.EnglishStoring;
+import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.EnglishTying;
 import hearthcloth.words.tying.TyingWords;
 
@@ -55,6 +59,11 @@ public final class EnglishRooms implements Rooms {
     }
 
     @Override
+    public RefusingWords refusing() {
+        return new EnglishRefusing();
+    }
+
+    @Override
     public ReportingWords reporting() {
         return new EnglishReporting();
     }
@@ -67,6 +76,11 @@ public final class EnglishRooms implements Rooms {
     @Override
     public SewingWords sewing() {
         return new EnglishSewing();
+    }
+
+    @Override
+    public StoringWords storing() {
+        return new EnglishStoring();
     }
 
     @Override

@@ -12,12 +12,16 @@ import hearthcloth.words.printing.FrenchPrinting;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.reading.FrenchReading;
 import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.refusing.FrenchRefusing;
+import hearthcloth.words.refusing.RefusingWords;
 import hearthcloth.words.reporting.FrenchReporting;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.ruling.FrenchRuling;
 import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.FrenchSewing;
 import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.storing.FrenchStoring;
+import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.FrenchTying;
 import hearthcloth.words.tying.TyingWords;
 
@@ -55,6 +59,11 @@ public final class FrenchRooms implements Rooms {
     }
 
     @Override
+    public RefusingWords refusing() {
+        return new FrenchRefusing();
+    }
+
+    @Override
     public ReportingWords reporting() {
         return new FrenchReporting();
     }
@@ -67,6 +76,11 @@ public final class FrenchRooms implements Rooms {
     @Override
     public SewingWords sewing() {
         return new FrenchSewing();
+    }
+
+    @Override
+    public StoringWords storing() {
+        return new FrenchStoring();
     }
 
     @Override

@@ -12,12 +12,16 @@ import hearthcloth.words.printing.GermanPrinting;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.reading.GermanReading;
 import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.refusing.GermanRefusing;
+import hearthcloth.words.refusing.RefusingWords;
 import hearthcloth.words.reporting.GermanReporting;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.ruling.GermanRuling;
 import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.GermanSewing;
 import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.storing.GermanStoring;
+import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.GermanTying;
 import hearthcloth.words.tying.TyingWords;
 
@@ -55,6 +59,11 @@ public final class GermanRooms implements Rooms {
     }
 
     @Override
+    public RefusingWords refusing() {
+        return new GermanRefusing();
+    }
+
+    @Override
     public ReportingWords reporting() {
         return new GermanReporting();
     }
@@ -67,6 +76,11 @@ public final class GermanRooms implements Rooms {
     @Override
     public SewingWords sewing() {
         return new GermanSewing();
+    }
+
+    @Override
+    public StoringWords storing() {
+        return new GermanStoring();
     }
 
     @Override

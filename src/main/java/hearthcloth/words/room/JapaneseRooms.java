@@ -12,12 +12,16 @@ import hearthcloth.words.printing.JapanesePrinting;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.reading.JapaneseReading;
 import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.refusing.JapaneseRefusing;
+import hearthcloth.words.refusing.RefusingWords;
 import hearthcloth.words.reporting.JapaneseReporting;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.ruling.JapaneseRuling;
 import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.JapaneseSewing;
 import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.storing.JapaneseStoring;
+import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.JapaneseTying;
 import hearthcloth.words.tying.TyingWords;
 
@@ -55,6 +59,11 @@ public final class JapaneseRooms implements Rooms {
     }
 
     @Override
+    public RefusingWords refusing() {
+        return new JapaneseRefusing();
+    }
+
+    @Override
     public ReportingWords reporting() {
         return new JapaneseReporting();
     }
@@ -67,6 +76,11 @@ public final class JapaneseRooms implements Rooms {
     @Override
     public SewingWords sewing() {
         return new JapaneseSewing();
+    }
+
+    @Override
+    public StoringWords storing() {
+        return new JapaneseStoring();
     }
 
     @Override

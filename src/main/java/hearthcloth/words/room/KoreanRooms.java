@@ -12,12 +12,16 @@ import hearthcloth.words.printing.KoreanPrinting;
 import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.reading.KoreanReading;
 import hearthcloth.words.reading.ReadingWords;
+import hearthcloth.words.refusing.KoreanRefusing;
+import hearthcloth.words.refusing.RefusingWords;
 import hearthcloth.words.reporting.KoreanReporting;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.ruling.KoreanRuling;
 import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.KoreanSewing;
 import hearthcloth.words.sewing.SewingWords;
+import hearthcloth.words.storing.KoreanStoring;
+import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.KoreanTying;
 import hearthcloth.words.tying.TyingWords;
 
@@ -55,6 +59,11 @@ public final class KoreanRooms implements Rooms {
     }
 
     @Override
+    public RefusingWords refusing() {
+        return new KoreanRefusing();
+    }
+
+    @Override
     public ReportingWords reporting() {
         return new KoreanReporting();
     }
@@ -67,6 +76,11 @@ public final class KoreanRooms implements Rooms {
     @Override
     public SewingWords sewing() {
         return new KoreanSewing();
+    }
+
+    @Override
+    public StoringWords storing() {
+        return new KoreanStoring();
     }
 
     @Override

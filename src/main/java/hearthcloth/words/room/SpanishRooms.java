@@ -12,12 +12,16 @@ import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.printing.SpanishPrinting;
 import hearthcloth.words.reading.ReadingWords;
 import hearthcloth.words.reading.SpanishReading;
+import hearthcloth.words.refusing.RefusingWords;
+import hearthcloth.words.refusing.SpanishRefusing;
 import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.reporting.SpanishReporting;
 import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.ruling.SpanishRuling;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.sewing.SpanishSewing;
+import hearthcloth.words.storing.SpanishStoring;
+import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.SpanishTying;
 import hearthcloth.words.tying.TyingWords;
 
@@ -55,6 +59,11 @@ public final class SpanishRooms implements Rooms {
     }
 
     @Override
+    public RefusingWords refusing() {
+        return new SpanishRefusing();
+    }
+
+    @Override
     public ReportingWords reporting() {
         return new SpanishReporting();
     }
@@ -67,6 +76,11 @@ public final class SpanishRooms implements Rooms {
     @Override
     public SewingWords sewing() {
         return new SpanishSewing();
+    }
+
+    @Override
+    public StoringWords storing() {
+        return new SpanishStoring();
     }
 
     @Override

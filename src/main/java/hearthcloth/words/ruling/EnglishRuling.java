@@ -4,6 +4,16 @@ package hearthcloth.words.ruling;
 public final class EnglishRuling implements RulingWords {
 
     @Override
+    public String asked() {
+        return "hearth, bars and rounds as wished";
+    }
+
+    @Override
+    public String askedGift(String gift, String tie) {
+        return gift + ", " + tie;
+    }
+
+    @Override
     public String bars(String rule) {
         return "The bars round it are " + rule + ".";
     }
@@ -166,6 +176,11 @@ public final class EnglishRuling implements RulingWords {
     @Override
     public String size(String rule) {
         return "The cloth is " + rule + ".";
+    }
+
+    @Override
+    public String suited(String tie) {
+        return (tie.equals("FOUR_CORNER") ? "boxes, tiered and heavy things" : tie.equals("EDGE_ALONG_EDGE") ? "boxes on a large cloth" : tie.equals("ERRAND") ? "boxes carried by hand" : tie.equals("FLAT") ? "flat boxes and folded garments, without a knot" : tie.equals("TWO_KNOT") ? "long boxes and rolled mats" : tie.equals("ONE_BOTTLE") ? "a bottle standing up" : tie.equals("TWO_BOTTLES") ? "two like bottles" : tie.equals("ROUND") ? "balls, melons, round things" : tie.equals("BOOKS") ? "two like books" : "bolts of cloth, tubes, canisters");
     }
 
     @Override

@@ -4,6 +4,16 @@ package hearthcloth.words.ruling;
 public final class FrenchRuling implements RulingWords {
 
     @Override
+    public String asked() {
+        return "pièce centrale, bandes et tours comme demandé";
+    }
+
+    @Override
+    public String askedGift(String gift, String tie) {
+        return gift + ", " + tie;
+    }
+
+    @Override
     public String bars(String rule) {
         return "Bandes autour : " + rule + ".";
     }
@@ -166,6 +176,11 @@ public final class FrenchRuling implements RulingWords {
     @Override
     public String size(String rule) {
         return "Taille du carré : " + rule + ".";
+    }
+
+    @Override
+    public String suited(String tie) {
+        return (tie.equals("FOUR_CORNER") ? "boîtes, objets empilés ou lourds" : tie.equals("EDGE_ALONG_EDGE") ? "boîtes sur un grand carré" : tie.equals("ERRAND") ? "boîtes portées à la main" : tie.equals("FLAT") ? "boîtes plates et vêtements pliés, sans nœud" : tie.equals("TWO_KNOT") ? "boîtes longues et nattes roulées" : tie.equals("ONE_BOTTLE") ? "une bouteille debout" : tie.equals("TWO_BOTTLES") ? "deux bouteilles pareilles" : tie.equals("ROUND") ? "balles, melons, objets ronds" : tie.equals("BOOKS") ? "deux livres pareils" : "coupons roulés, tubes, boîtes rondes");
     }
 
     @Override

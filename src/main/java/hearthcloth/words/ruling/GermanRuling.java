@@ -4,6 +4,16 @@ package hearthcloth.words.ruling;
 public final class GermanRuling implements RulingWords {
 
     @Override
+    public String asked() {
+        return "Mittelstück, Streifen und Runden wie gewünscht";
+    }
+
+    @Override
+    public String askedGift(String gift, String tie) {
+        return gift + ", " + tie;
+    }
+
+    @Override
     public String bars(String rule) {
         return "Streifen darum herum: " + rule + ".";
     }
@@ -166,6 +176,11 @@ public final class GermanRuling implements RulingWords {
     @Override
     public String size(String rule) {
         return "Größe des Tuchs: " + rule + ".";
+    }
+
+    @Override
+    public String suited(String tie) {
+        return (tie.equals("FOUR_CORNER") ? "Schachteln, Gestapeltes und Schweres" : tie.equals("EDGE_ALONG_EDGE") ? "Schachteln auf einem großen Tuch" : tie.equals("ERRAND") ? "Schachteln, die man in der Hand trägt" : tie.equals("FLAT") ? "flache Schachteln und gefaltete Kleidung, ohne Knoten" : tie.equals("TWO_KNOT") ? "lange Schachteln und gerollte Matten" : tie.equals("ONE_BOTTLE") ? "eine stehende Flasche" : tie.equals("TWO_BOTTLES") ? "zwei gleiche Flaschen" : tie.equals("ROUND") ? "Bälle, Melonen, Rundes" : tie.equals("BOOKS") ? "zwei gleiche Bücher" : "Stoffballen, Röhren, Dosen");
     }
 
     @Override

@@ -4,6 +4,16 @@ package hearthcloth.words.ruling;
 public final class JapaneseRuling implements RulingWords {
 
     @Override
+    public String asked() {
+        return "望みどおりの中心布、ストリップ、周";
+    }
+
+    @Override
+    public String askedGift(String gift, String tie) {
+        return gift + "、" + tie;
+    }
+
+    @Override
     public String bars(String rule) {
         return "周りのストリップ: " + rule + "。";
     }
@@ -166,6 +176,11 @@ public final class JapaneseRuling implements RulingWords {
     @Override
     public String size(String rule) {
         return "布の大きさ: " + rule + "。";
+    }
+
+    @Override
+    public String suited(String tie) {
+        return (tie.equals("FOUR_CORNER") ? "箱、重ねたもの、重いもの" : tie.equals("EDGE_ALONG_EDGE") ? "大きな布に置いた箱" : tie.equals("ERRAND") ? "手に持って運ぶ箱" : tie.equals("FLAT") ? "平たい箱とたたんだ服（結ばない）" : tie.equals("TWO_KNOT") ? "長い箱と巻いたござ" : tie.equals("ONE_BOTTLE") ? "立てた瓶" : tie.equals("TWO_BOTTLES") ? "同じ瓶 2 本" : tie.equals("ROUND") ? "ボール、メロン、丸いもの" : tie.equals("BOOKS") ? "同じ大きさの本 2 冊" : "巻いた布、筒、缶");
     }
 
     @Override

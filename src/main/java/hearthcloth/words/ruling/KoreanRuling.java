@@ -6,6 +6,16 @@ import hearthcloth.words.korean.Particles;
 public final class KoreanRuling implements RulingWords {
 
     @Override
+    public String asked() {
+        return "바란 대로의 중심 조각, 띠, 둘레";
+    }
+
+    @Override
+    public String askedGift(String gift, String tie) {
+        return gift + ", " + tie;
+    }
+
+    @Override
     public String bars(String rule) {
         return "둘레의 띠: " + rule + ".";
     }
@@ -168,6 +178,11 @@ public final class KoreanRuling implements RulingWords {
     @Override
     public String size(String rule) {
         return "보자기 크기: " + rule + ".";
+    }
+
+    @Override
+    public String suited(String tie) {
+        return (tie.equals("FOUR_CORNER") ? "상자, 쌓은 것, 무거운 것" : tie.equals("EDGE_ALONG_EDGE") ? "큰 보자기에 놓은 상자" : tie.equals("ERRAND") ? "손에 들고 가는 상자" : tie.equals("FLAT") ? "납작한 상자와 갠 옷(매듭 없음)" : tie.equals("TWO_KNOT") ? "긴 상자와 돗자리" : tie.equals("ONE_BOTTLE") ? "세워 놓은 병" : tie.equals("TWO_BOTTLES") ? "같은 병 두 개" : tie.equals("ROUND") ? "공, 멜론, 둥근 것" : tie.equals("BOOKS") ? "같은 크기의 책 두 권" : "말아 놓은 천, 통, 원통형 용기");
     }
 
     @Override

@@ -3,6 +3,10 @@ package hearthcloth.words.ruling;
 /** What is said in the room of ruling, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface RulingWords {
 
+    String asked();
+
+    String askedGift(String gift, String tie);
+
     String bars(String rule);
 
     String bendBars(String rule, String widths);
@@ -68,6 +72,8 @@ public interface RulingWords {
     String sewn(String corner, String first, String narrow, String seam, String second, String wide);
 
     String size(String rule);
+
+    String suited(String tie);
 
     String tie(String tie);
 }

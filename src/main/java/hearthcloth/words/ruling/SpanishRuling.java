@@ -4,6 +4,16 @@ package hearthcloth.words.ruling;
 public final class SpanishRuling implements RulingWords {
 
     @Override
+    public String asked() {
+        return "pieza central, tiras y vueltas como se pidió";
+    }
+
+    @Override
+    public String askedGift(String gift, String tie) {
+        return gift + ", " + tie;
+    }
+
+    @Override
     public String bars(String rule) {
         return "Tiras alrededor: " + rule + ".";
     }
@@ -166,6 +176,11 @@ public final class SpanishRuling implements RulingWords {
     @Override
     public String size(String rule) {
         return "Tamaño del paño: " + rule + ".";
+    }
+
+    @Override
+    public String suited(String tie) {
+        return (tie.equals("FOUR_CORNER") ? "cajas, cosas apiladas o pesadas" : tie.equals("EDGE_ALONG_EDGE") ? "cajas en un paño grande" : tie.equals("ERRAND") ? "cajas que se llevan en la mano" : tie.equals("FLAT") ? "cajas planas y ropa doblada, sin nudo" : tie.equals("TWO_KNOT") ? "cajas largas y esteras enrolladas" : tie.equals("ONE_BOTTLE") ? "una botella de pie" : tie.equals("TWO_BOTTLES") ? "dos botellas iguales" : tie.equals("ROUND") ? "pelotas, melones, cosas redondas" : tie.equals("BOOKS") ? "dos libros iguales" : "rollos de tela, tubos, botes");
     }
 
     @Override

@@ -59,6 +59,10 @@ public final class MendingSentences implements Room {
         return new Sentence(ROOM, "no.large");
     }
 
+    public static Sentence noLeft() {
+        return new Sentence(ROOM, "no.left");
+    }
+
     public static Sentence noNothing() {
         return new Sentence(ROOM, "no.nothing");
     }
@@ -151,6 +155,7 @@ public final class MendingSentences implements Room {
             case "hearth" -> "";
             case "no.bar" -> "t";
             case "no.large" -> "";
+            case "no.left" -> "";
             case "no.nothing" -> "";
             case "no.short" -> "t";
             case "no.work" -> "";
@@ -189,6 +194,7 @@ public final class MendingSentences implements Room {
             case "hearth" -> words.hearth();
             case "no.bar" -> words.noBar(sentence.text(0, voice));
             case "no.large" -> words.noLarge();
+            case "no.left" -> words.noLeft();
             case "no.nothing" -> words.noNothing();
             case "no.short" -> words.noShort(sentence.text(0, voice));
             case "no.work" -> words.noWork();

@@ -11,6 +11,14 @@ public final class RulingSentences implements Room {
 
     private RulingSentences() {}
 
+    public static Sentence asked() {
+        return new Sentence(ROOM, "asked");
+    }
+
+    public static Sentence askedGift(Argument gift, Argument tie) {
+        return new Sentence(ROOM, "asked.gift", gift, tie);
+    }
+
     public static Sentence bars(Argument rule) {
         return new Sentence(ROOM, "bars", rule);
     }
@@ -143,6 +151,10 @@ public final class RulingSentences implements Room {
         return new Sentence(ROOM, "size", rule);
     }
 
+    public static Sentence suited(String tie) {
+        return new Sentence(ROOM, "suited", new Argument.Text(tie));
+    }
+
     public static Sentence tie(String tie) {
         return new Sentence(ROOM, "tie", new Argument.Text(tie));
     }
@@ -155,6 +167,8 @@ public final class RulingSentences implements Room {
     @Override
     public @Nullable String kinds(String key) {
         return switch (key) {
+            case "asked" -> "";
+            case "asked.gift" -> "tt";
             case "bars" -> "t";
             case "bend.bars" -> "tt";
             case "bend.colours" -> "wtt";
@@ -188,6 +202,7 @@ public final class RulingSentences implements Room {
             case "seam" -> "tw";
             case "sewn" -> "wttttt";
             case "size" -> "t";
+            case "suited" -> "w";
             case "tie" -> "w";
             default -> null;
         };
@@ -197,6 +212,8 @@ public final class RulingSentences implements Room {
     public String said(Sentence sentence, Voice voice) {
         RulingWords words = voice.rooms().ruling();
         return switch (sentence.key()) {
+            case "asked" -> words.asked();
+            case "asked.gift" -> words.askedGift(sentence.text(0, voice), sentence.text(1, voice));
             case "bars" -> words.bars(sentence.text(0, voice));
             case "bend.bars" -> words.bendBars(sentence.text(0, voice), sentence.text(1, voice));
             case "bend.colours" -> words.bendColours(sentence.word(0), sentence.text(1, voice), sentence.text(2, voice));
@@ -230,6 +247,7 @@ public final class RulingSentences implements Room {
             case "seam" -> words.seam(sentence.text(0, voice), sentence.word(1));
             case "sewn" -> words.sewn(sentence.word(0), sentence.text(1, voice), sentence.text(2, voice), sentence.text(3, voice), sentence.text(4, voice), sentence.text(5, voice));
             case "size" -> words.size(sentence.text(0, voice));
+            case "suited" -> words.suited(sentence.word(0));
             case "tie" -> words.tie(sentence.word(0));
             default -> throw new IllegalStateException("no message " + sentence.key());
         };

@@ -844,6 +844,11 @@ public final class EnglishStashing implements StashingWords {
     }
 
     @Override
+    public String tableUnknown() {
+        return "colour not known yet: tap to choose";
+    }
+
+    @Override
     public String title() {
         return "What have you got?";
     }

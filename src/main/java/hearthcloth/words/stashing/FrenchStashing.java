@@ -844,6 +844,11 @@ public final class FrenchStashing implements StashingWords {
     }
 
     @Override
+    public String tableUnknown() {
+        return "couleur pas encore connue : touchez pour choisir";
+    }
+
+    @Override
     public String title() {
         return "Qu’avez-vous ?";
     }

@@ -844,6 +844,11 @@ public final class GermanStashing implements StashingWords {
     }
 
     @Override
+    public String tableUnknown() {
+        return "Farbe noch unbekannt: zum Wählen antippen";
+    }
+
+    @Override
     public String title() {
         return "Was hast du da?";
     }

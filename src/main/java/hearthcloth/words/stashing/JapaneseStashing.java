@@ -844,6 +844,11 @@ public final class JapaneseStashing implements StashingWords {
     }
 
     @Override
+    public String tableUnknown() {
+        return "色が未定：押して選ぶ";
+    }
+
+    @Override
     public String title() {
         return "どんな布がありますか？";
     }

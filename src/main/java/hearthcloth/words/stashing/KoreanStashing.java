@@ -846,6 +846,11 @@ public final class KoreanStashing implements StashingWords {
     }
 
     @Override
+    public String tableUnknown() {
+        return "색을 아직 모름: 눌러서 고르기";
+    }
+
+    @Override
     public String title() {
         return "어떤 천이 있나요?";
     }

@@ -844,6 +844,11 @@ public final class SpanishStashing implements StashingWords {
     }
 
     @Override
+    public String tableUnknown() {
+        return "color aún sin saber: toque para elegir";
+    }
+
+    @Override
     public String title() {
         return "¿Qué tiene?";
     }

@@ -353,6 +353,8 @@ public interface StashingWords {
 
     String tableTap();
 
+    String tableUnknown();
+
     String title();
 
     String titleWays();

@@ -6,6 +6,7 @@ import hearthcloth.stash.Arrivals;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -51,7 +52,7 @@ public record PiecesTaken(PhotoSorting sorting, Set<String> taken, Ruler ruler) 
      * @param names what each fabric is called in the stash, in the order of what was coming
      * @param notes for the maker, in sentences
      */
-    public record Arrived(List<Piece> pieces, List<String> keys, List<String> names, List<String> notes) {
+    public record Arrived(List<Piece> pieces, List<String> keys, List<String> names, List<Sentence> notes) {
         public Arrived {
             pieces = List.copyOf(pieces);
             keys = List.copyOf(keys);

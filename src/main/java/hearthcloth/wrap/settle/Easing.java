@@ -17,22 +17,29 @@ final class Easing {
     private static final double DEEP = 3.6;
 
     private static final double WIDE = 62;
-    private static final double TIGHT = 10;
     private static final double FOLDS = 13;
 
     /** What share of the way up to the strand of the knot the cloth itself goes, and how far off that begins. */
     private static final double UP = 0.55;
 
-    private static final double BEGINS = 0.9;
+    /** That many diameters of a gathered end, and at most halfway to the middle of the cloth. */
+    private static final double BEGINS = 7;
+
+    private static final double HALFWAY = 0.5;
+
+    /** So steep cloth rises at most, and so deep it gathers for its distance, that it need not stretch. */
+    private static final double STEEP = 0.12;
+
+    private static final double SHALLOW = 0.016;
 
     /** A knot farther off than this many gathered ends does not draw cloth up. */
     private static final double FARTHEST = 4;
 
     private static final int ROUNDS = 16;
-    private static final int PULLS = 160;
+    private static final int PULLS = 320;
 
     /** Threads give about this share before they are pulled straight; see the limits of {@code wrap.drape}. */
-    private static final double GIVES = 0.01;
+    private static final double GIVES = 0.008;
 
     /** The cosine of the turn from which two pieces meet in an edge. */
     private static final double TURN = 0.87;
@@ -96,13 +103,14 @@ final class Easing {
         if (up.length() > FARTHEST * knot.bunch() || lead.from().to(web.cloth.get(nearest)) > knot.bunch()) {
             return;
         }
-        double reach = 8 * knot.bunch() * BEGINS;
+        double reach = Math.min(BEGINS * knot.bunch(), HALFWAY * Math.sqrt(lead.from().dot(lead.from())));
+        double high = Math.min(UP, STEEP * reach / Math.max(1e-9, up.length()));
         for (int k = 0; k < web.points(); k++) {
             Point off = web.cloth.get(k).minus(lead.from());
             double away = Math.sqrt(off.dot(off));
             if (web.isEased(k) && away < 3 * WIDE * scale && off.dot(lead.axis()) < knot.bunch()) {
                 double share = Math.max(0, 1 - away / reach);
-                web.move(k, up.times(UP * share * share * (3 - 2 * share)));
+                web.move(k, up.times(high * share * share * (3 - 2 * share)));
                 web.move(k, web.out(k).times(folds(off, lead, away)));
             }
         }
@@ -112,7 +120,7 @@ final class Easing {
     private double folds(Point off, ReefKnot.Lead lead, double away) {
         double angle = StrictMath.atan2(off.dot(lead.axis().left()), -off.dot(lead.axis()));
         double wide = away / (WIDE * scale);
-        double deep = DEEP * scale * Math.min(1, away / (TIGHT * scale)) * StrictMath.exp(-wide * wide);
+        double deep = Math.min(SHALLOW * away, DEEP * scale * StrictMath.exp(-wide * wide));
         return deep * (1 + StrictMath.cos(FOLDS * angle + 0.8 * StrictMath.sin(2.3 * angle + wide)));
     }
 

@@ -71,15 +71,15 @@ class FlowedCardsTest {
     @Test
     void nothing_to_buy_is_said_and_so_are_lacks_without_a_way() {
         Flow nothing = flow();
-        new ShoppingPage(nothing).flow(List.of(), List.of());
+        new ShoppingPage(Voice.english(Ruler.EIGHTHS).printing(), nothing).flow(List.of(), List.of());
         assertThat(words(nothing)).contains("Nothing: every cloth can be cut from what you have");
 
         Flow none = flow();
-        new ShoppingPage(none).flow(List.of("Anna's cloth lacks a bar."), List.of());
+        new ShoppingPage(Voice.english(Ruler.EIGHTHS).printing(), none).flow(List.of("Anna's cloth lacks a bar."), List.of());
         assertThat(words(none)).contains("Anna's cloth lacks a bar.", "no way was found");
 
         Flow ways = flow();
-        new ShoppingPage(ways)
+        new ShoppingPage(Voice.english(Ruler.EIGHTHS).printing(), ways)
                 .flow(
                         List.of("Anna's cloth lacks a bar."),
                         List.of(

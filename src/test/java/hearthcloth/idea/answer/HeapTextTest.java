@@ -6,6 +6,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Piece;
+import hearthcloth.words.sentence.Sentence;
 import org.junit.jupiter.api.Test;
 
 /** {@link HeapText}: a heap typed line by line or pasted as a file. */
@@ -34,7 +35,7 @@ class HeapTextTest {
     void a_line_that_is_not_understood_is_told_and_the_others_are_kept() {
         HeapText heap = HeapText.read("4 x 8, oat\nnonsense\n5 x 5, rust", Unit.INCH);
         assertThat(heap.faults()).hasSize(1);
-        assertThat(heap.faults().get(0)).contains("2");
+        assertThat(heap.faults().get(0).english()).contains("2");
         assertThat(heap.pieces().pieces()).hasSize(2);
     }
 
@@ -53,6 +54,7 @@ class HeapTextTest {
     void more_than_a_page_plans_with_is_refused() {
         assertThat(HeapText.read("4 x 8, 400 of them, oat", Unit.INCH).faults()).isEmpty();
         assertThat(HeapText.read("4 x 8, 401 of them, oat", Unit.INCH).faults())
+                .extracting(Sentence::english)
                 .containsExactly("These are 401 pieces; a page plans with up to 400. Leave some out.");
         assertThat(HeapText.read("4 x 8, 10000 of them, oat\n".repeat(50), Unit.INCH)
                         .faults())

@@ -2,6 +2,7 @@ package hearthcloth.photo.scene;
 
 import hearthcloth.draw.MeasuringSheetPage;
 import hearthcloth.draw.cloth.Paper;
+import hearthcloth.words.Language;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -52,7 +53,7 @@ final class PrintedScenes {
 
     /** The page as printed on paper: not quite white, and its black not quite black. */
     static BufferedImage print(Paper paper) {
-        try (PDDocument document = Loader.loadPDF(MeasuringSheetPage.pdf(paper))) {
+        try (PDDocument document = Loader.loadPDF(MeasuringSheetPage.pdf(paper, Language.ENGLISH))) {
             BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, (float) (PIXELS_PER_MM * 25.4));
             for (int y = 0; y < page.getHeight(); y++) {
                 for (int x = 0; x < page.getWidth(); x++) {

@@ -146,6 +146,7 @@ class BarColoursTest {
         return least;
     }
 
+    /** docs/sources.md#spread-costs. */
     @Test
     void costs_spread_otherwise_are_the_same_for_every_choice_and_say_more_of_the_least() {
         Random random = new Random(21);

@@ -71,7 +71,7 @@ public class ArchiveTest {
         byte[] out = Archive.of(filled(open("one.db"))).bytes();
         Store other = open("two.db");
 
-        Archive.read(out).into(other, false);
+        Archive.read(out).into(other, false, Voice.english(Ruler.EIGHTHS));
 
         assertThat(Archive.of(other).bytes()).isEqualTo(out);
         assertThat(Archive.of(other).cloths()).hasSize(2);
@@ -85,7 +85,7 @@ public class ArchiveTest {
         List<Piece> there = Stashes.scraps(40, 9).pieces();
         other.stash().edit(new StashEdit("add", List.of(), there));
 
-        assertThat(archive.into(other, false)).isEqualTo(2);
+        assertThat(archive.into(other, false, Voice.english(Ruler.EIGHTHS))).isEqualTo(2);
 
         List<Piece> all = other.stash().whole().pieces();
         assertThat(all).hasSize(there.size() + archive.pieces().size()).containsAll(there);
@@ -111,9 +111,9 @@ public class ArchiveTest {
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 
-        assertThat(archive.into(store, false)).as("what is there stays").isZero();
+        assertThat(archive.into(store, false, Voice.english(Ruler.EIGHTHS))).as("what is there stays").isZero();
         store.stash().undo();
-        assertThat(archive.into(store, true)).isEqualTo(1);
+        assertThat(archive.into(store, true, Voice.english(Ruler.EIGHTHS))).isEqualTo(1);
 
         assertThat(Archive.of(store)).isEqualTo(archive);
         store.stash().undo();
@@ -131,7 +131,7 @@ public class ArchiveTest {
         Store other = open("two.db");
         other.stash().edit(new StashEdit("add", List.of(), List.of(kept)));
 
-        archive.into(other, false);
+        archive.into(other, false, Voice.english(Ruler.EIGHTHS));
 
         String id = other.stash().aside().iterator().next();
         assertThat(other.stash().aside()).hasSize(1).doesNotContain(kept.id());
@@ -143,7 +143,7 @@ public class ArchiveTest {
         other.stash().undo();
         assertThat(other.stash().aside()).isEmpty();
         assertThat(other.cloths().all()).isEmpty();
-        archive.into(other, true);
+        archive.into(other, true, Voice.english(Ruler.EIGHTHS));
         assertThat(Archive.of(other)).isEqualTo(archive);
     }
 
@@ -155,7 +155,7 @@ public class ArchiveTest {
         store.stash().edit(new StashEdit("add", List.of(), List.of(marked)));
         Store other = open("two.db");
 
-        Archive.read(Archive.of(store).bytes()).into(other, false);
+        Archive.read(Archive.of(store).bytes()).into(other, false, Voice.english(Ruler.EIGHTHS));
 
         assertThat(other.stash().whole().pieces())
                 .singleElement()

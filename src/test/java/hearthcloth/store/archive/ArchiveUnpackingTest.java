@@ -63,7 +63,7 @@ class ArchiveUnpackingTest {
         there(piece("1", 1, OAT), piece("2", 2, OAT));
         Archive archive = of(List.of(piece("2", 2, OAT), piece("9", 9, OAT), piece("example-3", 3, OAT)));
 
-        new ArchiveUnpacking(archive, store, false).lay();
+        new ArchiveUnpacking(archive, store, false, "archive").lay();
 
         assertThat(pieces()).extracting(Piece::id).containsExactlyInAnyOrder("1", "2", "9", "10", "11");
         assertThat(pieces()).contains(piece("9", 9, OAT));
@@ -75,14 +75,14 @@ class ArchiveUnpackingTest {
     void a_fabric_that_is_there_stays_as_it_is_there() {
         there(piece("1", 1, OAT));
         Fabric other = new Fabric("Oat", Colour.BLACK, Fabric.Faces.RIGHT, Fabric.Nap.ANY);
-        new ArchiveUnpacking(of(List.of(piece("5", 5, other))), store, false).lay();
+        new ArchiveUnpacking(of(List.of(piece("5", 5, other))), store, false, "archive").lay();
         assertThat(pieces()).extracting(Piece::fabric).containsOnly(OAT);
     }
 
     @Test
     void instead_of_what_is_there_it_takes_its_place() {
         there(piece("1", 1, OAT));
-        new ArchiveUnpacking(of(List.of(piece("1", 1, OAT), piece("4", 4, OAT))), store, true).lay();
+        new ArchiveUnpacking(of(List.of(piece("1", 1, OAT), piece("4", 4, OAT))), store, true, "archive").lay();
         assertThat(pieces()).containsExactlyInAnyOrder(piece("1", 1, OAT), piece("4", 4, OAT));
     }
 
@@ -95,7 +95,7 @@ class ArchiveUnpackingTest {
                 .with(new Project.Bench(Set.of(), Set.of(first.id() + ":1"), 0, List.of(), List.of()));
         there(piece(first.id(), first.row(), OAT));
 
-        int came = new ArchiveUnpacking(of(scraps, new Archive.Kept("example-dawn", "Dawn", document)), store, false)
+        int came = new ArchiveUnpacking(of(scraps, new Archive.Kept("example-dawn", "Dawn", document)), store, false, "archive")
                 .lay();
 
         assertThat(came).isEqualTo(1);
@@ -106,9 +106,9 @@ class ArchiveUnpackingTest {
         assertThat(pieces()).contains(now);
         assertThat(kept.bench().ticked()).containsExactly(now.id() + ":1");
         // the same once more brings nothing
-        assertThat(new ArchiveUnpacking(of(List.of(), new Archive.Kept("dawn", "Dawn", kept)), store, false).lay())
+        assertThat(new ArchiveUnpacking(of(List.of(), new Archive.Kept("dawn", "Dawn", kept)), store, false, "archive").lay())
                 .isZero();
-        assertThat(new ArchiveUnpacking(of(List.of(), new Archive.Kept("dawn", "Day", kept)), store, true).lay())
+        assertThat(new ArchiveUnpacking(of(List.of(), new Archive.Kept("dawn", "Day", kept)), store, true, "archive").lay())
                 .isEqualTo(1);
         assertThat(store.cloths().find("dawn").orElseThrow().name()).isEqualTo("Day");
     }
@@ -120,7 +120,7 @@ class ArchiveUnpackingTest {
         for (int i = 0; i < StashFile.MOST_PIECES; i++) {
             many.add(new Piece("" + (i + 10), OAT, Size.square(Length.cm(5)), Piece.Washed.YES, i + 10));
         }
-        ArchiveUnpacking unpacking = new ArchiveUnpacking(of(many), store, false);
+        ArchiveUnpacking unpacking = new ArchiveUnpacking(of(many), store, false, "archive");
         assertThatThrownBy(unpacking::lay)
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("would pass 20000 pieces. Nothing was taken from the archive.");

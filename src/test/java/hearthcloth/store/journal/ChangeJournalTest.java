@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Thing;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -31,7 +32,7 @@ class ChangeJournalTest {
 
     ChangeJournalTest(@TempDir Path folder) {
         jdbi = Jdbi.create("jdbc:sqlite:" + folder.resolve("journal.db"));
-        jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler(), () -> ""));
+        jdbi.setTransactionHandler(WholeChange.inFile(jdbi.getTransactionHandler(), Sentence::none));
         jdbi.useHandle(handle -> {
             handle.execute("create table change (number bigint primary key, label text not null, done text not null,"
                     + " undone bigint not null)");
@@ -173,7 +174,7 @@ class ChangeJournalTest {
                 .isInstanceOf(StoreException.class)
                 .hasMessageEndingWith("Nothing was changed; try again.");
         studio.setTransactionHandler(
-                WholeChange.inFile(new org.jdbi.v3.core.transaction.LocalTransactionHandler(), () -> ""));
+                WholeChange.inFile(new org.jdbi.v3.core.transaction.LocalTransactionHandler(), Sentence::none));
         studio.useTransaction(handle -> handle.execute("select 1"));
     }
 }

@@ -16,6 +16,7 @@ import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.propose.Planned;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.plan.rework.DesignEdits;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.work.Project;
 import hearthcloth.work.Purpose;
 import java.nio.file.Path;
@@ -136,8 +137,8 @@ class KeptClothTest {
     })
     void faults_of_the_file_are_told_in_words(SQLiteErrorCode code, String words) {
         RuntimeException thrown = new IllegalStateException(new SQLiteException("its own words", code));
-        assertThat(DatabaseTroubles.words(thrown)).contains(words);
-        assertThat(DatabaseTroubles.told(thrown, "Nothing was changed.")).hasMessage(words + " Nothing was changed.");
+        assertThat(DatabaseTroubles.words(thrown).map(Sentence::english)).contains(words);
+        assertThat(DatabaseTroubles.told(thrown, Sentence.itself("Nothing was changed."))).hasMessage(words + " Nothing was changed.");
         assertThat(DatabaseTroubles.isDamage(thrown)).isEqualTo(code == SQLiteErrorCode.SQLITE_CORRUPT);
         assertThat(StoreException.isAway(thrown)).isFalse();
     }
@@ -159,7 +160,7 @@ class KeptClothTest {
     })
     void faults_of_a_studios_database_are_told_in_words(String state, String words, boolean away) {
         Exception thrown = new Exception(new SQLException("its own words", state));
-        assertThat(StoreException.behind(thrown)).contains(words);
+        assertThat(StoreException.behind(thrown).map(Sentence::english)).contains(words);
         assertThat(StoreException.isAway(thrown)).isEqualTo(away);
     }
 
@@ -168,7 +169,7 @@ class KeptClothTest {
         assertThat(StoreException.isAway(new SQLTransientConnectionException("timeout")))
                 .isTrue();
         Exception gone = new Exception(new FileGoneException(Path.of("kept", "work.db")));
-        assertThat(StoreException.behind(gone).orElseThrow())
+        assertThat(StoreException.behind(gone).orElseThrow().english())
                 .startsWith("Your work is not in its place any more: ")
                 .contains("work.db was moved or deleted. Nothing was changed.");
         assertThat(StoreException.isAway(gone)).isTrue();
@@ -176,7 +177,7 @@ class KeptClothTest {
         assertThat(StoreException.isGone(new SQLException("other"))).isFalse();
         assertThat(DatabaseTroubles.words(new IllegalStateException("no database")))
                 .isEmpty();
-        assertThat(DatabaseTroubles.told(new IllegalStateException("none"), "Nothing was changed."))
+        assertThat(DatabaseTroubles.told(new IllegalStateException("none"), Sentence.itself("Nothing was changed.")))
                 .hasMessage("Nothing was changed.");
     }
 }

@@ -72,6 +72,14 @@ class GalleryPageTest {
         assertThat(page).contains("href=\"/cloth?more=1\"", ">hearth</text>");
     }
 
+    @Test
+    void three_stand_where_there_is_nothing_to_cut_or_to_sew_yet() {
+        found();
+        String few = visit.page("/proposals/three");
+        assertThat(all("class=\"(proposal)", few)).hasSize(3);
+        assertThat(few).contains("action=\"/proposals/open\"");
+    }
+
     /** A picture half of one of her colours, half of a colour she has not. */
     @Test
     void a_picture_she_loves_shows_its_colours_beside_her_nearest_fabrics_and_only_these_are_planned_with()

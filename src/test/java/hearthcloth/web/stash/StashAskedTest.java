@@ -140,15 +140,15 @@ class StashAskedTest {
     void all_of_the_table_fits_each_screen_and_more_is_seen_from_farther_away() {
         int before = Integer.MAX_VALUE;
         for (int groups = 1; groups <= 40; groups += 3) {
-            TableFit fit = TableFit.of(table(groups), 0);
+            TableFit fit = TableFit.of(table(groups), 0, 0);
             assertThat(fit.desk()).isLessThanOrEqualTo(before);
             before = fit.desk();
-            TableFit nearer = TableFit.of(table(groups), 2);
+            TableFit nearer = TableFit.of(table(groups), 2, 0);
             assertThat(nearer.landscape()).isEqualTo(Math.min(21, fit.landscape() + 2));
             assertThat(nearer.phone()).isEqualTo(Math.min(21, fit.phone() + 2));
-            assertThat(TableFit.of(table(groups), -99)).isEqualTo(new TableFit(0, 0, 0, 0));
+            assertThat(TableFit.of(table(groups), -99, 0)).isEqualTo(new TableFit(0, 0, 0, 0));
         }
-        assertThat(TableFit.of(List.of(), 0).desk()).isEqualTo(16);
+        assertThat(TableFit.of(List.of(), 0, 0).desk()).isEqualTo(16);
     }
 
     private static List<StashTable.Group> table(int groups) {
@@ -161,7 +161,7 @@ class StashAskedTest {
                 new StashTable.Drawn(10, 20, "", "", 0),
                 new StashTable.Laid(Optional.empty(), false, false));
         StashTable.Group group =
-                new StashTable.Group("oat", "", "", "", List.of(new StashTable.Column(List.of(shown, shown))));
+                new StashTable.Group("oat", new StashTable.Said("", "", true), "", List.of(new StashTable.Column(List.of(shown, shown))));
         return java.util.Collections.nCopies(groups, group);
     }
 }

@@ -15,9 +15,6 @@ import java.util.TreeSet;
  */
 public record LaidOut(List<Pieced> parts, Set<Integer> locked) {
 
-    /** An empty table. */
-    public static final LaidOut EMPTY = new LaidOut(List.of(), Set.of());
-
     public LaidOut {
         parts = List.copyOf(parts);
         locked = Set.copyOf(locked);

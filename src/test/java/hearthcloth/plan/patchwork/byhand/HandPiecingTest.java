@@ -27,6 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HandPiecingTest {
 
+    private static final LaidOut EMPTY = new LaidOut(List.of(), Set.of());
+
     private static final Size SIZE = Size.square(Length.inches(28));
 
     private static HandPiecing table(long seed) {
@@ -41,9 +43,9 @@ class HandPiecingTest {
     /** Three by chance put together two by two, each next to what fits best. */
     private static LaidOut begun(HandPiecing table, long seed) {
         SplittableRandom chance = new SplittableRandom(seed);
-        LaidOut laid = LaidOut.EMPTY;
+        LaidOut laid = EMPTY;
         for (int i = 0; i < 3; i++) {
-            List<Fit> next = new Fits(table.heap(), laid).next(chance.nextInt(table.heap().size()), 3);
+            List<ScrapFit> next = new Fits(table.heap(), laid).next(chance.nextInt(table.heap().size()), 3);
             if (!next.isEmpty()) {
                 laid = new Fits(table.heap(), laid).joined(next.get(0));
             }
@@ -55,17 +57,17 @@ class HandPiecingTest {
     @ValueSource(longs = {1, 2, 3})
     void what_fits_next_trims_what_it_says_and_lies_in_order(long seed) {
         HandPiecing table = table(seed);
-        List<Fit> next = new Fits(table.heap(), LaidOut.EMPTY).next(4, 8);
+        List<ScrapFit> next = new Fits(table.heap(), EMPTY).next(4, 8);
         assertThat(next).isNotEmpty().isSortedAccordingTo((a, b) -> Double.compare(
                 a.trim().share(), b.trim().share()));
-        for (Fit fit : next) {
+        for (ScrapFit fit : next) {
             ScrapPatch one = table.heap().natural(fit.first(), false);
             ScrapPatch other = table.heap().natural(fit.second(), fit.turned());
             long edge = fit.beside() ? one.height() : one.width();
             long meets = fit.beside() ? other.height() : other.width();
             assertThat(fit.trim().marks()).isEqualTo(Math.abs(edge - meets));
             assertThat(fit.trim().offSecond()).isEqualTo(meets > edge);
-            LaidOut joined = new Fits(table.heap(), LaidOut.EMPTY).joined(fit);
+            LaidOut joined = new Fits(table.heap(), EMPTY).joined(fit);
             Pieced cut = table.heap().trimmed(joined.parts().get(0)).orElseThrow();
             assertThat(HandTree.width(cut)).isPositive();
             assertThat(HandTree.height(cut)).isPositive();
@@ -96,7 +98,7 @@ class HandPiecingTest {
     @Test
     void filled_anew_what_is_locked_is_in_the_cloth_again() {
         HandPiecing table = table(2);
-        LaidOut whole = new Filling(table.heap(), LaidOut.EMPTY)
+        LaidOut whole = new Filling(table.heap(), EMPTY)
                 .filled(Set.of(), Budget.steps(30_000), 1)
                 .orElseThrow();
         List<Integer> scraps = List.copyOf(whole.scraps());
@@ -112,7 +114,7 @@ class HandPiecingTest {
     @Test
     void scraps_change_places_only_where_each_is_large_enough() {
         HandPiecing table = table(2);
-        LaidOut whole = new Filling(table.heap(), LaidOut.EMPTY)
+        LaidOut whole = new Filling(table.heap(), EMPTY)
                 .filled(Set.of(), Budget.steps(30_000), 1)
                 .orElseThrow();
         int swapped = 0;
@@ -146,7 +148,7 @@ class HandPiecingTest {
                         new Joint(true, new ScrapPatch(2, true, 3, 5), new ScrapPatch(1, true, 4, 5))));
         assertThat(HandTree.quarterTurned(HandTree.quarterTurned(HandTree.quarterTurned(turned))))
                 .isEqualTo(tree);
-        LaidOut laid = table.brought(table.brought(LaidOut.EMPTY, 5), 9);
+        LaidOut laid = table.brought(table.brought(EMPTY, 5), 9);
         LaidOut both = new Fits(table.heap(), laid)
                 .joined(new Fits(table.heap(), laid).ways(5, 9).get(0));
         assertThat(both.parts()).hasSize(1);

@@ -1,0 +1,171 @@
+package hearthcloth.words.sentence;
+
+import hearthcloth.words.storing.StoringWords;
+import hearthcloth.words.speech.Voice;
+import org.jspecify.annotations.Nullable;
+
+/** Sentences of the room of storing. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class StoringSentences implements Room {
+
+    static final Room ROOM = new StoringSentences();
+
+    private StoringSentences() {}
+
+    public static Sentence again() {
+        return new Sentence(ROOM, "again");
+    }
+
+    public static Sentence archive(String why) {
+        return new Sentence(ROOM, "archive", new Argument.Text(why));
+    }
+
+    public static Sentence archiveIn() {
+        return new Sentence(ROOM, "archive.in");
+    }
+
+    public static Sentence archiveLacks(Argument name) {
+        return new Sentence(ROOM, "archive.lacks", name);
+    }
+
+    public static Sentence archivePass(Argument most) {
+        return new Sentence(ROOM, "archive.pass", most);
+    }
+
+    public static Sentence changed(Argument name, String what) {
+        return new Sentence(ROOM, "changed", name, new Argument.Text(what));
+    }
+
+    public static Sentence copy(Argument path, String why) {
+        return new Sentence(ROOM, "copy", path, new Argument.Text(why));
+    }
+
+    public static Sentence example() {
+        return new Sentence(ROOM, "example");
+    }
+
+    public static Sentence gone(String what) {
+        return new Sentence(ROOM, "gone", new Argument.Text(what));
+    }
+
+    public static Sentence journal() {
+        return new Sentence(ROOM, "journal");
+    }
+
+    public static Sentence lacking() {
+        return new Sentence(ROOM, "lacking");
+    }
+
+    public static Sentence misfit() {
+        return new Sentence(ROOM, "misfit");
+    }
+
+    public static Sentence misfitAt(Argument what) {
+        return new Sentence(ROOM, "misfit.at", what);
+    }
+
+    public static Sentence missing(String name, Argument path) {
+        return new Sentence(ROOM, "missing", new Argument.Text(name), path);
+    }
+
+    public static Sentence person(Argument most, String why) {
+        return new Sentence(ROOM, "person", most, new Argument.Text(why));
+    }
+
+    public static Sentence photoUnread(Argument why) {
+        return new Sentence(ROOM, "photo.unread", why);
+    }
+
+    public static Sentence photosFull() {
+        return new Sentence(ROOM, "photos.full");
+    }
+
+    public static Sentence piece(Argument fabric, Argument piece) {
+        return new Sentence(ROOM, "piece", fabric, piece);
+    }
+
+    public static Sentence record(String what, String why) {
+        return new Sentence(ROOM, "record", new Argument.Text(what), new Argument.Text(why));
+    }
+
+    public static Sentence studio(Argument address, String why) {
+        return new Sentence(ROOM, "studio", address, new Argument.Text(why));
+    }
+
+    public static Sentence trouble(String why) {
+        return new Sentence(ROOM, "trouble", new Argument.Text(why));
+    }
+
+    public static Sentence troubleGone(Argument path) {
+        return new Sentence(ROOM, "trouble.gone", path);
+    }
+
+    public static Sentence work(Argument path, String why) {
+        return new Sentence(ROOM, "work", path, new Argument.Text(why));
+    }
+
+    @Override
+    public String name() {
+        return "storing";
+    }
+
+    @Override
+    public @Nullable String kinds(String key) {
+        return switch (key) {
+            case "again" -> "";
+            case "archive" -> "w";
+            case "archive.in" -> "";
+            case "archive.lacks" -> "t";
+            case "archive.pass" -> "t";
+            case "changed" -> "tw";
+            case "copy" -> "tw";
+            case "example" -> "";
+            case "gone" -> "w";
+            case "journal" -> "";
+            case "lacking" -> "";
+            case "misfit" -> "";
+            case "misfit.at" -> "t";
+            case "missing" -> "wt";
+            case "person" -> "tw";
+            case "photo.unread" -> "t";
+            case "photos.full" -> "";
+            case "piece" -> "tt";
+            case "record" -> "ww";
+            case "studio" -> "tw";
+            case "trouble" -> "w";
+            case "trouble.gone" -> "t";
+            case "work" -> "tw";
+            default -> null;
+        };
+    }
+
+    @Override
+    public String said(Sentence sentence, Voice voice) {
+        StoringWords words = voice.rooms().storing();
+        return switch (sentence.key()) {
+            case "again" -> words.again();
+            case "archive" -> words.archive(sentence.word(0));
+            case "archive.in" -> words.archiveIn();
+            case "archive.lacks" -> words.archiveLacks(sentence.text(0, voice));
+            case "archive.pass" -> words.archivePass(sentence.text(0, voice));
+            case "changed" -> words.changed(sentence.text(0, voice), sentence.word(1));
+            case "copy" -> words.copy(sentence.text(0, voice), sentence.word(1));
+            case "example" -> words.example();
+            case "gone" -> words.gone(sentence.word(0));
+            case "journal" -> words.journal();
+            case "lacking" -> words.lacking();
+            case "misfit" -> words.misfit();
+            case "misfit.at" -> words.misfitAt(sentence.text(0, voice));
+            case "missing" -> words.missing(sentence.word(0), sentence.text(1, voice));
+            case "person" -> words.person(sentence.text(0, voice), sentence.word(1));
+            case "photo.unread" -> words.photoUnread(sentence.text(0, voice));
+            case "photos.full" -> words.photosFull();
+            case "piece" -> words.piece(sentence.text(0, voice), sentence.text(1, voice));
+            case "record" -> words.record(sentence.word(0), sentence.word(1));
+            case "studio" -> words.studio(sentence.text(0, voice), sentence.word(1));
+            case "trouble" -> words.trouble(sentence.word(0));
+            case "trouble.gone" -> words.troubleGone(sentence.text(0, voice));
+            case "work" -> words.work(sentence.text(0, voice), sentence.word(1));
+            default -> throw new IllegalStateException("no message " + sentence.key());
+        };
+    }
+}

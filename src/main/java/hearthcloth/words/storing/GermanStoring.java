@@ -1,0 +1,120 @@
+package hearthcloth.words.storing;
+
+/** The room of storing in German. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class GermanStoring implements StoringWords {
+
+    @Override
+    public String again() {
+        return "Nichts wurde geändert; noch einmal versuchen.";
+    }
+
+    @Override
+    public String archive(String why) {
+        return (why.equals("DAMAGED") ? "Dieses Archiv ist beschädigt; nichts wurde daraus übernommen." : why.equals("LARGE") ? "Dieses Archiv enthält mehr, als eine Werkstatt fasst; nichts wurde daraus übernommen." : why.equals("NONE") ? "Diese Datei ist kein Archiv von Hearthcloth." : why.equals("NEWER") ? "Dieses Archiv ist von einem neueren Hearthcloth; nichts wurde daraus übernommen." : why.equals("PIECES") ? "Dieses Archiv enthält mehr Stücke, als ein Vorrat fasst; nichts wurde daraus übernommen." : why.equals("CHOOSE") ? "Zuerst ein Archiv wählen." : why.equals("WHOLE") ? "Die Datei ist nicht ganz angekommen; noch einmal versuchen." : why.equals("BUSY") ? "Gerade kommt ein anderes Archiv herein; gleich noch einmal versuchen." : why.equals("MEMORY") ? "Dieses Archiv ist zu groß für den Speicher dieses Geräts; nichts wurde daraus übernommen." : "Das Archiv ließ sich nicht schreiben.");
+    }
+
+    @Override
+    public String archiveIn() {
+        return "Archiv hereingeholt";
+    }
+
+    @Override
+    public String archiveLacks(String name) {
+        return "Diese Datei ist kein ganzes Archiv von Hearthcloth: Es fehlt " + name + ".";
+    }
+
+    @Override
+    public String archivePass(String most) {
+        return "Damit überstiege der Vorrat " + most + " Stück. Nichts wurde aus dem Archiv übernommen.";
+    }
+
+    @Override
+    public String changed(String name, String what) {
+        return (what.equals("CLOTH") ? "Dieses Tuch wurde inzwischen in einem anderen Fenster geändert. Nichts wurde geändert; noch einmal nachsehen." : what.equals("PHOTO") ? "Dieses Foto wurde inzwischen in einem anderen Fenster geändert. Nichts wurde geändert; noch einmal nachsehen." : "" + name + " wurde inzwischen geändert oder verwendet. Nichts wurde geändert; noch einmal nachsehen.");
+    }
+
+    @Override
+    public String copy(String path, String why) {
+        return (why.equals("FOLDER") ? "Der Ordner der Sicherungskopien, " + path + ", ist nicht lesbar." : why.equals("MAKE") ? "In " + path + " ließ sich keine Sicherungskopie anlegen." : why.equals("FULL") ? "In den Ordner lässt sich nicht schreiben, oder die Festplatte ist voll." : why.equals("BACK") ? "Die Kopie ließ sich nicht zurücklegen; die Werkstatt ist, wie sie war." : why.equals("DAMAGED") ? "Die Kopie " + path + " ist beschädigt oder nicht lesbar. Nichts wurde geändert; eine andere wählen." : "Die Kopie ließ sich nicht zurücklegen: In den Ordner von " + path + " lässt sich nicht schreiben.");
+    }
+
+    @Override
+    public String example() {
+        return "Das Beispiel fehlt in diesem Programm; Hearthcloth neu bauen.";
+    }
+
+    @Override
+    public String gone(String what) {
+        return (what.equals("CLOTH") ? "Dieses Tuch wurde in einem anderen Fenster entfernt." : what.equals("PHOTO") ? "Dieses Foto wurde in einem anderen Fenster gelöscht." : "Diese Kopie gibt es nicht mehr. Nichts wurde geändert.");
+    }
+
+    @Override
+    public String journal() {
+        return "Die Aufzeichnung dessen, was getan wurde, ist nicht lesbar.";
+    }
+
+    @Override
+    public String lacking() {
+        return "Für dieses Tuch reicht der Stoff nicht; ändere es zuerst.";
+    }
+
+    @Override
+    public String misfit() {
+        return "Die Aufzeichnung dieser Änderung passt nicht zu dem, was aufbewahrt ist. Nichts wurde geändert.";
+    }
+
+    @Override
+    public String misfitAt(String what) {
+        return "Die Aufzeichnung passt bei „" + what + "“ nicht zu dem, was aufbewahrt ist. In dieser Datei wird nichts geändert, bis das behoben ist: alles ansehen, als Archiv herausnehmen oder eine Sicherungskopie zurücklegen.";
+    }
+
+    @Override
+    public String missing(String name, String path) {
+        return "In " + path + " gibt es keine Sicherungskopie" + (name.equals("last") ? "" : " „" + name + "“") + ". Nichts wurde geändert.";
+    }
+
+    @Override
+    public String person(String most, String why) {
+        return (why.equals("BEGUN") ? "Jemand hat dieses Studio gerade begonnen; bitte um Einlass." : why.equals("NAME") ? "Einen Namen mit höchstens " + most + " Zeichen schreiben." : why.equals("PASSPHRASE") ? "Eine Passphrase hat mindestens " + most + " Zeichen und enthält den Namen nicht; drei oder vier Wörter ohne Zusammenhang sind gut." : why.equals("TAKEN") ? "Jemand heißt schon so; einen zweiten Namen anfügen." : why.equals("WRONG") ? "Zu viele falsche Passphrasen für diesen Namen; in einer Minute noch einmal versuchen." : why.equals("BUSY") ? "Gerade kommen viele herein; in einigen Sekunden noch einmal versuchen." : "Nur die Kursleitung gibt Leitlinien aus und nimmt sie zurück.");
+    }
+
+    @Override
+    public String photoUnread(String why) {
+        return "Was aus diesem Foto gelesen wurde, ist nicht mehr lesbar: " + why + ".";
+    }
+
+    @Override
+    public String photosFull() {
+        return "Die begonnenen Fotos füllen den Platz, der für sie da ist. Ihre Stücke übernehmen oder eines weglegen, dann dieses noch einmal senden.";
+    }
+
+    @Override
+    public String piece(String fabric, String piece) {
+        return "Stück " + piece + " von " + fabric;
+    }
+
+    @Override
+    public String record(String what, String why) {
+        return "Die Aufzeichnung " + (what.equals("none") ? "dieser Änderung" : "von „" + what + "“") + " ist nicht lesbar" + (why.equals("none") ? "." : ": " + why + ".");
+    }
+
+    @Override
+    public String studio(String address, String why) {
+        return (why.equals("OPEN") ? "Das Studio " + address + " lässt sich nicht öffnen; prüf, ob es läuft, und --data." : why.equals("NEWER") ? "Dieses Studio ist von einem neueren Hearthcloth. Es bleibt, wie es ist; bring dieses hier auf den neuen Stand." : why.equals("LEFT") ? "Das Studio bleibt, wie es ist." : "Die Adresse des Studios ist nicht lesbar; schreib postgresql://NAME@HOST/DATABASE, Zeichen wie @ oder / im Passwort als %40 oder %2F.");
+    }
+
+    @Override
+    public String trouble(String why) {
+        return (why.equals("QUICKER") ? "Ein anderes Fenster war mit derselben Nummer schneller." : why.equals("SILENT") ? "Die Datenbank des Studios antwortet nicht." : why.equals("HELD") ? "Ein anderes Programm hält die Datei zu lange fest." : why.equals("UNWRITABLE") ? "In die Datei oder ihren Ordner lässt sich nicht schreiben." : why.equals("DISK") ? "Die Festplatte hat nicht richtig gelesen oder geschrieben." : why.equals("DAMAGED") ? "Die Datei ist beschädigt." : why.equals("FULL") ? "Die Festplatte ist voll." : why.equals("UNOPENED") ? "Die Datei lässt sich nicht öffnen oder anlegen." : why.equals("FOREIGN") ? "Die Datei wurde nicht von Hearthcloth geschrieben." : why.equals("REFUSED") ? "Die Datenbank des Studios weist diesen Namen oder dieses Passwort zurück." : why.equals("WORK") ? "Eine andere Werkstatt hält diese Arbeit zu lange fest." : why.equals("NONE") ? "Eine Datenbank dieses Namens gibt es nicht." : why.equals("STUDIO_FULL") ? "Die Festplatte der Studio-Datenbank ist voll." : why.equals("STUDIO_BUSY") ? "Die Datenbank des Studios ist beschäftigt." : why.equals("STUDIO_UNWRITABLE") ? "Unter diesem Namen darf in die Datenbank des Studios nicht geschrieben werden." : why.equals("STUDIO") ? "Die Datenbank des Studios tut nicht, was sie soll." : "Die Datei tut nicht, was sie soll.");
+    }
+
+    @Override
+    public String troubleGone(String path) {
+        return "Deine Arbeit ist nicht mehr an ihrem Platz: " + path + " wurde verschoben oder gelöscht. Nichts wurde geändert.";
+    }
+
+    @Override
+    public String work(String path, String why) {
+        return (why.equals("OPEN") ? "Die Werkstatt lässt sich nicht öffnen." : why.equals("PLACE") ? "Deine Arbeit liegt an ihrem Platz. Nichts wurde geändert." : why.equals("OTHER") ? "An " + path + " liegt jetzt eine andere Datei. Erst wegbewegen; nichts wurde geändert." : "Deine Arbeit ließ sich nicht nach " + path + " schreiben.");
+    }
+}

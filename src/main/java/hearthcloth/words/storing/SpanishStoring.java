@@ -1,0 +1,120 @@
+package hearthcloth.words.storing;
+
+/** The room of storing in Spanish. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public final class SpanishStoring implements StoringWords {
+
+    @Override
+    public String again() {
+        return "No se cambió nada; vuelva a intentarlo.";
+    }
+
+    @Override
+    public String archive(String why) {
+        return (why.equals("DAMAGED") ? "Este archivo está dañado; no se tomó nada de él." : why.equals("LARGE") ? "Este archivo contiene más de lo que cabe en un taller; no se tomó nada de él." : why.equals("NONE") ? "Este no es un archivo de Hearthcloth." : why.equals("NEWER") ? "Este archivo es de un Hearthcloth más nuevo; no se tomó nada de él." : why.equals("PIECES") ? "Este archivo contiene más trozos de los que caben; no se tomó nada de él." : why.equals("CHOOSE") ? "Elija primero un archivo." : why.equals("WHOLE") ? "El archivo no llegó entero; vuelva a intentarlo." : why.equals("BUSY") ? "Se está incorporando otro archivo; vuelva a intentarlo en un momento." : why.equals("MEMORY") ? "Este archivo es demasiado grande para la memoria de este equipo; no se tomó nada de él." : "No se pudo escribir el archivo.");
+    }
+
+    @Override
+    public String archiveIn() {
+        return "archivo incorporado";
+    }
+
+    @Override
+    public String archiveLacks(String name) {
+        return "Este archivo de Hearthcloth no está entero: le falta " + name + ".";
+    }
+
+    @Override
+    public String archivePass(String most) {
+        return "Con estos las telas pasarían de " + most + " trozos. No se tomó nada del archivo.";
+    }
+
+    @Override
+    public String changed(String name, String what) {
+        return (what.equals("CLOTH") ? "Este paño se cambió mientras tanto en otra ventana. No se cambió nada; mire otra vez." : what.equals("PHOTO") ? "Esta foto se cambió mientras tanto en otra ventana. No se cambió nada; mire otra vez." : "" + name + " se cambió o se usó mientras tanto. No se cambió nada; mire otra vez.");
+    }
+
+    @Override
+    public String copy(String path, String why) {
+        return (why.equals("FOLDER") ? "La carpeta de copias de seguridad, " + path + ", no se puede leer." : why.equals("MAKE") ? "No se pudo hacer una copia de seguridad en " + path + "." : why.equals("FULL") ? "No se puede escribir en la carpeta, o su disco está lleno." : why.equals("BACK") ? "No se pudo reponer la copia; el taller está como estaba." : why.equals("DAMAGED") ? "La copia " + path + " está dañada o no se puede leer. No se cambió nada; elija otra." : "No se pudo reponer la copia: no se puede escribir en la carpeta de " + path + ".");
+    }
+
+    @Override
+    public String example() {
+        return "Falta el ejemplo en este programa; construya Hearthcloth de nuevo.";
+    }
+
+    @Override
+    public String gone(String what) {
+        return (what.equals("CLOTH") ? "Este paño se eliminó en otra ventana." : what.equals("PHOTO") ? "Esta foto se borró en otra ventana." : "Esa copia ya no existe. No se cambió nada.");
+    }
+
+    @Override
+    public String journal() {
+        return "El registro de lo hecho no se puede leer.";
+    }
+
+    @Override
+    public String lacking() {
+        return "No hay bastante tela para este paño; cámbielo antes.";
+    }
+
+    @Override
+    public String misfit() {
+        return "El registro de este cambio no encaja con lo guardado. No se cambió nada.";
+    }
+
+    @Override
+    public String misfitAt(String what) {
+        return "El registro de lo hecho no encaja con lo guardado, en «" + what + "». No se cambia nada en este archivo hasta arreglarlo: mire todo, sáquelo como archivo, o reponga una copia de seguridad.";
+    }
+
+    @Override
+    public String missing(String name, String path) {
+        return "No hay copia de seguridad " + (name.equals("last") ? "" : "«" + name + "» ") + "en " + path + ". No se cambió nada.";
+    }
+
+    @Override
+    public String person(String most, String why) {
+        return (why.equals("BEGUN") ? "Alguien acaba de empezar este taller; pídale que le deje entrar." : why.equals("NAME") ? "Escriba un nombre de hasta " + most + " letras." : why.equals("PASSPHRASE") ? "Una frase de paso tiene al menos " + most + " letras y no contiene el nombre; tres o cuatro palabras sin relación van bien." : why.equals("TAKEN") ? "Ya hay alguien con ese nombre; añada un segundo nombre." : why.equals("WRONG") ? "Demasiadas frases de paso equivocadas para este nombre; vuelva a intentarlo en un minuto." : why.equals("BUSY") ? "Ahora entran muchos; vuelva a intentarlo en unos segundos." : "Solo quien enseña reparte modelos y los retira.");
+    }
+
+    @Override
+    public String photoUnread(String why) {
+        return "Lo que se leyó de esta foto ya no se puede leer: " + why + ".";
+    }
+
+    @Override
+    public String photosFull() {
+        return "Las fotos empezadas llenan el sitio que hay. Incorpore sus trozos, o guarde una, y envíe esta otra vez.";
+    }
+
+    @Override
+    public String piece(String fabric, String piece) {
+        return "El trozo " + piece + " de " + fabric;
+    }
+
+    @Override
+    public String record(String what, String why) {
+        return "El registro de " + (what.equals("none") ? "este cambio" : "«" + what + "»") + " no se puede leer" + (why.equals("none") ? "." : ": " + why + ".");
+    }
+
+    @Override
+    public String studio(String address, String why) {
+        return (why.equals("OPEN") ? "El taller " + address + " no se puede abrir; vea si funciona y compruebe --data." : why.equals("NEWER") ? "Este taller es de un Hearthcloth más nuevo. Queda como está; actualice este." : why.equals("LEFT") ? "El taller queda como está." : "La dirección del taller no se puede leer; escríbala como postgresql://NAME@HOST/DATABASE, con %40 o %2F por @ o / en una contraseña.");
+    }
+
+    @Override
+    public String trouble(String why) {
+        return (why.equals("QUICKER") ? "Otra ventana fue más rápida con el mismo número." : why.equals("SILENT") ? "La base de datos del taller no contesta." : why.equals("HELD") ? "Otro programa retiene el archivo demasiado tiempo." : why.equals("UNWRITABLE") ? "No se puede escribir en el archivo o en su carpeta." : why.equals("DISK") ? "El disco no leyó o no escribió como debe." : why.equals("DAMAGED") ? "El archivo está dañado." : why.equals("FULL") ? "El disco está lleno." : why.equals("UNOPENED") ? "El archivo no se puede abrir ni crear en su carpeta." : why.equals("FOREIGN") ? "El archivo no lo escribió Hearthcloth." : why.equals("REFUSED") ? "La base de datos del taller rechaza este nombre o contraseña." : why.equals("WORK") ? "Otro taller retiene este trabajo demasiado tiempo." : why.equals("NONE") ? "No hay ninguna base de datos con ese nombre." : why.equals("STUDIO_FULL") ? "El disco de la base de datos del taller está lleno." : why.equals("STUDIO_BUSY") ? "La base de datos del taller está ocupada." : why.equals("STUDIO_UNWRITABLE") ? "Con este nombre no se puede escribir en la base de datos del taller." : why.equals("STUDIO") ? "La base de datos del taller no hace lo que debe." : "El archivo no hace lo que debe.");
+    }
+
+    @Override
+    public String troubleGone(String path) {
+        return "Su trabajo ya no está en su sitio: " + path + " se movió o se borró. No se cambió nada.";
+    }
+
+    @Override
+    public String work(String path, String why) {
+        return (why.equals("OPEN") ? "El taller no se puede abrir." : why.equals("PLACE") ? "Su trabajo está en su sitio. No se cambió nada." : why.equals("OTHER") ? "En " + path + " hay ahora otro archivo. Muévalo antes; no se cambió nada." : "No se pudo escribir su trabajo en " + path + ".");
+    }
+}

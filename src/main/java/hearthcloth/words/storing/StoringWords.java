@@ -1,0 +1,51 @@
+package hearthcloth.words.storing;
+
+/** What is said in the room of storing, a method for each message. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
+public interface StoringWords {
+
+    String again();
+
+    String archive(String why);
+
+    String archiveIn();
+
+    String archiveLacks(String name);
+
+    String archivePass(String most);
+
+    String changed(String name, String what);
+
+    String copy(String path, String why);
+
+    String example();
+
+    String gone(String what);
+
+    String journal();
+
+    String lacking();
+
+    String misfit();
+
+    String misfitAt(String what);
+
+    String missing(String name, String path);
+
+    String person(String most, String why);
+
+    String photoUnread(String why);
+
+    String photosFull();
+
+    String piece(String fabric, String piece);
+
+    String record(String what, String why);
+
+    String studio(String address, String why);
+
+    String trouble(String why);
+
+    String troubleGone(String path);
+
+    String work(String path, String why);
+}
