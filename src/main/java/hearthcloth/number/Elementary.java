@@ -16,17 +16,17 @@ public final class Elementary {
 
     private static final double LN2 = 0.6931471805599453;
     /** LN2 in two parts, of which the first has trailing zeros, so that small whole multiples of it are exact. */
-    private static final double LN2_HIGH = 6.93147180369123816490e-01;
+    private static final double LN2_HIGH = 0.6931471803691238;
 
-    private static final double LN2_LOW = 1.90821492927058770002e-10;
+    private static final double LN2_LOW = 1.9082149292705877e-10;
     private static final double ROOT_TWO = 1.4142135623730951;
     /** A quarter turn in two parts, of which the first has trailing zeros. */
-    private static final double QUARTER_HIGH = 1.57079632673412561417;
+    private static final double QUARTER_HIGH = 1.5707963267341256;
 
-    private static final double QUARTER_LOW = 6.07710050650619224932e-11;
+    private static final double QUARTER_LOW = 6.077100506506192e-11;
     private static final double QUARTER = Math.PI / 2;
     /** What the nearest double lacks of a quarter turn. */
-    private static final double QUARTER_REST = 6.12323399573676603587e-17;
+    private static final double QUARTER_REST = 6.123233995736766e-17;
     /** Terms of the arc's series; its argument is at most 7/16. */
     private static final int ARC_TERMS = 24;
     /** Terms of the exponential series; its argument is at most half of LN2. */

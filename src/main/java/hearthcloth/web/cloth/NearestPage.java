@@ -32,7 +32,7 @@ import java.util.stream.Collectors;
 public final class NearestPage {
 
     /** Counted in steps and not timed, so that what was shown is found again when she takes it. */
-    private static final long STEPS = 4_000;
+    private static final long STEPS = 60_000;
 
     /**
      * One of them.

@@ -26,6 +26,9 @@ import java.util.function.Function;
 /** Pictures of a cloth to keep and to send: flat, back and tied, without a word on them, and both beside each other. */
 public final class PicturesPage {
 
+    /** What stands in the place of a small picture of a cloth that does not tie what it is for. */
+    private static final String NOTHING = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\"/>";
+
     private final PageContext room;
 
     private PicturesPage(PageContext room) {
@@ -60,7 +63,7 @@ public final class PicturesPage {
 
     /** The tied gift of few bytes, to choose a view by; a picture of its own, so it brings its own shadow. */
     private void small(Context context) {
-        String svg = folder(context).tied().map(Thumbnail::file).orElseThrow(this::untied);
+        String svg = folder(context).tied().map(Thumbnail::file).orElse(NOTHING);
         kept(context);
         context.contentType("image/svg+xml").result(svg);
     }

@@ -5,7 +5,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.patchwork.byhand.Fit;
+import hearthcloth.plan.patchwork.byhand.ScrapFit;
 import hearthcloth.plan.patchwork.byhand.Fits;
 import hearthcloth.plan.patchwork.byhand.HandTree;
 import hearthcloth.plan.patchwork.byhand.LaidOut;
@@ -181,7 +181,7 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
         return List.of(new HandBoard.Group(words().piecingSwap(), "swap", choices));
     }
 
-    private HandBoard.Choice choice(Fit fit, boolean naming) {
+    private HandBoard.Choice choice(ScrapFit fit, boolean naming) {
         String way = words().piecingWay(fit.turned() ? "yes" : "no", fit.beside() ? "BESIDE" : "BELOW");
         return new HandBoard.Choice(
                 value(fit),
@@ -191,7 +191,7 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
     }
 
     /** What a way trims, in words. */
-    String trims(Fit fit) {
+    String trims(ScrapFit fit) {
         Length length = table.pieces().mark().times(fit.trim().marks());
         return words().piecingTrim(
                         voice().write(length, Rounding.UP),
@@ -199,7 +199,7 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
                         table.id(fit.second()));
     }
 
-    String value(Fit fit) {
+    String value(ScrapFit fit) {
         return coded(fit.first()) + " " + coded(fit.second()) + (fit.beside() ? " beside" : " below")
                 + (fit.turned() ? " turned" : " straight");
     }

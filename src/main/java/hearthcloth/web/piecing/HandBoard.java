@@ -5,6 +5,7 @@ import hearthcloth.web.kit.Settings;
 import hearthcloth.words.designing.DesigningWords;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The table with everything that can be done on it.
@@ -80,6 +81,29 @@ public record HandBoard(List<String> drawn, List<Spare> spare, Optional<Chosen> 
 
     public DesigningWords words() {
         return told.asking.words();
+    }
+
+    /** What the button that fills the cloth says. */
+    public String fill() {
+        return words().piecingFill(answer(deeds.whole));
+    }
+
+    /** What the button that locks the chosen scrap says. */
+    public String lock() {
+        return words().piecingLock(answer(state(State::locked)));
+    }
+
+    /** What the button that takes the chosen scrap's part apart says. */
+    public String apart() {
+        return words().piecingApart(answer(state(State::several)));
+    }
+
+    private boolean state(Predicate<State> is) {
+        return chosen.map(Chosen::state).filter(is).isPresent();
+    }
+
+    private static String answer(boolean is) {
+        return is ? "yes" : "no";
     }
 
     public String token() {

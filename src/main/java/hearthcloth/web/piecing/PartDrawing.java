@@ -90,8 +90,8 @@ final class PartDrawing {
                 .append(at)
                 .append(" fill=\"")
                 .append(swatches.fill(fabric))
-                .append("\" class=\"")
-                .append(tap.chosen() ? "patch ring" : "patch")
+                .append("\" class=\"patch")
+                .append(tap.chosen() ? " ring" : "")
                 .append("\"/>");
         label(patch, fabric, x, y, tap.locked());
         svg.append("</a>");

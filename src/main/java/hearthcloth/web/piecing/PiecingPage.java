@@ -7,7 +7,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.patchwork.byhand.Filling;
-import hearthcloth.plan.patchwork.byhand.Fit;
+import hearthcloth.plan.patchwork.byhand.ScrapFit;
 import hearthcloth.plan.patchwork.byhand.Fits;
 import hearthcloth.plan.patchwork.byhand.LaidOut;
 import hearthcloth.plan.patchwork.byhand.Swap;
@@ -171,12 +171,12 @@ public final class PiecingPage {
         int first = scrap(table, value[0]);
         int second = value.length < 4 ? -1 : scrap(table, value[1]);
         Fits fits = new Fits(table.heap(), table.laid());
-        Optional<Fit> way = first < 0 || second < 0
+        Optional<ScrapFit> way = first < 0 || second < 0
                 ? Optional.empty()
                 : fits.ways(first, second).stream()
                         .filter(fit -> fit.beside() == value[2].equals("beside") && fit.turned() == value[3].equals("turned"))
                         .findFirst();
-        Fit fit = way.orElseThrow(() -> new MeasureException(words().wrongForm()));
+        ScrapFit fit = way.orElseThrow(() -> new MeasureException(words().wrongForm()));
         String trims = new BoardView(table, new Swatches(List.of(), java.util.Map.of()), -1, -1).trims(fit);
         return new Done(
                 changed(table, fits.joined(fit)),

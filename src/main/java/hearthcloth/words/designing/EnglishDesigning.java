@@ -550,7 +550,7 @@ public final class EnglishDesigning implements DesigningWords {
 
     @Override
     public String piecingFill(String again) {
-        return (again.equals("yes") ? "Fill anew round what is locked" : "Fill the rest");
+        return (again.equals("yes") ? "Fill anew, keep what is locked" : "Fill the rest");
     }
 
     @Override

@@ -17,8 +17,8 @@ public record Fits(HandHeap heap, LaidOut laid) {
     private static final double MUCH = 0.2;
 
     /** What fits next to a scrap or the part it is in: the ways that trim least, one for each other scrap or part. */
-    public List<Fit> next(int scrap, int most) {
-        List<Fit> best = new ArrayList<>();
+    public List<ScrapFit> next(int scrap, int most) {
+        List<ScrapFit> best = new ArrayList<>();
         Set<Integer> seen = new HashSet<>(HandTree.scraps(thing(scrap)));
         for (int other = 0; other < heap.size(); other++) {
             if (!seen.contains(other)) {
@@ -29,13 +29,13 @@ public record Fits(HandHeap heap, LaidOut laid) {
                         .ifPresent(best::add);
             }
         }
-        best.sort(Comparator.comparingDouble((Fit fit) -> fit.trim().share()).thenComparingInt(Fit::second));
+        best.sort(Comparator.comparingDouble((ScrapFit fit) -> fit.trim().share()).thenComparingInt(ScrapFit::second));
         return best.subList(0, Math.min(most, best.size()));
     }
 
     /** The ways to put these two together, the one that trims least first. */
-    public List<Fit> ways(int first, int second) {
-        List<Fit> ways = new ArrayList<>();
+    public List<ScrapFit> ways(int first, int second) {
+        List<ScrapFit> ways = new ArrayList<>();
         Pieced one = thing(first);
         Pieced other = thing(second);
         if (HandTree.scraps(one).contains(second)) {
@@ -44,7 +44,7 @@ public record Fits(HandHeap heap, LaidOut laid) {
         for (boolean turned : heap.turnable(other) ? new boolean[] {false, true} : new boolean[] {false}) {
             Pieced lies = turned ? HandTree.quarterTurned(other) : other;
             for (boolean beside : new boolean[] {true, false}) {
-                trim(one, lies, beside).ifPresent(trim -> ways.add(new Fit(first, second, beside, turned, trim)));
+                trim(one, lies, beside).ifPresent(trim -> ways.add(new ScrapFit(first, second, beside, turned, trim)));
             }
         }
         ways.sort(Comparator.comparingDouble(fit -> fit.trim().share()));
@@ -52,7 +52,7 @@ public record Fits(HandHeap heap, LaidOut laid) {
     }
 
     /** The table when two are put together. */
-    public LaidOut joined(Fit fit) {
+    public LaidOut joined(ScrapFit fit) {
         Pieced one = thing(fit.first());
         Pieced other = thing(fit.second());
         Pieced both = new Joint(fit.beside(), one, fit.turned() ? HandTree.quarterTurned(other) : other);
@@ -69,7 +69,7 @@ public record Fits(HandHeap heap, LaidOut laid) {
         return part < 0 ? heap.natural(scrap, false) : laid.parts().get(part);
     }
 
-    private Optional<Fit.Trim> trim(Pieced one, Pieced other, boolean beside) {
+    private Optional<ScrapFit.Trim> trim(Pieced one, Pieced other, boolean beside) {
         Trimming.Extent both = heap.extent(new Joint(beside, one, other));
         if (both.offWidth() < 0 || both.offHeight() < 0 || !fits(both)) {
             return Optional.empty();
@@ -80,7 +80,7 @@ public record Fits(HandHeap heap, LaidOut laid) {
         long meets = beside ? second.height() : second.width();
         double area = (double) first.width() * first.height() + (double) second.width() * second.height();
         double left = (double) both.width() * both.height();
-        return Optional.of(new Fit.Trim(Math.abs(edge - meets), meets > edge, (area - left) / area));
+        return Optional.of(new ScrapFit.Trim(Math.abs(edge - meets), meets > edge, (area - left) / area));
     }
 
     /** Whether so large a part has room in the cloth, either way. */

@@ -45,7 +45,7 @@ class HandPiecingTest {
         SplittableRandom chance = new SplittableRandom(seed);
         LaidOut laid = EMPTY;
         for (int i = 0; i < 3; i++) {
-            List<Fit> next = new Fits(table.heap(), laid).next(chance.nextInt(table.heap().size()), 3);
+            List<ScrapFit> next = new Fits(table.heap(), laid).next(chance.nextInt(table.heap().size()), 3);
             if (!next.isEmpty()) {
                 laid = new Fits(table.heap(), laid).joined(next.get(0));
             }
@@ -57,10 +57,10 @@ class HandPiecingTest {
     @ValueSource(longs = {1, 2, 3})
     void what_fits_next_trims_what_it_says_and_lies_in_order(long seed) {
         HandPiecing table = table(seed);
-        List<Fit> next = new Fits(table.heap(), EMPTY).next(4, 8);
+        List<ScrapFit> next = new Fits(table.heap(), EMPTY).next(4, 8);
         assertThat(next).isNotEmpty().isSortedAccordingTo((a, b) -> Double.compare(
                 a.trim().share(), b.trim().share()));
-        for (Fit fit : next) {
+        for (ScrapFit fit : next) {
             ScrapPatch one = table.heap().natural(fit.first(), false);
             ScrapPatch other = table.heap().natural(fit.second(), fit.turned());
             long edge = fit.beside() ? one.height() : one.width();

@@ -9,7 +9,7 @@ package hearthcloth.plan.patchwork.byhand;
  * @param turned whether the second is turned by a quarter before
  * @param trim what that trims
  */
-public record Fit(int first, int second, boolean beside, boolean turned, Trim trim) {
+public record ScrapFit(int first, int second, boolean beside, boolean turned, Trim trim) {
 
     /**
      * What is trimmed where two edges meet.
