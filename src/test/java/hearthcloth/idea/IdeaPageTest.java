@@ -148,8 +148,12 @@ class IdeaPageTest {
                 assertThat(page.locator("html")).hasAttribute("lang", language.tag());
                 assertThat(page.locator("#go"))
                         .hasText(TeachingWords.in(language).minePlan());
-                assertThat(page.locator("[data-in]:not([hidden])")).hasCount(1);
-                assertThat(page.locator("[data-in]:not([hidden])")).hasAttribute("lang", language.tag());
+                // the rules of the idea, and how it is made
+                assertThat(page.locator("[data-in]:not([hidden])")).hasCount(2);
+                assertThat(page.locator("[data-in='" + language.tag() + "']:not([hidden])"))
+                        .hasCount(2);
+                assertThat(page.locator("[data-in]:not([hidden])[lang='" + language.tag() + "']"))
+                        .hasCount(2);
                 assertThat((Boolean) page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"))
                         .isTrue();
             }

@@ -100,13 +100,14 @@ public record SheetParameters(
      *
      * @param large what is as white without four corners is the sheet covered where it has this share of its
      *     area; tuned
+     * @param little paper a little bent is askew by less; tuned
      * @param much paper bent much is askew by less, and no rectangle any more; tuned
      * @param crooked which it is when it is off every rectangle by more than this; tuned
      * @param most whiter things more askew were never a sheet of this kind; tuned
      */
-    public record Bent(double large, double much, double crooked, double most) {
+    public record Bent(double large, double little, double much, double crooked, double most) {
         private static Bent standard() {
-            return new Bent(0.5, 0.12, 0.012, 0.2);
+            return new Bent(0.5, 0.025, 0.12, 0.012, 0.2);
         }
     }
 

@@ -20,6 +20,12 @@ import java.util.stream.IntStream;
  */
 record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse, GroundModel ground) {
 
+    /**
+     * What is larger than the sheet chosen and cut off or covered may be dimmer by so many times what else counts as white: how the
+     * light differs is not told well there.
+     */
+    private static final double DIMMER = 1.5;
+
     private SheetParameters.Whiter whites() {
         return finder.parameters().whiter();
     }
@@ -51,11 +57,14 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         boolean whiter = asWhite && (white.lighter > whites().lighter() || white.purer > whites().purer());
         double times = finder.times(found, shape.corners());
         if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
-            return whiter || (asWhite && times > bends().large());
+            boolean isNearlyAsWhite =
+                    white.lighter > -DIMMER * whites().duller() && white.purer > -whites().coloured();
+            return whiter || (asWhite && times > bends().large()) || (isNearlyAsWhite && times > 1);
         }
         SheetFinder.Found said = finder.said(shape, sheet);
         double skew = said.skew();
-        boolean isBent = skew < finder.parameters().proportions().most()
+        boolean isBent = skew < bends().little()
+                || (skew < finder.parameters().proportions().most() && finder.isOneSize(found, said, sheet))
                 || (skew < bends().much() && finder.offRectangle(said) > bends().crooked());
         return whiter ? skew < bends().most() : asWhite && isBent && !isTwin(found, said);
     }

@@ -77,7 +77,8 @@ class ReferenceTest {
     void two_sheets_of_one_size_are_no_rivals() throws IOException {
         Reading.Read read = read(ReferenceSheet.A4, 12, 900, A4, PATCH, box(190, 60, 210, 297, -0.3, PAPER));
 
-        assertThat(read.pieces()).hasSize(2).allMatch(piece -> piece.doubts().isEmpty());
+        assertThat(read.scale().sheetsInPicture()).hasSize(2);
+        assertThat(read.pieces()).hasSize(1).allMatch(piece -> piece.doubts().isEmpty());
     }
 
     @ParameterizedTest
