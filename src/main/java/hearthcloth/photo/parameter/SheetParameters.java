@@ -107,7 +107,7 @@ public record SheetParameters(
      */
     public record Bent(double large, double little, double much, double crooked, double most) {
         private static Bent standard() {
-            return new Bent(0.5, 0.025, 0.12, 0.008, 0.2);
+            return new Bent(0.5, 0.025, 0.12, 0.012, 0.2);
         }
     }
 

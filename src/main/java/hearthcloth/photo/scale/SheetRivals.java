@@ -64,6 +64,7 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         SheetFinder.Found said = finder.said(shape, sheet);
         double skew = said.skew();
         boolean isBent = skew < bends().little()
+                || (skew < finder.parameters().proportions().most() && finder.isOneSize(found, said, sheet))
                 || (skew < bends().much() && finder.offRectangle(said) > bends().crooked());
         return whiter ? skew < bends().most() : asWhite && isBent && !isTwin(found, said);
     }

@@ -91,7 +91,7 @@ final class PartDrawing {
                 .append(" fill=\"")
                 .append(swatches.fill(fabric))
                 .append("\" class=\"patch")
-                .append(tap.chosen() ? " ring" : "")
+                .append(tap.chosen() ? " picked" : "")
                 .append("\"/>");
         label(patch, fabric, x, y, tap.locked());
         svg.append("</a>");

@@ -605,7 +605,7 @@ public final class FrenchPrinting implements PrintingWords {
 
     @Override
     public String tableJoin(String n, String what) {
-        return what + " (d’abord ses " + n + " parties)";
+        return what + " (" + n + " parties avant)";
     }
 
     @Override
