@@ -42,11 +42,6 @@ public record Facet(Part part, ConvexPolygon cloth, Motion motion, FacetPlane pl
         return cloth.corners().stream().map(motion::at).toList();
     }
 
-    /** Whether the face that lay on the table looks outwards. */
-    public boolean showsTableFace() {
-        return motion.inside().dot(plane.out()) < 0;
-    }
-
     /** Whether the piece hangs at the knot and shows only in part, from changing sides. */
     public boolean isLoose() {
         return part == Part.CORD || part == Part.KNOT || part == Part.TAIL;
