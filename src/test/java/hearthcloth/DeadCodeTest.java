@@ -44,7 +44,7 @@ class DeadCodeTest {
     private static final List<String> ASKED_BY_TESTS = List.of("cli.Hearthcloth.line()");
 
     /** Compiled for the idea page, whose browser asks it; ideapage/ has its door. */
-    private static final List<String> ASKED_BY_THE_PAGE = 
+    private static final List<String> ASKED_BY_THE_PAGE =
             List.of("draw.PlanSheets.", "idea.answer.", "guideline.fit.GuidelinePlanner.first(");
 
     @Test

@@ -31,20 +31,39 @@ class SameEverywhereTest {
     };
 
     private static final Set<String> INEXACT = Set.of(
-            "sin", "cos", "tan", "asin", "acos", "atan", "atan2", "exp", "expm1", "log", "log10", "log1p", "pow", "cbrt",
-            "hypot", "sinh", "cosh", "tanh", "rint", "toRadians", "toDegrees", "IEEEremainder");
+            "sin",
+            "cos",
+            "tan",
+            "asin",
+            "acos",
+            "atan",
+            "atan2",
+            "exp",
+            "expm1",
+            "log",
+            "log10",
+            "log1p",
+            "pow",
+            "cbrt",
+            "hypot",
+            "sinh",
+            "cosh",
+            "tanh",
+            "rint",
+            "toRadians",
+            "toDegrees",
+            "IEEEremainder");
 
-    private static final DescribedPredicate<JavaAccess<?>> LEFT_TO_THE_LIBRARY = DescribedPredicate.describe(
-            "that the class library may answer otherwise elsewhere",
-            access -> {
+    private static final DescribedPredicate<JavaAccess<?>> LEFT_TO_THE_LIBRARY =
+            DescribedPredicate.describe("that the class library may answer otherwise elsewhere", access -> {
                 String owner = access.getTargetOwner().getName();
                 String name = access.getTarget().getName();
                 return switch (owner) {
                     case "java.lang.Math", "java.lang.StrictMath" -> INEXACT.contains(name);
-                    case "java.util.stream.DoubleStream" -> Set.of("sum", "average")
-                            .contains(name);
-                    case "java.util.DoubleSummaryStatistics" -> Set.of("getSum", "getAverage")
-                            .contains(name);
+                    case "java.util.stream.DoubleStream" ->
+                        Set.of("sum", "average").contains(name);
+                    case "java.util.DoubleSummaryStatistics" ->
+                        Set.of("getSum", "getAverage").contains(name);
                     case "java.util.stream.Collectors" -> name.endsWith("Double");
                     default -> false;
                 };

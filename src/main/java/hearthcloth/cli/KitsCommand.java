@@ -127,7 +127,8 @@ final class KitsCommand implements Callable<Integer> {
                 new PlanningTogether.Effort(time.effort(), seed, time.begin()),
                 progress::together);
         progress.say("drawing");
-        List<String> words = lines.stream().map(line -> line.asked(Voice.english(ruler))).toList();
+        List<String> words =
+                lines.stream().map(line -> line.asked(Voice.english(ruler))).toList();
         KitsJson kits = KitsJson.of(read.stash(), together, words);
         PrintOptions.Print printed = print.print(shell);
         write(folder, together, lines, kits, printed);

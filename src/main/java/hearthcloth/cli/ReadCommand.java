@@ -131,8 +131,9 @@ final class ReadCommand implements Callable<Integer> {
             return read;
         }
         String name = photo.equals("-") ? "The picture" : ListWords.plain(photo);
-        throw new BadInputException(
-                List.of(name + " cannot be read:", "  " + ListWords.line(((Reading.Refused) reading).reason().english())));
+        throw new BadInputException(List.of(
+                name + " cannot be read:",
+                "  " + ListWords.line(((Reading.Refused) reading).reason().english())));
     }
 
     private int written(Reading.Read read, Ruler ruler, OutputFile out, Optional<OutputFile> picture) {

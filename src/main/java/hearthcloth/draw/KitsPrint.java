@@ -71,8 +71,8 @@ public record KitsPrint(Together together, List<String> asked, Voice voice, Pape
         }
         for (PieceCut cut : plan.cuts()) {
             handed(cut)
-                    .ifPresent(left -> notes.add(words().kitsHanded(
-                                    left.of().id(), left.part().id(), name(left.by()))));
+                    .ifPresent(left -> notes.add(
+                            words().kitsHanded(left.of().id(), left.part().id(), name(left.by()))));
         }
         return notes;
     }
@@ -134,7 +134,8 @@ public record KitsPrint(Together together, List<String> asked, Voice voice, Pape
     private String length(Length length) {
         if (voice.ruler().isMetric()) {
             long tenths = Rounding.UP.quotient(length.nm(), Length.cm(TENTHS).nm());
-            return voice.local(tenths / TENTHS + "." + tenths % TENTHS) + " " + voice.measuring().unit("m");
+            return voice.local(tenths / TENTHS + "." + tenths % TENTHS) + " "
+                    + voice.measuring().unit("m");
         }
         long quarters = length.nm() / Length.inches(9).nm();
         String part = List.of("", "1/4", "1/2", "3/4").get((int) (quarters % 4));

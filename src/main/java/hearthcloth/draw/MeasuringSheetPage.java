@@ -39,7 +39,8 @@ public final class MeasuringSheetPage {
     /** The sheet as a PDF of one page, true to size. */
     public static byte[] pdf(Paper paper, Language language) {
         PrintingWords words = Voice.of(language, Ruler.MILLIMETRES).printing();
-        return PdfWriter.write(words.measuringTitle(), language.tag(), List.of(new MeasuringSheetPage(words).of(paper)));
+        return PdfWriter.write(
+                words.measuringTitle(), language.tag(), List.of(new MeasuringSheetPage(words).of(paper)));
     }
 
     private Picture of(Paper paper) {
@@ -102,10 +103,7 @@ public final class MeasuringSheetPage {
     }
 
     private void words(Sketch sketch) {
-        List<String> lines = List.of(
-                words.measuringPrint(),
-                words.measuringRuler(),
-                words.measuringSay());
+        List<String> lines = List.of(words.measuringPrint(), words.measuringRuler(), words.measuringSay());
         sketch.words(words.measuringTitle(), WORDS, Type.of(BODY_MM * 1.4, Weight.SEMIBOLD, Colour.BLACK));
         for (int i = 0; i < lines.size(); i++) {
             sketch.words(

@@ -100,8 +100,7 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
                 .map(kind -> RulingSentences.isWay(
                         PlanningSentences.schemeIdea(kind.name()), PlanningSentences.scheme(kind.name())))
                 .toList();
-        return RulingSentences.isColours(
-                ways.isEmpty() ? "yes" : "no", Argument.row(Argument.Joined.OR, each));
+        return RulingSentences.isColours(ways.isEmpty() ? "yes" : "no", Argument.row(Argument.Joined.OR, each));
     }
 
     /** The names of the ways alone. */

@@ -180,9 +180,7 @@ public final class GuidelineCheck {
             kept = gift.tie().fit(gift.gift(), is, tail(ruler)).holds();
         }
         return bend(
-                kept,
-                Bend.Rule.SIZE,
-                () -> RulingSentences.bendSize(rule.said(), Argument.of(is, Rounding.NEAREST)));
+                kept, Bend.Rule.SIZE, () -> RulingSentences.bendSize(rule.said(), Argument.of(is, Rounding.NEAREST)));
     }
 
     /** What each end of a tied cloth needs, as it is usual with this ruler. */

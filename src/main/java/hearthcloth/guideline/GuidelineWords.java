@@ -25,9 +25,7 @@ public final class GuidelineWords {
                 RulingSentences.hearth(shape.hearth().said()),
                 RulingSentences.bars(shape.bars().said()),
                 RulingSentences.rounds(shape.rounds().said()),
-                shape.order()
-                        .map(order -> RulingSentences.order(order.name()))
-                        .orElseGet(RulingSentences::orderOpen),
+                shape.order().map(order -> RulingSentences.order(order.name())).orElseGet(RulingSentences::orderOpen),
                 RulingSentences.colours(guideline.colours().said()),
                 RulingSentences.middle(guideline.colours().middle().name()),
                 RulingSentences.joins(Argument.of(joins.leastPiece(), Rounding.UP), joins.mostJoins()),

@@ -89,9 +89,11 @@ public final class IdeaPage {
         parts.put("by", escaped(told.by()));
         parts.put("told", paragraphs(told.words()));
         parts.put("picture", told.picture().map(IdeaPage::picture).orElse(""));
-        parts.put("rules", inEach(voice -> list(GuidelineWords.of(guideline).stream()
-                .map(rule -> rule.in(voice))
-                .toList())));
+        parts.put(
+                "rules",
+                inEach(voice -> list(GuidelineWords.of(guideline).stream()
+                        .map(rule -> rule.in(voice))
+                        .toList())));
         parts.put("example", plan.map(this::example).orElse(""));
         parts.put("making", plan.map(this::making).orElse(""));
         parts.put("words", PageWords.json());

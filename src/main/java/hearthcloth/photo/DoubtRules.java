@@ -41,9 +41,7 @@ final class DoubtRules {
             MeasuringParameters parameters) {
         DoubtRules doubts = new DoubtRules(parameters);
         if (blob.cutOff()) {
-            doubts.add(
-                    Doubt.Kind.CUT_OFF,
-                    PhotographingSentences.doubtCutOff());
+            doubts.add(Doubt.Kind.CUT_OFF, PhotographingSentences.doubtCutOff());
         }
         doubts.faint(traced, interior);
         doubts.touching(outline, interior);
@@ -66,19 +64,14 @@ final class DoubtRules {
             MeasuringParameters parameters) {
         DoubtRules doubts = new DoubtRules(parameters);
         if (outline.picture().stream().anyMatch(corner -> doubts.isAtTheEdge(corner, scale))) {
-            doubts.add(
-                    Doubt.Kind.CUT_OFF,
-                    PhotographingSentences.doubtEdge());
+            doubts.add(Doubt.Kind.CUT_OFF, PhotographingSentences.doubtEdge());
         }
         others.entrySet().stream()
                 .filter(other -> OutlineOverlap.isOver(outline, other.getValue().outline()))
                 .forEach(other -> doubts.add(
-                        Doubt.Kind.TOUCHING,
-                        PhotographingSentences.doubtOver(Argument.text(other.getKey()))));
+                        Doubt.Kind.TOUCHING, PhotographingSentences.doubtOver(Argument.text(other.getKey()))));
         if (rough && doubts.isVague(outline, scale)) {
-            doubts.add(
-                    Doubt.Kind.UNEVEN,
-                    PhotographingSentences.doubtRough());
+            doubts.add(Doubt.Kind.UNEVEN, PhotographingSentences.doubtRough());
         }
         if (doubts.isFar(outline, scale)) {
             doubts.add(Doubt.Kind.FAR, PhotographingSentences.doubtFar());
@@ -140,9 +133,7 @@ final class DoubtRules {
                 traced.fits().stream().mapToDouble(EdgeFit.Fit::fringe).max().orElse(0);
         double mm = fringe / scale.pixelsPerMm(traced.corners().get(0));
         if (mm > parameters.doubts().fringeMm()) {
-            add(
-                    Doubt.Kind.FRAYED,
-                    PhotographingSentences.doubtFrayed(Argument.number(Math.round(Math.ceil(mm)))));
+            add(Doubt.Kind.FRAYED, PhotographingSentences.doubtFrayed(Argument.number(Math.round(Math.ceil(mm)))));
         }
     }
 

@@ -87,8 +87,7 @@ final class ReadingPipeline {
                         sheet.isMeasuringSheet(),
                         parameters.edge().steps());
         this.tracing = new ShapeTracing(picture, coarse, sheet, parameters);
-        this.shapes = new ShapeFollowing(
-                picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "sheet"));
+        this.shapes = new ShapeFollowing(picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "sheet"));
         this.ground = GroundModel.without(papers(), smooth, parameters.ground());
     }
 
@@ -137,13 +136,15 @@ final class ReadingPipeline {
                 doubts);
         progress.at(0.8, "measuring");
         List<ReadPiece> pieces = new PieceMeasurement(coarse, closer.ground(), scale, sheet, parameters)
-                .of(
-                        closer.blobs(),
-                        closer.traced(),
-                        chosen.sheets().stream().map(SheetFinder.Found::index).toList())
-                .stream()
-                .map(piece -> doubted(piece, doubts))
-                .toList();
+                        .of(
+                                closer.blobs(),
+                                closer.traced(),
+                                chosen.sheets().stream()
+                                        .map(SheetFinder.Found::index)
+                                        .toList())
+                        .stream()
+                        .map(piece -> doubted(piece, doubts))
+                        .toList();
         return new Reading.Read(pieces, scale);
     }
 

@@ -123,8 +123,8 @@ public final class Csv {
         int from = at;
         skipToEnd();
         if (!text.substring(from, at).isBlank()) {
-            problems.add(new Problem(
-                    line, "", RefusingSentences.fileAfterQuote(Argument.text(text.substring(from, at)))));
+            problems.add(
+                    new Problem(line, "", RefusingSentences.fileAfterQuote(Argument.text(text.substring(from, at)))));
         }
     }
 

@@ -43,7 +43,8 @@ public final class StashFile {
      * @param unit in which the file gives most sizes; empty when no unit is written in it
      * @param kept by line, the contents of other columns
      */
-    public record Read(Stash stash, List<Sentence> warnings, Optional<Unit> unit, Map<Integer, Map<String, String>> kept)
+    public record Read(
+            Stash stash, List<Sentence> warnings, Optional<Unit> unit, Map<Integer, Map<String, String>> kept)
             implements Reading {
         public Read {
             warnings = List.copyOf(warnings);

@@ -97,8 +97,7 @@ final class StashReader {
             problems.add(new Problem(
                     row.line(),
                     "",
-                    RefusingSentences.fileCells(
-                            Argument.number(row.cells().size()), Argument.number(header.width()))));
+                    RefusingSentences.fileCells(Argument.number(row.cells().size()), Argument.number(header.width()))));
             return Optional.empty();
         }
         String name = name(row);
@@ -157,8 +156,7 @@ final class StashReader {
                 wrong(
                         row,
                         column,
-                        RefusingSentences.fileMost(
-                                Argument.number(most.nm() / Unit.METRE.nanometres()), quoted(text)));
+                        RefusingSentences.fileMost(Argument.number(most.nm() / Unit.METRE.nanometres()), quoted(text)));
             }
             countUnit(text, unit);
             return length;
@@ -183,9 +181,7 @@ final class StashReader {
         if (!bare.isEmpty()) {
             long lines = bare.stream().distinct().count();
             problems.add(new Problem(
-                    bare.get(0),
-                    "",
-                    RefusingSentences.fileNoUnit(Math.toIntExact(Math.max(0, lines - 1)))));
+                    bare.get(0), "", RefusingSentences.fileNoUnit(Math.toIntExact(Math.max(0, lines - 1)))));
         }
     }
 
@@ -218,10 +214,7 @@ final class StashReader {
         String text = header.cell(row, column);
         Optional<Colour> colour = text.isEmpty() ? Optional.empty() : colour(text);
         if (!text.isEmpty() && colour.isEmpty()) {
-            wrong(
-                    row,
-                    column,
-                    RefusingSentences.fileColour(quoted(text)));
+            wrong(row, column, RefusingSentences.fileColour(quoted(text)));
         }
         return colour;
     }

@@ -134,8 +134,7 @@ final class HeldSource extends SQLiteDataSource implements ConnectionFactory, Au
         }
         if (Files.exists(path)) {
             throw new StoreException(
-                    StoringSentences.work(Argument.text(path.toString()), "OTHER"),
-                    new FileGoneException(path));
+                    StoringSentences.work(Argument.text(path.toString()), "OTHER"), new FileGoneException(path));
         }
         Path part = path.resolveSibling(path.getFileName() + ".part");
         try {

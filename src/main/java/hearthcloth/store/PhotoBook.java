@@ -177,8 +177,8 @@ public final class PhotoBook {
      */
     public void save(SavedPhoto was, String label, PhotoSorting sorting) {
         jdbi.useTransaction(handle -> {
-            SavedPhoto now = found(handle, was.id())
-                    .orElseThrow(() -> new StoreException(StoringSentences.gone("PHOTO")));
+            SavedPhoto now =
+                    found(handle, was.id()).orElseThrow(() -> new StoreException(StoringSentences.gone("PHOTO")));
             if (now.version() != was.version()) {
                 throw new StoreException(StoringSentences.changed(Argument.text(""), "PHOTO"));
             }

@@ -76,7 +76,8 @@ public final class SafetyCopies {
             copies.sort(SafetyCopy.NEWEST_FIRST);
             return List.copyOf(copies);
         } catch (IOException e) {
-            throw new StoreException(StoringSentences.copy(Argument.text(folder(file).toString()), "FOLDER"), e);
+            throw new StoreException(
+                    StoringSentences.copy(Argument.text(folder(file).toString()), "FOLDER"), e);
         }
     }
 
@@ -157,8 +158,7 @@ public final class SafetyCopies {
             drop(part);
             Sentence why = e instanceof StoreException
                     ? Refusal.of(e)
-                    : DatabaseTroubles.words(e)
-                            .orElseGet(() -> StoringSentences.copy(Argument.text(""), "FULL"));
+                    : DatabaseTroubles.words(e).orElseGet(() -> StoringSentences.copy(Argument.text(""), "FULL"));
             throw new StoreException(
                     StoringSentences.copy(Argument.text(folder().toString()), "MAKE")
                             .then(why),
@@ -255,9 +255,8 @@ public final class SafetyCopies {
      */
     public static SafetyCopy putBack(Path file, String name, Clock clock) {
         SafetyCopy copy = (name.equals("last") ? last(file, clock.instant()) : named(file, name))
-                .orElseThrow(() ->
-                        new StoreException(StoringSentences.missing(
-                                name, Argument.text(folder(file).toString()))));
+                .orElseThrow(() -> new StoreException(StoringSentences.missing(
+                        name, Argument.text(folder(file).toString()))));
         Path from = folder(file).resolve(copy.name());
         refuseUnfit(from);
         try {

@@ -148,8 +148,7 @@ public final class StashBook {
                 if (deleted[i] != 1) {
                     Piece piece = edit.gone().get(i);
                     throw new StoreException(StoringSentences.changed(
-                            StoringSentences.piece(
-                                    Argument.text(piece.fabric().name()), Argument.text(piece.id())),
+                            StoringSentences.piece(Argument.text(piece.fabric().name()), Argument.text(piece.id())),
                             "PIECE"));
                 }
             }

@@ -59,14 +59,11 @@ public record GiftWish(Gift gift, Tie tie, Placing placing) {
         List<Tie> suiting = gift.map(Tie::suiting).orElseGet(() -> Arrays.asList(Tie.values()));
         String choice = suiting.stream().map(Tie::words).collect(Collectors.joining(", "));
         Tie tie = Tie.named(written)
-                .orElseThrow(
-                        () -> new RefusedException(
-                                RefusingSentences.tieUnknown(Argument.text(choice), Argument.text(written))));
+                .orElseThrow(() -> new RefusedException(
+                        RefusingSentences.tieUnknown(Argument.text(choice), Argument.text(written))));
         if (!suiting.contains(tie)) {
             throw new RefusedException(RefusingSentences.tieOther(
-                    Argument.text(choice),
-                    RulingSentences.suited(tie.name()),
-                    RulingSentences.tie(tie.name())));
+                    Argument.text(choice), RulingSentences.suited(tie.name()), RulingSentences.tie(tie.name())));
         }
         return tie;
     }

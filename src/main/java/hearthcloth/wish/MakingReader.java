@@ -55,9 +55,7 @@ final class MakingReader {
         Length least =
                 length(WishField.LEAST_PIECE.option(), words.of(WishField.LEAST_PIECE), usual.leastPiece(), MOST_PIECE);
         if (!least.isPositive()) {
-            text.fault(
-                    WishField.LEAST_PIECE.option(),
-                    RefusingSentences.wishNothing());
+            text.fault(WishField.LEAST_PIECE.option(), RefusingSentences.wishNothing());
         }
         return new PiecingRules(
                 least,
@@ -86,8 +84,7 @@ final class MakingReader {
             String names = SeamKind.table().stream()
                     .map(kind -> "\"" + kind.name() + "\"")
                     .collect(Collectors.joining(", "));
-            throw new RefusedException(
-                    RefusingSentences.wishSeam(Argument.text(names), Argument.text(written)));
+            throw new RefusedException(RefusingSentences.wishSeam(Argument.text(names), Argument.text(written)));
         }
         List<Length> two = two(written, "seam");
         Length narrow = two.get(0);
@@ -106,8 +103,7 @@ final class MakingReader {
     private List<Length> two(String written, String what) {
         List<Length> lengths = Measures.lengths(written.replace("+", " x "), ruler.unit());
         if (lengths.size() != 2) {
-            throw new RefusedException(
-                    RefusingSentences.wishPair(lengths.size(), Argument.text(written), what));
+            throw new RefusedException(RefusingSentences.wishPair(lengths.size(), Argument.text(written), what));
         }
         for (Length length : lengths) {
             if (!length.isPositive() || length.isMoreThan(WIDEST_ALLOWANCE)) {

@@ -42,12 +42,7 @@ public final class PatchworkReader {
 
     /** What is said of scraps alone. */
     private static final List<WishField> SCRAP_FIELDS = List.of(
-            WishField.SCRAPS,
-            WishField.WITH,
-            WishField.MIDDLE,
-            WishField.MOST_TRIM,
-            WishField.SIZES,
-            WishField.BANDS);
+            WishField.SCRAPS, WishField.WITH, WishField.MIDDLE, WishField.MOST_TRIM, WishField.SIZES, WishField.BANDS);
 
     private final WishWords words;
     private final OptionText text;
@@ -103,7 +98,8 @@ public final class PatchworkReader {
             text.fault(WishField.MIDDLE.option(), RefusingSentences.wishMiddle());
         }
         if (!with.isEmpty() && !middle.isEmpty()) {
-            text.fault(WishField.MIDDLE.option(), RefusingSentences.wishNotWith(Argument.text(WishField.WITH.option())));
+            text.fault(
+                    WishField.MIDDLE.option(), RefusingSentences.wishNotWith(Argument.text(WishField.WITH.option())));
         }
         if (bands != Direction.ANY && !(with.isEmpty() && middle.isEmpty())) {
             text.fault(WishField.BANDS.option(), RefusingSentences.wishBands());
@@ -166,7 +162,8 @@ public final class PatchworkReader {
         int down = Integer.parseInt(matcher.group(2));
         int most = Patchwork.MOST_BLOCKS;
         if (across < 1 || down < 1 || across > most || down > most) {
-            throw new RefusedException(RefusingSentences.wishBlocksReach(Argument.number(most), Argument.text(written)));
+            throw new RefusedException(
+                    RefusingSentences.wishBlocksReach(Argument.number(most), Argument.text(written)));
         }
         return new int[] {across, down};
     }

@@ -32,7 +32,6 @@ public final class Rulers {
                 .filter(unit -> unit == Unit.INCH || unit == Unit.CENTIMETRE)
                 .map(Rulers::of)
                 .orElseThrow(() -> new BadInputException(RefusingSentences.wishAt(
-                        Argument.text("--unit"),
-                        RefusingSentences.wishUnit(Argument.text(ListWords.plain(option)))))));
+                        Argument.text("--unit"), RefusingSentences.wishUnit(Argument.text(ListWords.plain(option)))))));
     }
 }

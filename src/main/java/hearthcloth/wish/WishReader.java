@@ -77,8 +77,7 @@ public final class WishReader {
 
     private Target target(Optional<GiftWish> gift) {
         if (words.has(WishField.SIZE) && gift.isPresent()) {
-            text.fault(
-                    WishField.SIZE.option(), RefusingSentences.wishBoth());
+            text.fault(WishField.SIZE.option(), RefusingSentences.wishBoth());
         }
         Optional<Size> size =
                 text.read(WishField.SIZE.option(), words.of(WishField.SIZE), Optional.empty(), this::cloth);
@@ -127,9 +126,7 @@ public final class WishReader {
     private void between(String written, Length side, Length least) {
         if (side.isLessThan(least) || side.isMoreThan(MOST_CLOTH)) {
             throw new RefusedException(RefusingSentences.wishReach(
-                    Argument.of(least, Rounding.UP),
-                    Argument.of(MOST_CLOTH, Rounding.DOWN),
-                    Argument.text(written)));
+                    Argument.of(least, Rounding.UP), Argument.of(MOST_CLOTH, Rounding.DOWN), Argument.text(written)));
         }
     }
 
@@ -145,9 +142,7 @@ public final class WishReader {
                 ? 0
                 : text.whole(WishField.ROUNDS.option(), words.of(WishField.ROUNDS), 0, 1, MOST_ROUNDS);
         if (count > 0 && bars.size() > count) {
-            text.fault(
-                    WishField.BARS.option(),
-                    RefusingSentences.wishWidths(count, bars.size()));
+            text.fault(WishField.BARS.option(), RefusingSentences.wishWidths(count, bars.size()));
         }
         Optional<Order> order = isOpen(words.of(WishField.ORDER))
                 ? Optional.empty()
@@ -157,8 +152,7 @@ public final class WishReader {
 
     private Optional<Order> order(String written) {
         return Optional.of(Order.named(written)
-                .orElseThrow(() ->
-                        new RefusedException(RefusingSentences.wishOrder(Argument.text(written)))));
+                .orElseThrow(() -> new RefusedException(RefusingSentences.wishOrder(Argument.text(written)))));
     }
 
     private Optional<Cut<Size>> hearth(String written, Making making) {
@@ -189,8 +183,8 @@ public final class WishReader {
             enough(written, reading, width, eaten, making.seam().band());
         }
         if (widths.size() > MOST_ROUNDS) {
-            throw new RefusedException(RefusingSentences.wishManyWidths(
-                    Argument.number(widths.size()), Argument.number(MOST_ROUNDS)));
+            throw new RefusedException(
+                    RefusingSentences.wishManyWidths(Argument.number(widths.size()), Argument.number(MOST_ROUNDS)));
         }
         return widths.stream()
                 .map(width -> new Cut<>(width, reading.finished()))
@@ -242,12 +236,11 @@ public final class WishReader {
 
     private static Scheme.Kind scheme(String written) {
         return Scheme.Kind.named(written)
-                .orElseThrow(() ->
-                        new RefusedException(RefusingSentences.wishScheme(
-                                Argument.text(Scheme.WISHED.stream()
-                                        .map(kind -> kind.title().toLowerCase(Locale.ROOT))
-                                        .collect(Collectors.joining(", "))),
-                                Argument.text(written))));
+                .orElseThrow(() -> new RefusedException(RefusingSentences.wishScheme(
+                        Argument.text(Scheme.WISHED.stream()
+                                .map(kind -> kind.title().toLowerCase(Locale.ROOT))
+                                .collect(Collectors.joining(", "))),
+                        Argument.text(written))));
     }
 
     private static Contrast contrast(String written) {

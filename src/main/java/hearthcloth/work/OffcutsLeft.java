@@ -41,9 +41,10 @@ public record OffcutsLeft(List<Left> all) {
         List<Piece> there = new ArrayList<>(stash.pieces());
         List<Left> all = new ArrayList<>();
         boolean isWhole = !cloth.life().stage().isToCut();
-        cloth.plan().ifPresent(plan -> plan.cuts().stream()
-                .filter(cut -> (isWhole || cut.past()) && !(cut.tree() instanceof CutTree.Left))
-                .forEach(cut -> lefts(plan, cut).forEach(size -> all.add(left(cut.piece(), size, there)))));
+        cloth.plan()
+                .ifPresent(plan -> plan.cuts().stream()
+                        .filter(cut -> (isWhole || cut.past()) && !(cut.tree() instanceof CutTree.Left))
+                        .forEach(cut -> lefts(plan, cut).forEach(size -> all.add(left(cut.piece(), size, there)))));
         all.sort(Comparator.comparing((Left left) -> -left.size().areaMm2()));
         return new OffcutsLeft(all);
     }

@@ -269,8 +269,8 @@ public sealed interface Gift {
             most = most.max(side);
         }
         if (most.isMoreThan(LONGEST)) {
-            throw new RefusedException(RefusingSentences.giftLarge(
-                    Argument.text(Ruler.MILLIMETRES.write(most, Rounding.NEAREST))));
+            throw new RefusedException(
+                    RefusingSentences.giftLarge(Argument.text(Ruler.MILLIMETRES.write(most, Rounding.NEAREST))));
         }
         if (most.isLessThan(SHORTEST)) {
             throw new RefusedException(RefusingSentences.giftSmall());

@@ -59,8 +59,7 @@ final class GiftReader {
         BOTTLES(2, "bottles flasks"),
         BALL(1, "ball sphere globe melon watermelon"),
         BOOKS(3, "books"),
-        ROLL(2,
-                "roll tube bolt mat scroll poster cylinder umbrella pole");
+        ROLL(2, "roll tube bolt mat scroll poster cylinder umbrella pole");
 
         private final int measures;
         private final String words;
@@ -153,8 +152,8 @@ final class GiftReader {
         while (words.find()) {
             String word = words.group();
             if (!isMeasureWord(word) && !isKindOrFiller(word)) {
-                throw new RefusedException(RefusingSentences.giftWord(
-                        kinds(), Argument.text(shown(text)), Argument.text(shown(word))));
+                throw new RefusedException(
+                        RefusingSentences.giftWord(kinds(), Argument.text(shown(text)), Argument.text(shown(word))));
             }
             rest.append(plain, from, words.start()).append(isMeasureWord(word) ? word : " ");
             from = words.end();

@@ -59,9 +59,9 @@ class ColourRuleTest {
     void a_reader_hears_what_each_way_means() {
         ColourRule rule = new ColourRule(List.of(Scheme.Kind.FIELD, Scheme.Kind.FRAMES), ColourRule.Middle.ANY);
         assertThat(rule.said().english())
-                .isEqualTo(
-                        "One field (the hearth sits alone in one fabric) or Frames (two fabrics take turns, round by"
-                                + " round)");
-        assertThat(new ColourRule(List.of(), ColourRule.Middle.ANY).said().english()).isEqualTo("as your heap has them");
+                .isEqualTo("One field (the hearth sits alone in one fabric) or Frames (two fabrics take turns, round by"
+                        + " round)");
+        assertThat(new ColourRule(List.of(), ColourRule.Middle.ANY).said().english())
+                .isEqualTo("as your heap has them");
     }
 }

@@ -127,8 +127,7 @@ class IdeaPageTest {
 
     /** With seed 109 a bar of 4 in and one of 3 1/2 in are worth the same but for the last bit of a colour. */
     @Test
-    void browser_and_program_choose_alike_among_plans_that_are_all_but_equal(@TempDir Path folder)
-            throws IOException {
+    void browser_and_program_choose_alike_among_plans_that_are_all_but_equal(@TempDir Path folder) throws IOException {
         compare(folder, 109, 110);
     }
 
@@ -194,7 +193,11 @@ class IdeaPageTest {
             String unit = random.nextBoolean() ? "in" : "cm";
             List<Language> languages = List.of(Language.values());
             return new Asked(
-                    seed, guideline, heap, unit, languages.get(seed % languages.size()).tag());
+                    seed,
+                    guideline,
+                    heap,
+                    unit,
+                    languages.get(seed % languages.size()).tag());
         }
 
         PagePlanner.Question question() {
@@ -217,7 +220,12 @@ class IdeaPageTest {
         note(unlike, asked, "cloths", cloths, answer.get("cloths").size());
         for (int i = 0; i < Math.min(cloths, answer.get("cloths").size()); i++) {
             JsonNode patches = expected.get("cloths").get(i).get("patches");
-            note(unlike, asked, "cut list " + i, patches, answer.get("cloths").get(i).get("patches"));
+            note(
+                    unlike,
+                    asked,
+                    "cut list " + i,
+                    patches,
+                    answer.get("cloths").get(i).get("patches"));
             String plan = opened.answered(Map.of("number", i, "file", true), "plan");
             note(unlike, asked, "plan " + i, program.planFile(i), plan);
         }

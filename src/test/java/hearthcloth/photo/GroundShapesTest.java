@@ -37,8 +37,8 @@ final class GroundShapesTest {
 
     private Set<Integer> own() {
         ReadingParameters parameters = ReadingParameters.standard();
-        SubpixelEdges edges = new SubpixelEdges(
-                painted.picture(), 5, false, parameters.edge().steps());
+        SubpixelEdges edges =
+                new SubpixelEdges(painted.picture(), 5, false, parameters.edge().steps());
         LensModel lens = LensModel.unknown(painted.picture());
         List<FittedPolygon> traced = outlines.stream()
                 .map(outline -> FittedPolygon.of(outline, edges.of(outline), lens, 1.2, 4))
@@ -57,7 +57,8 @@ final class GroundShapesTest {
                 rim.add(a.towards(b, (double) k / n));
             }
         }
-        boolean cutOff = rim.stream().anyMatch(at -> at.x() < 2 || at.y() < 2 || at.x() > WIDTH - 3 || at.y() > HEIGHT - 3);
+        boolean cutOff =
+                rim.stream().anyMatch(at -> at.x() < 2 || at.y() < 2 || at.x() > WIDTH - 3 || at.y() > HEIGHT - 3);
         return new Blob(rim, cutOff);
     }
 

@@ -21,7 +21,9 @@ class StashReaderTest {
     }
 
     private static List<String> faults(String text) {
-        return read(text) instanceof StashFile.Faulty faulty ? faulty.lines(100, Voice.english(Ruler.EIGHTHS)) : List.of();
+        return read(text) instanceof StashFile.Faulty faulty
+                ? faulty.lines(100, Voice.english(Ruler.EIGHTHS))
+                : List.of();
     }
 
     /** No loom is wider than 5 m and no bolt longer than 100 m (docs/sources.md#input-limits). */
@@ -115,10 +117,8 @@ class StashReaderTest {
         assertThat(new Problem(4, "width", Sentence.itself("too\nwide"))).hasToString("line 4, width: too wide");
         assertThat(new Problem(4, "", Sentence.itself("odd"))).hasToString("line 4: odd");
         assertThat(new Problem(0, "", Sentence.itself("empty"))).hasToString("empty");
-        assertThat(new Problem(0, "", Sentence.itself("x".repeat(300))))
-                .hasToString("x".repeat(300));
-        assertThat(new Problem(0, "", Sentence.itself("x".repeat(301))))
-                .hasToString("x".repeat(300) + "…");
+        assertThat(new Problem(0, "", Sentence.itself("x".repeat(300)))).hasToString("x".repeat(300));
+        assertThat(new Problem(0, "", Sentence.itself("x".repeat(301)))).hasToString("x".repeat(300) + "…");
         assertThat(new Problem(1, "a\tb", Sentence.itself("x")).column()).isEqualTo("a b");
     }
 

@@ -171,6 +171,7 @@ class BenchFactTest {
         Jdbi.create("jdbc:sqlite:" + file)
                 .useHandle(handle ->
                         handle.execute("update cloth set document = replace(document, '\"sewn\":1', '\"sewn\":2')"));
-        assertThat(store.fault()).hasValueSatisfying(told -> assertThat(told.english()).contains("sewed 1A on"));
+        assertThat(store.fault())
+                .hasValueSatisfying(told -> assertThat(told.english()).contains("sewed 1A on"));
     }
 }

@@ -81,7 +81,10 @@ class OneJournalTest {
 
     private void cut(String id) {
         SavedCloth was = cloth(id);
-        store.book(was, new AllCut(was.document(), store.stash().nextPiece()).of(was.name()), Voice.english(Ruler.EIGHTHS));
+        store.book(
+                was,
+                new AllCut(was.document(), store.stash().nextPiece()).of(was.name()),
+                Voice.english(Ruler.EIGHTHS));
     }
 
     private void sew(String id, int steps) {

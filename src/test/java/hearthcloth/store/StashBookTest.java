@@ -159,8 +159,8 @@ class StashBookTest {
     private List<Piece> cut(Plan plan) {
         Project cloth = Project.of(DesignEdits.settled(plan, Order.ROUND), plan, Purpose.NOTHING);
         Deed deed = new AllCut(cloth, book.nextPiece()).of("it");
-        book.edit(
-                new StashEdit(deed.label().english(), deed.pieces().gone(), deed.pieces().come()));
+        book.edit(new StashEdit(
+                deed.label().english(), deed.pieces().gone(), deed.pieces().come()));
         return deed.pieces().come();
     }
 

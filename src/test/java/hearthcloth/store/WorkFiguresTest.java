@@ -157,9 +157,7 @@ class WorkFiguresTest {
                         .size();
                 Size real = new Size(size.width().minus(Length.inches(1, 2)), size.height());
                 MiscutWays ways = new MiscutWays(
-                        Miscut.of(plan, Set.of(), patch, real),
-                        DesignEdits.settled(plan, Order.ROUND),
-                        heap);
+                        Miscut.of(plan, Set.of(), patch, real), DesignEdits.settled(plan, Order.ROUND), heap);
                 Took[] one = {new Took(0, 0)};
                 long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
                 long from = System.nanoTime();

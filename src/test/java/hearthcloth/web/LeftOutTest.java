@@ -63,7 +63,10 @@ class LeftOutTest {
     }
 
     private static String unescaped(String html) {
-        return html.replace("&#39;", "'").replace("&#34;", "\"").replace("&lt;", "<").replace("&amp;", "&");
+        return html.replace("&#39;", "'")
+                .replace("&#34;", "\"")
+                .replace("&lt;", "<")
+                .replace("&amp;", "&");
     }
 
     /** The pieces a cloth counts on, as its plan file names them. */
@@ -94,7 +97,8 @@ class LeftOutTest {
     @Test
     void an_idea_of_a_teacher_is_followed_without_them() {
         String id = kept.replace("/cloth/", "");
-        String idea = visit.post("/hand-on/" + id + "/idea.json", "name", "Idea").body();
+        String idea =
+                visit.post("/hand-on/" + id + "/idea.json", "name", "Idea").body();
         String cloth = Visit.onward(visit.send("/hand-on", "file", idea.getBytes(StandardCharsets.UTF_8)))
                 .replaceFirst("^https?://[^/]+", "");
         assertThat(cloth).startsWith("/cloth/");
@@ -148,18 +152,23 @@ class LeftOutTest {
     void a_design_for_which_the_fabric_does_not_suffice_has_the_nearest_beside_it_ready_to_take() {
         String copy = Visit.onward(visit.post(kept + "/copy")).replaceFirst("^https?://[^/]+", "");
         visit.post(copy + "/change", "what", "hearth", "width", "70", "height", "70");
-        assertThat(visit.page(copy)).contains("You don't have enough fabric for this.", "hx-get=\"" + copy + "/nearest\"");
+        assertThat(visit.page(copy))
+                .contains("You don't have enough fabric for this.", "hx-get=\"" + copy + "/nearest\"");
         visit.post(copy + "/undo");
         visit.post(copy + "/change", "what", "rounds", "rounds", "16");
         String lacking = visit.page(copy);
         assertThat(lacking).contains("You don't have enough fabric for this.");
         String nearest = visit.page(copy + "/nearest");
         assertThat(nearest).contains("The nearest cloths you can make", "With fewer rounds", "Take this one");
-        String version = CutPageTest.all("name=\"version\" value=\"(\\d+)\"", nearest).get(0);
+        String version =
+                CutPageTest.all("name=\"version\" value=\"(\\d+)\"", nearest).get(0);
         visit.post(copy + "/nearest", "version", version, "way", "ROUNDS");
-        assertThat(visit.page(copy)).doesNotContain("You don't have enough fabric for this.").contains("Cut this cloth");
+        assertThat(visit.page(copy))
+                .doesNotContain("You don't have enough fabric for this.")
+                .contains("Cut this cloth");
         assertThat(pieces(copy)).doesNotContainAnyElementsOf(aside);
-        assertThat(visit.post(copy + "/nearest", "version", version, "way", "ROUNDS").statusCode())
+        assertThat(visit.post(copy + "/nearest", "version", version, "way", "ROUNDS")
+                        .statusCode())
                 .as("there is nothing to mend any more")
                 .isEqualTo(303);
         remove(copy);

@@ -42,7 +42,8 @@ class StudioClassTest {
         assertThat(room.send("/class", token, "file", IDEA.getBytes(StandardCharsets.UTF_8))
                         .statusCode())
                 .isEqualTo(303);
-        Matcher code = Pattern.compile("big code\">([A-Z0-9]+)<").matcher(room.see("/class").body());
+        Matcher code = Pattern.compile("big code\">([A-Z0-9]+)<")
+                .matcher(room.see("/class").body());
         assertThat(code.find()).isTrue();
         return code.group(1);
     }
@@ -101,8 +102,7 @@ class StudioClassTest {
             String hers = makers.token("/gift");
             HttpResponse<String> seen = makers.see("/class");
             assertThat(seen.body()).contains("Only a teacher does this.").doesNotContain("big code");
-            HttpResponse<String> sent =
-                    makers.send("/class", hers, "file", IDEA.getBytes(StandardCharsets.UTF_8));
+            HttpResponse<String> sent = makers.send("/class", hers, "file", IDEA.getBytes(StandardCharsets.UTF_8));
             assertThat(sent.body()).contains("Only a teacher does this.");
             assertThat(makers.post("/class/end", hers).body()).contains("Only a teacher does this.");
         }

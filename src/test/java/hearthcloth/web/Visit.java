@@ -103,7 +103,9 @@ public final class Visit implements AutoCloseable {
                 found = page("/proposals");
                 if (!found.contains("Take this one")) {
                     throw new AssertionError("nothing can be made: "
-                            + found.replaceAll("(?s)<svg.*?</svg>", "").replaceAll("(?s)<[^>]*>|\\s+", " ").strip());
+                            + found.replaceAll("(?s)<svg.*?</svg>", "")
+                                    .replaceAll("(?s)<[^>]*>|\\s+", " ")
+                                    .strip());
                 }
                 return found;
             }

@@ -80,7 +80,8 @@ class PatchworkReaderTest {
                         Sizes.EVEN,
                         Direction.ANY));
         words = WishWords.NOTHING.with(WishField.FREE, "yes").with(WishField.MIDDLE, "7");
-        assertThat(PatchworkReader.read(words, Door.SHELL).flatMap(asked -> asked.wishes().middle()))
+        assertThat(PatchworkReader.read(words, Door.SHELL)
+                        .flatMap(asked -> asked.wishes().middle()))
                 .contains("7");
     }
 

@@ -160,7 +160,8 @@ class RoomsThatWaitTest {
         assertThat(bare("say(\"It is \\\"so wide\\\"\" + wide);")).isEqualTo(1);
         assertThat(bare("new IllegalStateException(\"no such thing\" + one);")).isZero();
         assertThat(bare("text.equals(\"bottom\");")).isZero();
-        assertThat(bare("svg.append(\"<rect width=\\\"4\\\"\"); letters(\"a1 2b 30 0\");")).isZero();
+        assertThat(bare("svg.append(\"<rect width=\\\"4\\\"\"); letters(\"a1 2b 30 0\");"))
+                .isZero();
         assertThat(STATEMENT.matcher("\"select id from cloth\"").find()).isTrue();
         assertThat(STATEMENT.matcher("\"The disk is full.\"").find()).isFalse();
     }

@@ -18,7 +18,8 @@ final class RoomsWriter {
     private static final String SENTENCES = "hearthcloth.words.sentence";
 
     /** The rooms whose messages are kept as values: {@code hearthcloth.words.sentence.PlanningSentences} and its like. */
-    static final List<String> VALUES = List.of("mending", "photographing", "planning", "reading", "refusing", "ruling", "storing");
+    static final List<String> VALUES =
+            List.of("mending", "photographing", "planning", "reading", "refusing", "ruling", "storing");
 
     /** The other rooms that a voice says; all that are left belong to pages. */
     private static final List<String> VOICED = List.of("measuring", "printing", "reporting", "sewing", "tying");

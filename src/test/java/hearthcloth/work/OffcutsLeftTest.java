@@ -55,8 +55,7 @@ class OffcutsLeftTest {
         for (PieceCut cut : Worked.PLAN.cuts()) {
             cuts.add(cuts.isEmpty() ? cut.asCut(cut.tree()) : cut);
         }
-        Plan plan =
-                new Plan(Worked.PLAN.story(), Worked.PLAN.cloth(), Worked.PLAN.rules(), cuts, Worked.PLAN.bound());
+        Plan plan = new Plan(Worked.PLAN.story(), Worked.PLAN.cloth(), Worked.PLAN.rules(), cuts, Worked.PLAN.bound());
         Project waits = new Project(
                 Worked.kept().design(),
                 Optional.of(plan),

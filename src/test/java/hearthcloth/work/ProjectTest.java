@@ -31,7 +31,9 @@ class ProjectTest {
         assertThat(life.uses()).isEqualTo(1);
         assertThat(life.kept().measured()).contains(REAL);
         assertThat(begun.kept()).isEqualTo(Keepsake.NOTHING);
-        assertThat(begun.noted(Optional.empty(), "").keepsake()).as("nothing was written").isNull();
+        assertThat(begun.noted(Optional.empty(), "").keepsake())
+                .as("nothing was written")
+                .isNull();
     }
 
     @Test
@@ -67,8 +69,7 @@ class ProjectTest {
                 .isFalse();
         assertThat(new Keepsake(new Keepsake.Measured(metre, Length.ZERO, List.of()), "", List.of()).isReadable())
                 .isFalse();
-        assertThat(new Keepsake(
-                                new Keepsake.Measured(metre, metre, List.of(metre, metre, metre)), "", List.of())
+        assertThat(new Keepsake(new Keepsake.Measured(metre, metre, List.of(metre, metre, metre)), "", List.of())
                         .isReadable())
                 .isFalse();
     }
@@ -76,7 +77,12 @@ class ProjectTest {
     @Test
     void a_thing_is_read_as_it_was_written() {
         for (Thing thing : List.of(
-                Thing.STASH, Thing.SHELF, Thing.ANY_PIECE, Thing.piece("30"), Thing.cloth("c:1"), Thing.photograph("p"))) {
+                Thing.STASH,
+                Thing.SHELF,
+                Thing.ANY_PIECE,
+                Thing.piece("30"),
+                Thing.cloth("c:1"),
+                Thing.photograph("p"))) {
             assertThat(Thing.read(thing.word())).isEqualTo(thing);
         }
         assertThat(Thing.piece("30").word()).isEqualTo("piece:30");

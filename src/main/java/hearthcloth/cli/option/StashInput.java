@@ -37,7 +37,9 @@ public final class StashInput {
         }
         List<String> sentences = new ArrayList<>();
         sentences.add((file.equals("-") ? "The stash" : ListWords.plain(file)) + " cannot be used as it is:");
-        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN, Voice.english(Ruler.EIGHTHS)).forEach(line -> sentences.add("  " + line));
+        ((StashFile.Faulty) reading)
+                .lines(PROBLEMS_SHOWN, Voice.english(Ruler.EIGHTHS))
+                .forEach(line -> sentences.add("  " + line));
         throw new BadInputException(sentences);
     }
 

@@ -133,7 +133,8 @@ public final class WishOptions {
     @Option(
             names = "--most-trim",
             paramLabel = "LENGTH",
-            description = "With --free: no more than this is trimmed off the width or the length of a piece; \"1/2 in\".")
+            description =
+                    "With --free: no more than this is trimmed off the width or the length of a piece; \"1/2 in\".")
     @Nullable
     private String mostTrim;
 

@@ -1,7 +1,6 @@
 package hearthcloth.cli.report;
 
 import hearthcloth.cli.io.Shell;
-import hearthcloth.guideline.Bend;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.fit.Fitted;
 import hearthcloth.measure.Rounding;

@@ -101,10 +101,13 @@ public final class ReadReport {
         if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {
             out.println();
             out.println("In doubt:");
-            read.sharedDoubts().forEach(doubt -> out.println("  All pieces: " + ListWords.line(doubt.sentence().english())));
+            read.sharedDoubts()
+                    .forEach(doubt -> out.println(
+                            "  All pieces: " + ListWords.line(doubt.sentence().english())));
             for (ReadPiece piece : pieces) {
                 for (Doubt doubt : piece.ownDoubts()) {
-                    out.println("  Piece " + piece.number() + ": " + ListWords.line(doubt.sentence().english()));
+                    out.println("  Piece " + piece.number() + ": "
+                            + ListWords.line(doubt.sentence().english()));
                 }
             }
         }

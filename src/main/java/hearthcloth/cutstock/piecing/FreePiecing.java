@@ -63,10 +63,8 @@ public final class FreePiecing {
                 stock = stock.asking(
                         i,
                         new Stock.Asked(
-                                asked.must() && job.cloths().size() == 1,
-                                asked.whole(),
-                                (int) asked.offWidth(),
-                                (int) asked.offHeight()));
+                                asked.must() && job.cloths().size() == 1, asked.whole(), (int) asked.offWidth(), (int)
+                                        asked.offHeight()));
             }
         }
         return new Heap(stock);

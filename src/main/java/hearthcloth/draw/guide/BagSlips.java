@@ -58,8 +58,7 @@ public final class BagSlips {
     private Picture words(Bag bag, double width) {
         TextColumn column = new TextColumn(width);
         column.words(bag.number() + "  " + bag.name(), 0, PrintSizes.HEADING, 2);
-        column.words(
-                about(bag), PrintSizes.BODY);
+        column.words(about(bag), PrintSizes.BODY);
         bag.notes().forEach(note -> column.words(note, PrintSizes.STRONG));
         column.gap(1.5);
         for (Fabric fabric : bag.plan().fabrics()) {

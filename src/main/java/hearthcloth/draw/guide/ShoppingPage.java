@@ -41,11 +41,7 @@ public final class ShoppingPage {
         }
         lacks.forEach(lack -> line("•", lack));
         flow.gap(2);
-        line(
-                "",
-                ways.isEmpty()
-                        ? words.shopNoWay()
-                        : words.shopWays());
+        line("", ways.isEmpty() ? words.shopNoWay() : words.shopWays());
         for (Way way : ways) {
             flow.gap(2)
                     .lead(new TextColumn(flow.width())

@@ -49,9 +49,7 @@ public final class TeacherSheet {
         }
         flow.gap(2)
                 .add(new TextColumn(flow.width())
-                        .words(
-                                voice.printing().teacherDot(),
-                                PrintSizes.BODY)
+                        .words(voice.printing().teacherDot(), PrintSizes.BODY)
                         .gap(1)
                         .finished(voice.printing().teacherDot()));
         bags.forEach(bag -> flow.add(row(bag)));
@@ -130,9 +128,6 @@ public final class TeacherSheet {
                 .toList();
         return voice.printing()
                 .teacherThick(
-                        steps.size(),
-                        spots.size(),
-                        String.valueOf(spots.get(0).plies()),
-                        voice.commas(steps));
+                        steps.size(), spots.size(), String.valueOf(spots.get(0).plies()), voice.commas(steps));
     }
 }

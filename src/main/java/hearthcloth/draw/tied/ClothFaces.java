@@ -42,8 +42,7 @@ record ClothFaces(Cloth cloth, TiedLook look) {
         Size size = cloth.finished();
         double scale = SIDE / Math.max(mm(size.width()), mm(size.height()));
         double whole = mm(size.width()) * scale;
-        Affine laid =
-                face == Face.FRONT ? Affine.scaled(scale, 0, 0) : new Affine(-scale, 0, 0, scale, whole, 0);
+        Affine laid = face == Face.FRONT ? Affine.scaled(scale, 0, 0) : new Affine(-scale, 0, 0, scale, whole, 0);
         Shown shown = Shown.of(cloth, face);
         Sketch sketch = new Sketch();
         for (Shown.Field field : shown.fields()) {

@@ -94,8 +94,7 @@ public record TiedModel(Surface surface, Faces faces, List<Strand> strands) {
         }
     }
 
-    private static List<Strand> strands(
-            Fold fold, Plan plan, Function<ReefKnot.Lead, Optional<Vector>> arrived) {
+    private static List<Strand> strands(Fold fold, Plan plan, Function<ReefKnot.Lead, Optional<Vector>> arrived) {
         List<Strand> strands = new ArrayList<>();
         for (ReefKnot knot : fold.knots()) {
             ReefStrands reef = ReefStrands.of(knot);
@@ -157,8 +156,7 @@ public record TiedModel(Surface surface, Faces faces, List<Strand> strands) {
         return JsonValue.object()
                 .with(
                         "line",
-                        JsonValue.of(
-                                strand.line().stream().map(TiedModel::json).toList()))
+                        JsonValue.of(strand.line().stream().map(TiedModel::json).toList()))
                 .with("half", number(strand.half()))
                 .with(
                         "middles",

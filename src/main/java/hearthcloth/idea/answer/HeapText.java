@@ -57,7 +57,10 @@ public record HeapText(Stash pieces, List<Sentence> faults) {
         if (reading instanceof StashFile.Read read) {
             return new HeapText(read.stash(), List.of());
         }
-        return new HeapText(new Stash(List.of()), ((StashFile.Faulty) reading).problems().stream().limit(SHOWN).map(Problem::said).toList());
+        return new HeapText(
+                new Stash(List.of()),
+                ((StashFile.Faulty) reading)
+                        .problems().stream().limit(SHOWN).map(Problem::said).toList());
     }
 
     private static HeapText lines(String text, Unit bare) {
@@ -77,8 +80,7 @@ public record HeapText(Stash pieces, List<Sentence> faults) {
                 taken.add(fabric.colour());
                 add(pieces, some, fabric, i + 1);
             } else {
-                faults.add(RefusingSentences.heapLine(
-                        Argument.number(i + 1L), ((SpokenLine.Unclear) heard).said()));
+                faults.add(RefusingSentences.heapLine(Argument.number(i + 1L), ((SpokenLine.Unclear) heard).said()));
             }
         }
         return new HeapText(new Stash(pieces), faults.subList(0, Math.min(SHOWN, faults.size())));

@@ -80,9 +80,7 @@ public final class EdgeLocaliser {
 
         /** The doubt about everything that is measured by this sheet; empty unless it is faint. */
         public Optional<Doubt> doubt(ReferenceSheet sheet) {
-            return Optional.of(new Doubt(
-                            Doubt.Kind.SHEET,
-                            PhotographingSentences.doubtSheetFaint(sheet.said())))
+            return Optional.of(new Doubt(Doubt.Kind.SHEET, PhotographingSentences.doubtSheetFaint(sheet.said())))
                     .filter(d -> isFaint());
         }
     }

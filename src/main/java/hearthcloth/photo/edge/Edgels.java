@@ -62,7 +62,8 @@ public final class Edgels {
      * @param coarse the smoothed picture
      * @param free whether a pixel may be an edgel
      */
-    public static List<Edgel> in(LabThumbnail coarse, BiPredicate<Integer, Integer> free, SheetParameters.Edgel parameters) {
+    public static List<Edgel> in(
+            LabThumbnail coarse, BiPredicate<Integer, Integer> free, SheetParameters.Edgel parameters) {
         Edgels edgels = new Edgels(coarse);
         IntStream.range(FAR, coarse.height - FAR).parallel().forEach(edgels::row);
         edgels.least = Math.max(parameters.leastStep(), parameters.overNoise() * edgels.usual());

@@ -55,8 +55,7 @@ public record ReferenceSheet(String name, Size size, Length tolerance, Length co
 
     public ReferenceSheet {
         if (size.width().isLessThan(Length.mm(20)) || size.height().isLessThan(Length.mm(20))) {
-            throw new RefusedException(
-                    PhotographingSentences.referenceSmall(Argument.of(size, Rounding.NEAREST)));
+            throw new RefusedException(PhotographingSentences.referenceSmall(Argument.of(size, Rounding.NEAREST)));
         }
     }
 

@@ -47,8 +47,8 @@ public record ShownSheet(ReferenceSheet sheet, List<Point> corners) {
         List<Point> corners = new ArrayList<>();
         for (String corner : text.substring(at + AT.length()).strip().split("\\s*[,;]\\s*", -1)) {
             corners.add(place(corner)
-                    .orElseThrow(() ->
-                            new RefusedException(PhotographingSentences.referenceCorner(Argument.text(corner)))));
+                    .orElseThrow(
+                            () -> new RefusedException(PhotographingSentences.referenceCorner(Argument.text(corner)))));
         }
         if (corners.size() != 4) {
             throw new RefusedException(PhotographingSentences.referenceCorners(Argument.number(corners.size())));

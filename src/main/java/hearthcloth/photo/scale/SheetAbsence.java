@@ -100,7 +100,9 @@ record SheetAbsence(ReferenceSheet sheet, SheetFinder finder, LabThumbnail coars
     private String where(Point place) {
         String down = third(place.y() / coarse.step / coarse.height, "UPPER", "LOWER");
         String across = third(place.x() / coarse.step / coarse.width, "LEFT", "RIGHT");
-        return down.isEmpty() && across.isEmpty() ? "MIDDLE" : (down + " " + across).strip().replace(' ', '_');
+        return down.isEmpty() && across.isEmpty()
+                ? "MIDDLE"
+                : (down + " " + across).strip().replace(' ', '_');
     }
 
     private static String third(double share, String low, String high) {

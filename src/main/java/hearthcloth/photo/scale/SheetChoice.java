@@ -112,23 +112,18 @@ public final class SheetChoice {
         if (!isTold() && skew > finder.usualSkew(found)) {
             throw none(all, uncut);
         }
-        List<SheetFinder.Found> beside = isTold() && skew <= finder.usualSkew(found)
-                ? rivals.twins(found, others, all)
-                : List.of();
+        List<SheetFinder.Found> beside =
+                isTold() && skew <= finder.usualSkew(found) ? rivals.twins(found, others, all) : List.of();
         return new Chosen(found, beside, doubts(found));
     }
 
     private List<Doubt> doubts(SheetFinder.Found found) {
         List<Doubt> doubts = new ArrayList<>();
         if (found.skew() > finder.usualSkew(found)) {
-            doubts.add(new Doubt(
-                    Doubt.Kind.SHEET,
-                    PhotographingSentences.doubtSheetSkew(share(found), sheet.said())));
+            doubts.add(new Doubt(Doubt.Kind.SHEET, PhotographingSentences.doubtSheetSkew(share(found), sheet.said())));
         } else if (twin().filter(twin -> finder.skew(found, twin) < finder.usualSkew(found))
                 .isPresent()) {
-            doubts.add(new Doubt(
-                    Doubt.Kind.SHEET,
-                    PhotographingSentences.doubtSheetAlike(sheet.said())));
+            doubts.add(new Doubt(Doubt.Kind.SHEET, PhotographingSentences.doubtSheetAlike(sheet.said())));
         }
         return doubts;
     }

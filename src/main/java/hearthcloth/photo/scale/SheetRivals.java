@@ -57,8 +57,7 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         boolean whiter = asWhite && (white.lighter > whites().lighter() || white.purer > whites().purer());
         double times = finder.times(found, shape.corners());
         if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
-            boolean isNearlyAsWhite =
-                    white.lighter > -DIMMER * whites().duller() && white.purer > -whites().coloured();
+            boolean isNearlyAsWhite = white.lighter > -DIMMER * whites().duller() && white.purer > -whites().coloured();
             return whiter || (asWhite && times > bends().large()) || (isNearlyAsWhite && times > 1);
         }
         SheetFinder.Found said = finder.said(shape, sheet);

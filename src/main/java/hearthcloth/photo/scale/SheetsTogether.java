@@ -89,8 +89,8 @@ record SheetsTogether(List<SheetBend.Shown> shown, List<SheetBend.Shown> lying, 
                             .flatMap(sheet -> sheet.corners().stream())
                             .toList())
                     .concatRows(new SimpleMatrix(2, 1));
-            this.weights = blocks(
-                    sheets.stream().map(sheet -> sheet.all().invert()).toList(), 1 / (CAMERA * CAMERA));
+            this.weights =
+                    blocks(sheets.stream().map(sheet -> sheet.all().invert()).toList(), 1 / (CAMERA * CAMERA));
             this.firm = firm(sizes);
             this.told = first();
         }

@@ -172,7 +172,8 @@ final class BarColouring {
             for (int bar = 0; bar < costs.length; bar++) {
                 for (int at = 0; at < between[bar].length; at++) {
                     for (int one = 0; meetings.get(bar).get(at).other < bar && one < costs[bar].length; one++) {
-                        costs[bar][one] += Arrays.stream(between[bar][at][one]).min().orElse(0);
+                        costs[bar][one] +=
+                                Arrays.stream(between[bar][at][one]).min().orElse(0);
                     }
                 }
             }

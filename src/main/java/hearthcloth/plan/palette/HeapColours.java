@@ -48,9 +48,7 @@ final class HeapColours {
     /** The fabrics of which there is most first. */
     List<Fabric> byAmount() {
         return lightToDark.stream()
-                .sorted(Comparator.comparingDouble(this::share)
-                        .reversed()
-                        .thenComparing(Fabric::name))
+                .sorted(Comparator.comparingDouble(this::share).reversed().thenComparing(Fabric::name))
                 .toList();
     }
 
@@ -91,7 +89,8 @@ final class HeapColours {
     /** The brightest fabrics first. */
     List<Fabric> byChroma() {
         return lightToDark.stream()
-                .sorted(Comparator.comparingDouble((Fabric fabric) -> lab(fabric).chroma())
+                .sorted(Comparator.comparingDouble(
+                                (Fabric fabric) -> lab(fabric).chroma())
                         .reversed())
                 .toList();
     }

@@ -93,13 +93,10 @@ public final class SuitedSchemes {
         List<Fabric> bright = heap.byChroma();
         double first = HeapColours.lab(bright.get(0)).chroma();
         double lead = first - HeapColours.lab(bright.get(1)).chroma();
-        boolean is = heap.fabrics() > 2
-                && first >= SchemeRule.BRIGHT
-                && lead >= 10
-                && heap.share(bright.get(0)) <= 0.25;
+        boolean is =
+                heap.fabrics() > 2 && first >= SchemeRule.BRIGHT && lead >= 10 && heap.share(bright.get(0)) <= 0.25;
         return is
-                ? Optional.of(
-                        new Suited(Scheme.Kind.ACCENT, Math.min(1, 0.3 + lead / 50), Optional.of(bright.get(0))))
+                ? Optional.of(new Suited(Scheme.Kind.ACCENT, Math.min(1, 0.3 + lead / 50), Optional.of(bright.get(0))))
                 : Optional.empty();
     }
 
@@ -116,8 +113,8 @@ public final class SuitedSchemes {
     private Optional<Suited> field() {
         Fabric most = heap.byAmount().get(0);
         double share = heap.share(most);
-        boolean stands = heap.byAmount().stream()
-                .anyMatch(other -> ColourFigures.standsOut(most.colour(), other.colour()));
+        boolean stands =
+                heap.byAmount().stream().anyMatch(other -> ColourFigures.standsOut(most.colour(), other.colour()));
         return share >= 0.5 && stands
                 ? Optional.of(new Suited(Scheme.Kind.FIELD, Math.min(1, share), Optional.of(most)))
                 : Optional.empty();
@@ -144,11 +141,10 @@ public final class SuitedSchemes {
 
     /** How far a plan of colour goes with the contrast that is wished. */
     private static double fits(Scheme.Kind kind, Contrast wanted) {
-        boolean isAgainst =
-                switch (kind) {
-                    case HALVES, SPIRAL, TURNS, FRAMES, ACCENT -> true;
-                    case ROUNDS, FIELD, SCATTERED, GRADED, ALL, FALLS, OUTWARDS, OWN -> false;
-                };
+        boolean isAgainst = switch (kind) {
+            case HALVES, SPIRAL, TURNS, FRAMES, ACCENT -> true;
+            case ROUNDS, FIELD, SCATTERED, GRADED, ALL, FALLS, OUTWARDS, OWN -> false;
+        };
         return switch (wanted) {
             case MOST -> isAgainst ? 1.2 : 0.9;
             case READS, EASY -> 1;

@@ -51,7 +51,8 @@ final class BandedCloths {
             int count = Math.max(FEWEST, Math.min(MOST, usual)) + more;
             List<Long> breadths = breadths(whole, count);
             if (count >= FEWEST && breadths.stream().allMatch(breadth -> breadth >= heap.leastNet())) {
-                Optional<Pieced> tree = bands(breadths, direction == Direction.ACROSS ? width : height, offcuts, budget.get());
+                Optional<Pieced> tree =
+                        bands(breadths, direction == Direction.ACROSS ? width : height, offcuts, budget.get());
                 if (tree.isPresent()) {
                     return tree;
                 }

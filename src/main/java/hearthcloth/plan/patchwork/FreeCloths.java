@@ -89,10 +89,10 @@ final class FreeCloths {
         Composition.Spacing spacing = new Composition.Spacing(
                 heap.allowances().seam(), heap.terms(true).clearance(), 0);
         return new Composition(
-                        tree,
-                        spacing,
-                        scrap -> scraps.get(scrap).fabric(),
-                        scrap -> scraps.get(scrap).turnable(),
+                tree,
+                spacing,
+                scrap -> scraps.get(scrap).fabric(),
+                scrap -> scraps.get(scrap).turnable(),
                 seed);
     }
 }

@@ -67,9 +67,7 @@ final class FreePlanning {
 
     /** What is asked for and is not among the pieces a patch can be cut from. */
     private List<Sentence> missing() {
-        return Stream.concat(
-                        patchwork.wishes().with().stream(),
-                        patchwork.wishes().middle().stream())
+        return Stream.concat(patchwork.wishes().with().stream(), patchwork.wishes().middle().stream())
                 .filter(piece -> heap.indexOf(piece) < 0)
                 .map(piece -> PlanningSentences.scrapsNoPiece(new Argument.Text(piece)))
                 .toList();
@@ -160,12 +158,12 @@ final class FreePlanning {
     }
 
     /** A cloth of the whole size that keeps what is wished, arranged. */
-    private Optional<Composed> kept(
-            MarkedHeap some, Size size, boolean offcuts, int number, Supplier<Budget> budget) {
+    private Optional<Composed> kept(MarkedHeap some, Size size, boolean offcuts, int number, Supplier<Budget> budget) {
         FreeCloths cloths = new FreeCloths(some, seed() + number);
         ScrapWishes wishes = patchwork.wishes();
         if (wishes.middle().isPresent()) {
-            return ScrapBorder.around(some, some.indexOf(wishes.middle().get()), size, offcuts, budget.get(), seed() + number)
+            return ScrapBorder.around(
+                            some, some.indexOf(wishes.middle().get()), size, offcuts, budget.get(), seed() + number)
                     .map(bordered -> cloths.judged(bordered.tree()));
         }
         if (wishes.direction() != Direction.ANY) {
@@ -276,8 +274,8 @@ final class FreePlanning {
                 composed,
                 area >= 1
                         ? story
-                        : story.chosenLast(PlanningSentences.chosenSmaller(new Argument.Percent(
-                                String.format(Locale.ROOT, "%.1f", 100 * (1 - area))))));
+                        : story.chosenLast(PlanningSentences.chosenSmaller(
+                                new Argument.Percent(String.format(Locale.ROOT, "%.1f", 100 * (1 - area))))));
     }
 
     private Length onMark(Length length, double share) {

@@ -30,8 +30,7 @@ public final class PatchworkPlans {
      */
     public static Plan byHand(Pieced tree, Size finished, MarkedHeap heap) {
         Sentence seams = Meetings.sentence(new FreeCloths(heap, 1).judged(tree), heap);
-        Plan.Story story =
-                new Plan.Story(PlanningSentences.scrapsByHand(), Sentence.none(), List.of(seams), List.of());
+        Plan.Story story = new Plan.Story(PlanningSentences.scrapsByHand(), Sentence.none(), List.of(seams), List.of());
         return of(tree, finished, heap, List.of(), story);
     }
 

@@ -39,14 +39,13 @@ final class ScrapBorder {
     }
 
     /** Scraps round one piece that lies as it is; turned only where it may be and that suits the cloth better. */
-    static Optional<Bordered> around(
-            MarkedHeap heap, int piece, Size size, boolean offcuts, Budget budget, long seed) {
+    static Optional<Bordered> around(MarkedHeap heap, int piece, Size size, boolean offcuts, Budget budget, long seed) {
         if (piece < 0) {
             return Optional.empty();
         }
         Scrap scrap = heap.scraps().get(piece);
-        boolean turned =
-                scrap.turnable() && (scrap.width() > scrap.height()) == size.width().isLessThan(size.height());
+        boolean turned = scrap.turnable()
+                && (scrap.width() > scrap.height()) == size.width().isLessThan(size.height());
         ScrapPatch middle = turned
                 ? new ScrapPatch(piece, true, scrap.height(), scrap.width())
                 : new ScrapPatch(piece, false, scrap.width(), scrap.height());

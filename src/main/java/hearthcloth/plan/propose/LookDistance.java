@@ -48,7 +48,9 @@ final class LookDistance {
         for (Laid laid : cloth.laid()) {
             Lab lab = labs.getOrDefault(laid.patch().fabric(), Lab.BLACK);
             for (int row = first(laid.at().y(), high); row < first(laid.at().bottom(), high); row++) {
-                for (int column = first(laid.at().x(), wide); column < first(laid.at().right(), wide); column++) {
+                for (int column = first(laid.at().x(), wide);
+                        column < first(laid.at().right(), wide);
+                        column++) {
                     grid.set(row * GRID + column, lab);
                 }
             }

@@ -197,10 +197,7 @@ public final class Planner {
         if (search.outwards().isEmpty()) {
             ToDoubleFunction<Scheme.Kind> worth =
                     SuitedSchemes.worth(stash, search.goal().contrast());
-            return TrialColours.told(
-                            ProposalSelection.byEye(trials, wish, search.goal(), worth),
-                            trials,
-                            search.goal())
+            return TrialColours.told(ProposalSelection.byEye(trials, wish, search.goal(), worth), trials, search.goal())
                     .stream()
                     .map(plan -> TrialColours.proven(plan, search.supply(), search.goal()))
                     .toList();

@@ -67,8 +67,7 @@ final class ProposalSelection {
      *
      * @param worth how good the heap is for a plan of colour, from 0 to 1
      */
-    static List<Plan> byEye(
-            List<DraftTrial> trials, Wish wish, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
+    static List<Plan> byEye(List<DraftTrial> trials, Wish wish, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
         List<DraftTrial> chosen = new ArrayList<>(trials.subList(0, 1));
         List<DraftTrial> seen = trials.stream().filter(TrialColours::isSeen).toList();
         IdentityHashMap<DraftTrial, Double> costs = new IdentityHashMap<>();

@@ -8,7 +8,6 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.colour.Colour;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.CutTree;

@@ -86,8 +86,7 @@ public record SewnCloth(Design design, int bars) {
     public Size meant() {
         Size now = design.layout().finished();
         Size cut = new DesignEdits(design).hearthCut();
-        return new Size(
-                now.width().minus(off(cut.width(), true)), now.height().minus(off(cut.height(), false)));
+        return new Size(now.width().minus(off(cut.width(), true)), now.height().minus(off(cut.height(), false)));
     }
 
     /** How far all cuts across, or all up, together miss a mark; none where the bars to come are not cut on marks either. */

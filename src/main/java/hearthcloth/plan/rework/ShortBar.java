@@ -198,9 +198,7 @@ public final class ShortBar {
                             design,
                             made,
                             List.of(MendingSentences.shortStrip(
-                                    Argument.text(bar),
-                                    WayWords.piece(cut.piece()),
-                                    Argument.of(size, Rounding.UP)))));
+                                    Argument.text(bar), WayWords.piece(cut.piece()), Argument.of(size, Rounding.UP)))));
         });
     }
 

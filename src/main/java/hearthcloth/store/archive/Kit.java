@@ -68,7 +68,8 @@ public record Kit(String name, Project document) {
                 .flatMap(plan -> plan.cuts().stream())
                 .<Piece>map(cut -> cut.piece())
                 .toList();
-        new Archive(pieces, Set.of(), Map.of(), List.of(new Archive.Kept(id, name, document))).into(store, false, voice);
+        new Archive(pieces, Set.of(), Map.of(), List.of(new Archive.Kept(id, name, document)))
+                .into(store, false, voice);
         return id;
     }
 }

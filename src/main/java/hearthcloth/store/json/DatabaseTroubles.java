@@ -20,10 +20,8 @@ public final class DatabaseTroubles {
     public static Optional<Sentence> words(Throwable thrown) {
         return behind(thrown, FileGoneException.class)
                 .map(FileGoneException::sentence)
-                .or(() -> behind(thrown, SQLiteException.class)
-                        .map(e -> StoringSentences.trouble(file(e))))
-                .or(() -> behind(thrown, SQLException.class)
-                        .map(e -> StoringSentences.trouble(studio(e))));
+                .or(() -> behind(thrown, SQLiteException.class).map(e -> StoringSentences.trouble(file(e))))
+                .or(() -> behind(thrown, SQLException.class).map(e -> StoringSentences.trouble(studio(e))));
     }
 
     /** Whether the work cannot be reached at the moment, so that the same may well do a little later. */
@@ -97,9 +95,7 @@ public final class DatabaseTroubles {
             return "NONE";
         }
         if (state.startsWith("53")) {
-            return state.equals("53100")
-                    ? "STUDIO_FULL"
-                    : "STUDIO_BUSY";
+            return state.equals("53100") ? "STUDIO_FULL" : "STUDIO_BUSY";
         }
         if (state.equals("25006") || state.equals("42501")) {
             return "STUDIO_UNWRITABLE";

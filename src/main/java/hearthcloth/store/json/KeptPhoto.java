@@ -50,8 +50,7 @@ public final class KeptPhoto {
         try {
             return Json.read(text, type);
         } catch (IllegalArgumentException e) {
-            throw new StoreException(
-                    StoringSentences.photoUnread(Argument.text(String.valueOf(e.getMessage()))), e);
+            throw new StoreException(StoringSentences.photoUnread(Argument.text(String.valueOf(e.getMessage()))), e);
         }
     }
 
@@ -184,7 +183,12 @@ public final class KeptPhoto {
         ReadPiece piece() {
             PieceOutline outline = new PieceOutline(
                     floor, picture, sides.stream().map(Side::side).toList());
-            return new ReadPiece(number, outline, usable.box(), look.look(), doubts.stream().map(Doubted::doubt).toList());
+            return new ReadPiece(
+                    number,
+                    outline,
+                    usable.box(),
+                    look.look(),
+                    doubts.stream().map(Doubted::doubt).toList());
         }
     }
 
@@ -202,8 +206,7 @@ public final class KeptPhoto {
             String said) {
 
         static Doubted of(Doubt doubt) {
-            return new Doubted(
-                    doubt.kind(), doubt.sentence().english(), SentenceNotation.print(doubt.sentence()));
+            return new Doubted(doubt.kind(), doubt.sentence().english(), SentenceNotation.print(doubt.sentence()));
         }
 
         Doubt doubt() {

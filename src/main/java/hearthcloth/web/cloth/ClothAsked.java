@@ -47,9 +47,7 @@ public record ClothAsked(PageContext room) {
 
     /** How it is cut, where the stash suffices for it. */
     public static Plan plan(SavedCloth cloth) {
-        return cloth.document()
-                .plan()
-                .orElseThrow(() -> new StoreException(StoringSentences.lacking()));
+        return cloth.document().plan().orElseThrow(() -> new StoreException(StoringSentences.lacking()));
     }
 
     /** Goes to the only planned cloth that will do, or shows all of them to choose from. */
@@ -62,8 +60,7 @@ public record ClothAsked(PageContext room) {
             context.redirect(to + cloths.get(0).id());
             return;
         }
-        String title =
-                cloths.isEmpty() ? ChoosingWords.in(room.language()).chooseNone() : question;
+        String title = cloths.isEmpty() ? ChoosingWords.in(room.language()).chooseNone() : question;
         room.show(
                 context,
                 new View(room.frame(context, title, stage), new ClothCard.Choice(ClothCard.all(room, cloths), to)));

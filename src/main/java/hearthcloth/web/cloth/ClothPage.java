@@ -176,8 +176,7 @@ public final class ClothPage {
     /** What she should know before she cuts it, a sentence each. */
     private List<String> warnings(SavedCloth saved) {
         List<String> warnings = new ArrayList<>(room.store().atHand().warnings(saved.id(), room.language()));
-        OwnRuler ruler =
-                new OwnRuler(saved.document(), room.settings().ruler());
+        OwnRuler ruler = new OwnRuler(saved.document(), room.settings().ruler());
         if (ruler.isOther()) {
             warnings.add(words().warnRuler(
                             ruler.isBegun() ? "yes" : "no", ruler.own().isMetric() ? "metric" : "inches"));

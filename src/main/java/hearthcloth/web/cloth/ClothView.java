@@ -151,8 +151,7 @@ public record ClothView(
     String small(ClothBench.Look look) {
         return look == ClothBench.Look.VALUES
                 ? values()
-                : ClothDrawing.small(
-                        cloth(), look == ClothBench.Look.BACK ? Face.BACK : Face.FRONT, swatches());
+                : ClothDrawing.small(cloth(), look == ClothBench.Look.BACK ? Face.BACK : Face.FRONT, swatches());
     }
 
     /** A face to look at. */
@@ -280,9 +279,7 @@ public record ClothView(
         return fabrics().stream()
                 .filter(fabric -> where.containsKey(fabric.name()))
                 .map(fabric -> new Used(
-                        fabric,
-                        String.join(", ", where.getOrDefault(fabric.name(), List.of())),
-                        swatches.laid(fabric)))
+                        fabric, String.join(", ", where.getOrDefault(fabric.name(), List.of())), swatches.laid(fabric)))
                 .toList();
     }
 

@@ -26,6 +26,7 @@ record CutPatches(PageContext room, SavedCloth cloth) {
 
     /** Keeps a cloth that was planned from {@link #stash}, and what becomes of the patches, as one change. */
     SavedCloth save(String label, Project planned) {
-        return room.store().book(cloth, again().taken(label, planned), room.settings().voice());
+        return room.store()
+                .book(cloth, again().taken(label, planned), room.settings().voice());
     }
 }

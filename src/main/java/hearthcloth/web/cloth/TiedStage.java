@@ -77,7 +77,8 @@ public record TiedStage(
         }
         boolean grey = isGrey(field);
         TiedAsked asked = TiedAsked.read(field, view.wished());
-        return untied(asked, "", grey, gifts(asked, cloth, grey), view.settings().pages());
+        return untied(
+                asked, "", grey, gifts(asked, cloth, grey), view.settings().pages());
     }
 
     private static boolean isGrey(UnaryOperator<@Nullable String> field) {
@@ -115,8 +116,7 @@ public record TiedStage(
         return untied(asked, said, false, List.of(), language);
     }
 
-    private static TiedStage untied(
-            TiedAsked asked, String said, boolean grey, List<Choice> gifts, Language language) {
+    private static TiedStage untied(TiedAsked asked, String said, boolean grey, List<Choice> gifts, Language language) {
         return new TiedStage(asked, said, false, grey, new Choices(gifts, List.of()), language);
     }
 

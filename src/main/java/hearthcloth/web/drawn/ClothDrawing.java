@@ -157,7 +157,10 @@ public final class ClothDrawing {
     private void hearth(Shown.Field field, String word) {
         double most = Math.max(width, height) / 15;
         Rect at = field.at();
-        double ems = LATIN + word.codePoints().mapToDouble(letter -> letter < EASTERN ? LATIN : 1.05).sum();
+        double ems = LATIN
+                + word.codePoints()
+                        .mapToDouble(letter -> letter < EASTERN ? LATIN : 1.05)
+                        .sum();
         double size = Math.min(most, Math.min(mm(at.width()) / ems, mm(at.height()) / 1.5));
         if (size < most * 0.7) {
             return;

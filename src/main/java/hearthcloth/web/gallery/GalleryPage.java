@@ -338,9 +338,7 @@ public final class GalleryPage {
                         id,
                         title,
                         new ClothKept(plan)
-                                .on(
-                                        Wished.of(store()),
-                                        room.settings().paper().word()));
+                                .on(Wished.of(store()), room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, free ? words().foundKept() : words().foundKeptTap());
     }
 }

@@ -70,7 +70,8 @@ public record GiftTies(String gift, List<Card> cards, Optional<Chosen> chosen, S
                     "");
         } catch (MeasureException e) {
             Drawer drawer = new Drawer(asked, Optional.empty(), common, settings.voice(), heap, pictures);
-            return new GiftTies("", drawer.cards(), Optional.empty(), "", Refusal.of(e).in(settings.voice()));
+            return new GiftTies(
+                    "", drawer.cards(), Optional.empty(), "", Refusal.of(e).in(settings.voice()));
         }
     }
 

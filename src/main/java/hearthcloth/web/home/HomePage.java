@@ -101,7 +101,8 @@ public final class HomePage {
         List<SavedCloth> done = cloths.stream()
                 .filter(cloth -> cloth.document().life().stage() == Stage.SEWN)
                 .toList();
-        List<Begun> begun = open.stream().map(cloth -> begun(cloth, across, heap)).toList();
+        List<Begun> begun =
+                open.stream().map(cloth -> begun(cloth, across, heap)).toList();
         room.show(
                 context,
                 new View(

@@ -41,8 +41,7 @@ public final class ArchivePage {
         }
         if (!UNFOLDING.tryAcquire()) {
             throw new HttpResponseException(
-                    503,
-                    StoringSentences.archive("BUSY").in(room.settings().voice()));
+                    503, StoringSentences.archive("BUSY").in(room.settings().voice()));
         }
         try {
             unfold(context, file);
@@ -60,11 +59,10 @@ public final class ArchivePage {
         } catch (OutOfMemoryError e) {
             throw new StoreException(StoringSentences.archive("MEMORY"), e);
         }
-        int cloths =
-                archive.into(
-                        room.store(),
-                        PageContext.field(context, "how").equals("instead"),
-                        room.settings().voice());
+        int cloths = archive.into(
+                room.store(),
+                PageContext.field(context, "how").equals("instead"),
+                room.settings().voice());
         PageContext.go(
                 context,
                 "/cloths",

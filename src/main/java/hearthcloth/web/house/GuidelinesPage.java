@@ -137,9 +137,7 @@ public final class GuidelinesPage {
         String id = NewCloth.id(false);
         room.store().cloths().keep(id, words().classAfter(handed.name(), handed.teacher()), followed);
         PageContext.go(
-                context,
-                "/cloth/" + id,
-                followed.plan().isPresent() ? words().classFits() : words().classLacks());
+                context, "/cloth/" + id, followed.plan().isPresent() ? words().classFits() : words().classLacks());
     }
 
     private void away(Context context) {

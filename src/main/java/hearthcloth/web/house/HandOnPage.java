@@ -191,13 +191,13 @@ public final class HandOnPage {
                 .orElseThrow(() -> new StoreException(words().noneFits(said(fitted))));
         String id = NewCloth.id(false);
         Plan plan = nearest.plan();
-        room.store().cloths().keep(
+        room.store()
+                .cloths()
+                .keep(
                         id,
                         guideline.told().name(),
                         new ClothKept(plan)
-                                .on(
-                                        Purpose.NOTHING,
-                                        room.settings().paper().word()));
+                                .on(Purpose.NOTHING, room.settings().paper().word()));
         PageContext.go(context, "/cloth/" + id, told(nearest, fitted));
     }
 
@@ -232,7 +232,9 @@ public final class HandOnPage {
         }
         String bent = nearest.isScraps()
                 ? words().asScraps()
-                : String.join(" ", nearest.bends().stream()
+                : String.join(
+                        " ",
+                        nearest.bends().stream()
                                 .map(bend -> bend.what().in(room.settings().voice()))
                                 .toList());
         return words().nearest(bent, said(fitted));

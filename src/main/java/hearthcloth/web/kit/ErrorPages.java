@@ -63,10 +63,7 @@ public final class ErrorPages {
         } else if (StoreException.isAway(e)) {
             away(context, e, behind(e, context).orElse(""));
         } else {
-            say(
-                    context,
-                    500,
-                    behind(e, context).orElseGet(() -> words(context).troubleInside()));
+            say(context, 500, behind(e, context).orElseGet(() -> words(context).troubleInside()));
         }
     }
 

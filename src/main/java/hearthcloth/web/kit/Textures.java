@@ -51,7 +51,9 @@ final class Textures {
     static String threads(Weave weave, double dot) {
         StringBuilder svg = new StringBuilder();
         for (Picture layer : weave.tiles()) {
-            svg.append("<defs>").append(SvgWriter.pattern(threads(layer, dot), layer, dot)).append("</defs>");
+            svg.append("<defs>")
+                    .append(SvgWriter.pattern(threads(layer, dot), layer, dot))
+                    .append("</defs>");
         }
         return svg.toString();
     }

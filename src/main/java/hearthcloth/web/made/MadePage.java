@@ -88,7 +88,10 @@ public final class MadePage {
         boolean sewn = PageContext.field(context, "sewn").equals("yes");
         room.store().asOneChange(words().labelSlipOf(saved.name()), () -> {
             SavedCloth now = room.store()
-                    .book(saved, new SlipWritten(saved.document(), slip, sewn).told(words().labelSlip()), room.settings().voice());
+                    .book(
+                            saved,
+                            new SlipWritten(saved.document(), slip, sewn).told(words().labelSlip()),
+                            room.settings().voice());
             if (!name.isEmpty()) {
                 room.store().cloths().rename(saved.id(), name);
             }
@@ -104,7 +107,11 @@ public final class MadePage {
                 SlipForm.note(context, "day", words()),
                 SlipForm.note(context, "what", words()),
                 SlipForm.note(context, "who", words()));
-        SavedCloth now = room.store().book(saved, new UsedAgain(saved.document(), use).told(words().labelAgain()), room.settings().voice());
+        SavedCloth now = room.store()
+                .book(
+                        saved,
+                        new UsedAgain(saved.document(), use).told(words().labelAgain()),
+                        room.settings().voice());
         PageContext.go(
                 context,
                 "/made/" + saved.id(),
@@ -114,9 +121,8 @@ public final class MadePage {
     /** What is left over is wished to be used first, and the next gift is asked for. */
     private void leftovers(Context context) {
         SavedCloth saved = cloth(context);
-        List<Piece> here = Leftovers.of(
-                        saved.document(), room.store().stash().whole())
-                .here();
+        List<Piece> here =
+                Leftovers.of(saved.document(), room.store().stash().whole()).here();
         if (here.isEmpty()) {
             PageContext.go(context, "/made/" + saved.id(), words().leftNone());
             return;

@@ -166,7 +166,8 @@ public final class CutPage {
     private void save(SavedCloth cloth, Set<String> ticked) {
         new CutsMade(cloth.document(), ticked)
                 .told()
-                .ifPresent(deed -> room.store().book(cloth, deed, room.settings().voice()));
+                .ifPresent(
+                        deed -> room.store().book(cloth, deed, room.settings().voice()));
     }
 
     private void onward(Context context, int piece) {
@@ -224,7 +225,8 @@ public final class CutPage {
             throw e;
         }
         String place = PageContext.field(context, "short").isEmpty() ? "wrong" : "short";
-        AskedBack back = AskedBack.about(place, context, List.of("width", "length"), e, room.settings().voice());
+        AskedBack back = AskedBack.about(
+                place, context, List.of("width", "length"), e, room.settings().voice());
         CutShown shown = CutShown.of(room, cloth, at);
         context.status(422);
         room.show(

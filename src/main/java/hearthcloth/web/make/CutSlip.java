@@ -70,7 +70,8 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
         }
         PieceSpoiled.Outcome outcome = new PieceSpoiled(bench(), wrong, real(context, piece))
                 .planned(cloth.name(), TimeLimit.within(ANSWER_WITHIN_MS));
-        SavedCloth now = room.store().book(cloth, outcome.deed(), room.settings().voice());
+        SavedCloth now =
+                room.store().book(cloth, outcome.deed(), room.settings().voice());
         if (outcome.plan().isPresent()) {
             PageContext.go(
                     context, "/cut/" + cloth.id(), told(outcome, outcome.plan().get()));
@@ -107,8 +108,9 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
                 ways.stream()
                         .filter(one -> one.kind().name().equals(asked))
                         .findFirst()
-                        .orElseThrow(() -> new MeasureException(
-                                settings().voice().sentences(List.of(slip.told().in(settings().voice()), words().smallNoWay())))));
+                        .orElseThrow(() -> new MeasureException(settings()
+                                .voice()
+                                .sentences(List.of(slip.told().in(settings().voice()), words().smallNoWay())))));
     }
 
     private void choose(Context context, Piece piece, String told, List<WayOn> ways) {
@@ -140,7 +142,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
 
     private void take(Context context, PatchTooSmall slip, WayOn way) {
         room.store().book(cloth, slip.taken(way), room.settings().voice());
-        PageContext.go(context, "/cut/" + cloth.id(), slip.told().then(Sentence.row(way.told())).in(settings().voice()));
+        PageContext.go(
+                context,
+                "/cut/" + cloth.id(),
+                slip.told().then(Sentence.row(way.told())).in(settings().voice()));
     }
 
     private Optional<Size> real(Context context, Piece piece) {

@@ -182,7 +182,8 @@ public final class SewPage {
         int step = number(context, words());
         new SewingSoFar(cloth.document(), steps(cloth))
                 .unpicked(step)
-                .ifPresent(deed -> room.store().book(cloth, deed, room.settings().voice()));
+                .ifPresent(
+                        deed -> room.store().book(cloth, deed, room.settings().voice()));
         answer(context, cloth);
     }
 
@@ -207,7 +208,11 @@ public final class SewPage {
                 throw e;
             }
             AskedBack asked = AskedBack.about(
-                    bar ? "bar" : "work", context, bar ? List.of("bar") : List.of("width", "height"), e, room.settings().voice());
+                    bar ? "bar" : "work",
+                    context,
+                    bar ? List.of("bar") : List.of("width", "height"),
+                    e,
+                    room.settings().voice());
             context.status(422);
             room.show(context, new SewSheet.View(room.frame(context, asked.title(), "Sew"), sheet, asked));
         }

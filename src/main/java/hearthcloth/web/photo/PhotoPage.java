@@ -104,7 +104,9 @@ public final class PhotoPage {
             book().find(id).ifPresent(photo -> readings.of(room.store(), photo));
             PageContext.go(context, PhotoAddress.address(id), "");
         } catch (MeasureException e) {
-            ask(context.status(422), ErrorPages.upright(Refusal.of(e).in(room.settings().voice())));
+            ask(
+                    context.status(422),
+                    ErrorPages.upright(Refusal.of(e).in(room.settings().voice())));
         }
     }
 

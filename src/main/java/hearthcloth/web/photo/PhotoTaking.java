@@ -126,8 +126,7 @@ final class PhotoTaking {
                 pictured.add(new StashEdit.Pictured(
                         fabric,
                         Optional.empty(),
-                        Optional.ofNullable(
-                                swatches.get(coming.get(i).group().id()))));
+                        Optional.ofNullable(swatches.get(coming.get(i).group().id()))));
             }
         }
         List<Piece> come = arrived.pieces();

@@ -119,7 +119,8 @@ public record PhotoView(
                 scale.sheetsInPicture().stream().map(PhotoView::points).toList(),
                 shown,
                 groups(sorting, shown, names, PicturingWords.in(voice.language())),
-                sorting.find(at).map(piece -> PhotoChosen.of(piece, scale, voice, PieceState.of(piece, taken, ruler), doing)),
+                sorting.find(at)
+                        .map(piece -> PhotoChosen.of(piece, scale, voice, PieceState.of(piece, taken, ruler), doing)),
                 doing.equals("draw"),
                 names,
                 (int) shown.stream()
@@ -149,9 +150,7 @@ public record PhotoView(
                 voice.write(piece.size(ruler), Rounding.DOWN),
                 "± " + voice.write(off(piece), Rounding.UP),
                 PicturingWords.in(voice.language()).state(state.name()),
-                state == PieceState.LOOK
-                        ? said(piece, voice)
-                        : List.of(),
+                state == PieceState.LOOK ? said(piece, voice) : List.of(),
                 piece.isAtRim());
     }
 
@@ -201,7 +200,9 @@ public record PhotoView(
 
     /** Pieces with a doubt she has not looked at. */
     public List<Shown> doubtful() {
-        return pieces.stream().filter(piece -> piece.standing() == PieceState.LOOK).toList();
+        return pieces.stream()
+                .filter(piece -> piece.standing() == PieceState.LOOK)
+                .toList();
     }
 
     /** How many of those run off the picture. */

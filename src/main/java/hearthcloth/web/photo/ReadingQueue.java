@@ -151,9 +151,7 @@ final class ReadingQueue {
             return;
         }
         Reading reading = PhotoReader.read(
-                file.get(),
-                ShownSheet.parse(photo.get().sheet()),
-                (share, what) -> job.heard(0.9 * share, what));
+                file.get(), ShownSheet.parse(photo.get().sheet()), (share, what) -> job.heard(0.9 * share, what));
         if (reading instanceof Reading.Refused refused) {
             store.photographs().refuse(job.photo, SentenceNotation.print(refused.reason()));
             return;
@@ -179,7 +177,9 @@ final class ReadingQueue {
         if (kept.equals(KEPT.refusedTooMuch())) {
             return words.refusedTooMuch();
         }
-        return kept.equals(KEPT.refusedFailed()) ? words.refusedFailed() : SentenceNotation.parse(kept).map(said -> said.in(voice)).orElse(kept);
+        return kept.equals(KEPT.refusedFailed())
+                ? words.refusedFailed()
+                : SentenceNotation.parse(kept).map(said -> said.in(voice)).orElse(kept);
     }
 
     /** Names of fabrics in the stash. */

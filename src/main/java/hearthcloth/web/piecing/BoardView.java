@@ -5,10 +5,10 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.plan.patchwork.byhand.ScrapFit;
 import hearthcloth.plan.patchwork.byhand.Fits;
 import hearthcloth.plan.patchwork.byhand.HandTree;
 import hearthcloth.plan.patchwork.byhand.LaidOut;
+import hearthcloth.plan.patchwork.byhand.ScrapFit;
 import hearthcloth.plan.patchwork.byhand.Swap;
 import hearthcloth.plan.patchwork.byhand.Swaps;
 import hearthcloth.stash.Piece;
@@ -72,7 +72,8 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
         Map<String, Integer> scraps = new HashMap<>();
         for (int i = 0; i < patches.size(); i++) {
             scraps.put(
-                    plan.cloth().laid().get(i).patch().place().id(), patches.get(i).scrap());
+                    plan.cloth().laid().get(i).patch().place().id(),
+                    patches.get(i).scrap());
         }
         return BenchDrawing.of(
                 plan.cloth(),
@@ -176,8 +177,8 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
     }
 
     private List<HandBoard.Group> swaps(LaidOut laid) {
-        List<HandBoard.Choice> choices =
-                new Swaps(table.heap(), laid).of(at, MOST).stream().map(this::choice).toList();
+        List<HandBoard.Choice> choices = new Swaps(table.heap(), laid)
+                .of(at, MOST).stream().map(this::choice).toList();
         return List.of(new HandBoard.Group(words().piecingSwap(), "swap", choices));
     }
 
@@ -219,10 +220,14 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
     String about() {
         return table.plan()
                 .map(plan -> words().piecingWhole(
-                                voice().number(plan.cloth().finished().width(), Rounding.NEAREST) + " × "
-                                        + voice().write(plan.cloth().finished().height(), Rounding.NEAREST),
-                                plan.cloth().patches().size(),
-                                String.valueOf(plan.figures().areas().lostPercent()))
+                                        voice().number(plan.cloth().finished().width(), Rounding.NEAREST) + " × "
+                                                + voice().write(
+                                                                plan.cloth()
+                                                                        .finished()
+                                                                        .height(),
+                                                                Rounding.NEAREST),
+                                        plan.cloth().patches().size(),
+                                        String.valueOf(plan.figures().areas().lostPercent()))
                         + " "
                         + plan.story().chosen().get(0).in(voice()))
                 .orElse("");

@@ -80,9 +80,7 @@ record HandTable(KeptTable kept, Settings settings, Stash stash, HandPiecing han
 
     private static Optional<Size> size(KeptTable kept, Settings settings) {
         try {
-            return kept.size().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(Measures.size(kept.size(), settings.bare()));
+            return kept.size().isEmpty() ? Optional.empty() : Optional.of(Measures.size(kept.size(), settings.bare()));
         } catch (MeasureException another) {
             return Optional.empty();
         }

@@ -7,9 +7,9 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.patchwork.byhand.Filling;
-import hearthcloth.plan.patchwork.byhand.ScrapFit;
 import hearthcloth.plan.patchwork.byhand.Fits;
 import hearthcloth.plan.patchwork.byhand.LaidOut;
+import hearthcloth.plan.patchwork.byhand.ScrapFit;
 import hearthcloth.plan.patchwork.byhand.Swap;
 import hearthcloth.plan.patchwork.byhand.Swaps;
 import hearthcloth.store.SavedCloth;
@@ -66,13 +66,18 @@ public final class PiecingPage {
     }
 
     private void show(Context context) {
-        answer(context, PageContext.text(context, "at"), PageContext.text(context, "to"), PageContext.text(context, "said"));
+        answer(
+                context,
+                PageContext.text(context, "at"),
+                PageContext.text(context, "to"),
+                PageContext.text(context, "said"));
     }
 
     private void answer(Context context, String at, String to, String said) {
         HandTable table = HandTable.of(room);
         Store store = room.store();
-        Swatches swatches = new Swatches(table.stash().fabrics(), store.swatches().across());
+        Swatches swatches =
+                new Swatches(table.stash().fabrics(), store.swatches().across());
         int first = at.isEmpty() ? -1 : table.scrap(at);
         BoardView view = new BoardView(table, swatches, first, to.isEmpty() || first < 0 ? -1 : table.scrap(to));
         StringBuilder tiles = new StringBuilder();
@@ -83,7 +88,9 @@ public final class PiecingPage {
                 view.chosen(),
                 new HandBoard.Deeds(
                         table.plan().isPresent(),
-                        HandTable.cloth(store, table.kept()).map(SavedCloth::name).orElse(""),
+                        HandTable.cloth(store, table.kept())
+                                .map(SavedCloth::name)
+                                .orElse(""),
                         !table.kept().before().isEmpty(),
                         !table.kept().after().isEmpty(),
                         table.laid().parts().isEmpty()),
@@ -146,7 +153,8 @@ public final class PiecingPage {
         return switch (what) {
             case "undo" -> new Done(kept.undone(), words().piecingSaid("UNDO"), "");
             case "redo" -> new Done(kept.redone(), words().piecingSaid("REDO"), "");
-            case "clear" -> new Done(KeptTable.begun(KeptTable.NOTHING, kept.size(), ""), words().piecingSaid("CLEAR"), "");
+            case "clear" ->
+                new Done(KeptTable.begun(KeptTable.NOTHING, kept.size(), ""), words().piecingSaid("CLEAR"), "");
             case "size" -> sized(context, table);
             case "fill" -> filled(table, at);
             case "lay" -> new Done(changed(table, table.hand().brought(laid, scrap)), words().piecingSaid("LAY"), at);
@@ -174,7 +182,8 @@ public final class PiecingPage {
         Optional<ScrapFit> way = first < 0 || second < 0
                 ? Optional.empty()
                 : fits.ways(first, second).stream()
-                        .filter(fit -> fit.beside() == value[2].equals("beside") && fit.turned() == value[3].equals("turned"))
+                        .filter(fit ->
+                                fit.beside() == value[2].equals("beside") && fit.turned() == value[3].equals("turned"))
                         .findFirst();
         ScrapFit fit = way.orElseThrow(() -> new MeasureException(words().wrongForm()));
         String trims = new BoardView(table, new Swatches(List.of(), java.util.Map.of()), -1, -1).trims(fit);
@@ -198,7 +207,9 @@ public final class PiecingPage {
     private Done sized(Context context, HandTable table) {
         String size = PageContext.field(context, "size");
         Size read = Measures.size(size, table.settings().bare());
-        if (!read.width().isPositive() || !read.height().isPositive() || Purpose.MOST.isLessThan(read.width().max(read.height()))) {
+        if (!read.width().isPositive()
+                || !read.height().isPositive()
+                || Purpose.MOST.isLessThan(read.width().max(read.height()))) {
             throw new MeasureException(words().wrongForm());
         }
         return new Done(table.kept().sized(size), words().piecingSaid("SIZE"), "");

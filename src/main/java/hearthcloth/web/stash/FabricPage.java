@@ -147,7 +147,10 @@ public final class FabricPage {
             book().edit(new StashEdit(words().deedFabric(was.name()), changed.gone(), changed.come()));
             pictureFollows(was.name(), is.name());
         }
-        PageContext.go(context, address(is.name()), words().fabricChanged(words().pieces(changed.gone().size())));
+        PageContext.go(
+                context,
+                address(is.name()),
+                words().fabricChanged(words().pieces(changed.gone().size())));
     }
 
     /** All its pieces kept for something else, or given back to what can be planned with. */

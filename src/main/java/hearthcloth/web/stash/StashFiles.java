@@ -53,8 +53,10 @@ final class StashFiles {
         StashFile.Reading reading =
                 StashFile.read(text, Optional.of(room.settings().bare()));
         if (reading instanceof StashFile.Faulty faulty) {
-            StashScreen.Draft draft =
-                    new StashScreen.Draft("", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS, room.settings().voice()));
+            StashScreen.Draft draft = new StashScreen.Draft(
+                    "",
+                    StashHeard.nothing(room.language()),
+                    faulty.lines(SHOWN_PROBLEMS, room.settings().voice()));
             new StashScreen(room)
                     .show(
                             context.status(422),
@@ -73,11 +75,10 @@ final class StashFiles {
             arrivals.add(read.stash());
             return intake.keep(words.deedAddFile(words.pieces(arrivals.pieces().size())), arrivals);
         });
-        List<String> more = new ArrayList<>(
-                read.warnings().stream()
-                        .limit(5)
-                        .map(one -> ErrorPages.upright(one.in(room.settings().voice())))
-                        .toList());
+        List<String> more = new ArrayList<>(read.warnings().stream()
+                .limit(5)
+                .map(one -> ErrorPages.upright(one.in(room.settings().voice())))
+                .toList());
         if (!read.kept().isEmpty()) {
             more.add(words.fileColumns());
         }

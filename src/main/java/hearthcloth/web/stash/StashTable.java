@@ -165,8 +165,7 @@ public record StashTable(
         return new Group(
                 fabric.name(),
                 new Said(
-                        words.groupNote(
-                                fabric.faces().name(), fabric.nap().name(), String.valueOf(pieces)),
+                        words.groupNote(fabric.faces().name(), fabric.nap().name(), String.valueOf(pieces)),
                         words.and(words.pieces(pieces), FabricSaid.about(fabric, language)),
                         fabric.colour().isKnown()),
                 "/stash/fabric?name=" + URLEncoder.encode(fabric.name(), StandardCharsets.UTF_8),

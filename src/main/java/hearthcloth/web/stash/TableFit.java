@@ -85,8 +85,7 @@ public record TableFit(int landscape, int portrait, int phone, int desk) {
             all += widest + BETWEEN_PIECES;
         }
         return Math.max(
-                all,
-                Math.max(group.fabric().length() * LETTER, group.said().hasColour() ? 0 : ASKED_WIDE));
+                all, Math.max(group.fabric().length() * LETTER, group.said().hasColour() ? 0 : ASKED_WIDE));
     }
 
     private static double tall(StashTable.Group group, double pixels) {

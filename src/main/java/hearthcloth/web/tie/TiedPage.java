@@ -97,8 +97,7 @@ public final class TiedPage {
             return TiedView.untied(on, TiedStage.lacking(asked(context), lacks, room.language()));
         }
         Settings settings = ClothAsked.settings(room, saved);
-        TiedStage.Tied cloth =
-                new TiedStage.Tied(saved, plan.get().cloth(), settings, Wished.of(room.store(), saved));
+        TiedStage.Tied cloth = new TiedStage.Tied(saved, plan.get().cloth(), settings, Wished.of(room.store(), saved));
         TiedStage stage = TiedStage.of(cloth, context::queryParam);
         Optional<TiedGift> tied = stage.isTied() ? tied(plan.get(), stage, settings) : Optional.empty();
         String from = PageContext.text(context, "from");
@@ -131,7 +130,11 @@ public final class TiedPage {
                 PageContext.field(context, "gift"),
                 PageContext.field(context, "tie"),
                 ClothAsked.settings(room, saved).bare());
-        room.store().book(saved, new MeantFor(saved.document(), purpose).told(words().labelKeep()), room.settings().voice());
+        room.store()
+                .book(
+                        saved,
+                        new MeantFor(saved.document(), purpose).told(words().labelKeep()),
+                        room.settings().voice());
         PageContext.go(
                 context,
                 "/tied/" + saved.id(),

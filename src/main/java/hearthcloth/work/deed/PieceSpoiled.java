@@ -49,8 +49,7 @@ public final class PieceSpoiled {
      */
     public Outcome planned(String name, Budget budget) {
         Project was = bench.cloth();
-        DesignFit.Answer answer =
-                slip.fit(bench.plan(), was.design(), slip.stash(bench.stash()), name, budget);
+        DesignFit.Answer answer = slip.fit(bench.plan(), was.design(), slip.stash(bench.stash()), name, budget);
         Optional<Plan> plan =
                 answer instanceof DesignFit.Answer.Made made ? Optional.of(made.plan()) : Optional.empty();
         List<Piece> come = plan.map(slip::come).orElse(slip.come());
@@ -63,6 +62,9 @@ public final class PieceSpoiled {
         int cut = slip.patches().values().stream().mapToInt(List::size).sum();
         int used = plan.map(found -> Math.toIntExact(slip.usedAsTheyAre(found))).orElse(0);
         return new Outcome(
-                Deed.of(MendingSentences.deedMistake(Argument.text(wrong)), now, new Deed.Pieces(slip.gone(), come)), plan, cut, used);
+                Deed.of(MendingSentences.deedMistake(Argument.text(wrong)), now, new Deed.Pieces(slip.gone(), come)),
+                plan,
+                cut,
+                used);
     }
 }

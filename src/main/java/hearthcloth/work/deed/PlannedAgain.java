@@ -27,7 +27,8 @@ public record PlannedAgain(Project cloth, Stash free, Stash there, int next) {
     private Optional<MiscutRecovery> cut() {
         return cloth.plan()
                 .filter(plan -> cloth.life().stage() == Project.Stage.DESIGNED
-                        && (!cloth.bench().ticked().isEmpty() || plan.cuts().stream().anyMatch(PieceCut::past)))
+                        && (!cloth.bench().ticked().isEmpty()
+                                || plan.cuts().stream().anyMatch(PieceCut::past)))
                 .map(plan -> MiscutRecovery.of(plan, made(plan), "", Optional.empty(), next));
     }
 

@@ -26,9 +26,8 @@ public record SlipWritten(Project cloth, Slip slip, boolean sewn) {
     public Deed told(String label) {
         Life was = cloth.life();
         Stage stage = sewn && was.stage() == Stage.CUT ? Stage.SEWN : was.stage();
-        Life now = was.at(stage)
-                .noted(slip.made(), slip.wrapped(), slip.keeper())
-                .noted(slip.real(), slip.word());
+        Life now =
+                was.at(stage).noted(slip.made(), slip.wrapped(), slip.keeper()).noted(slip.real(), slip.word());
         return Deed.edited(label, cloth.with(now));
     }
 }

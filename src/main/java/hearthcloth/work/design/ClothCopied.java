@@ -22,9 +22,8 @@ public record ClothCopied(Project cloth, Purpose purpose, String paper) {
      * @param free what a new cloth may be planned from
      */
     public Project like(Stash free, String name, Budget budget) {
-        boolean isBegun = cloth.plan().stream()
-                .flatMap(plan -> plan.cuts().stream())
-                .anyMatch(PieceCut::past);
+        boolean isBegun =
+                cloth.plan().stream().flatMap(plan -> plan.cuts().stream()).anyMatch(PieceCut::past);
         return isBegun ? in(cloth.design(), free, name, budget) : begun(cloth);
     }
 

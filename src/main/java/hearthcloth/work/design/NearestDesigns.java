@@ -53,8 +53,8 @@ public record NearestDesigns(Project cloth, String name, Stash stash) {
         List<Near> found = new ArrayList<>();
         for (Kind kind : Kind.values()) {
             of(kind, budgets.get())
-                    .filter(near -> found.stream()
-                            .noneMatch(other -> other.design().equals(near.design())))
+                    .filter(near ->
+                            found.stream().noneMatch(other -> other.design().equals(near.design())))
                     .ifPresent(found::add);
         }
         return List.copyOf(found);
@@ -85,11 +85,12 @@ public record NearestDesigns(Project cloth, String name, Stash stash) {
             case BARS -> PERCENT.stream().flatMap(percent -> narrower(cloth.design(), percent).stream());
             case HEARTH -> PERCENT.stream().flatMap(percent -> inner(cloth.design(), percent).stream());
             case ROUNDS ->
-                IntStream.iterate(rounds - 1, round -> round > 0, round -> round - 1).mapToObj(edits::rounds);
+                IntStream.iterate(rounds - 1, round -> round > 0, round -> round - 1)
+                        .mapToObj(edits::rounds);
             case SIZE ->
-                PERCENT.stream().flatMap(percent -> narrower(cloth.design(), percent)
-                        .flatMap(bars -> inner(bars, percent))
-                        .stream());
+                PERCENT.stream()
+                        .flatMap(percent ->
+                                narrower(cloth.design(), percent).flatMap(bars -> inner(bars, percent)).stream());
         };
     }
 
@@ -115,8 +116,7 @@ public record NearestDesigns(Project cloth, String name, Stash stash) {
     /** The hearth smaller, cut on a mark; empty where too little of it would show. */
     private static Optional<Design> inner(Design design, int percent) {
         Size was = new DesignEdits(design).hearthCut();
-        Size cut = new Size(
-                onMark(share(was.width(), percent), design), onMark(share(was.height(), percent), design));
+        Size cut = new Size(onMark(share(was.width(), percent), design), onMark(share(was.height(), percent), design));
         Design now = new DesignEdits(design).hearth(cut);
         Size shown = now.layout().hearth();
         boolean isTooSmall = shown.width().isLessThan(DesignEdits.LEAST_SHOWN)

@@ -82,8 +82,8 @@ public final class OutlineEdits {
         SortedPiece piece = was.piece(key);
         OutlineOrigin rim =
                 piece.rim() instanceof OutlineOrigin.Drawn drawn ? change.apply(drawn) : new OutlineOrigin.Moved();
-        ReadPiece now =
-                outlined(piece, corners, rim, Optional.empty()).orElseThrow(() -> new RefusedException(PhotographingSentences.outlineNone()));
+        ReadPiece now = outlined(piece, corners, rim, Optional.empty())
+                .orElseThrow(() -> new RefusedException(PhotographingSentences.outlineNone()));
         Optional<MarkedGrain> grain = piece.grain()
                 .flatMap(old -> outlined(piece, corners, rim, Optional.of(old.angleRad()))
                         .map(along -> new MarkedGrain(old.angleRad(), along.usable())));

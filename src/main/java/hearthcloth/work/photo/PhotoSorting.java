@@ -77,8 +77,7 @@ public record PhotoSorting(List<SortedPiece> pieces, List<PieceGroup> groups) {
      * @throws MeasureException where it is no longer there
      */
     public SortedPiece piece(String key) {
-        return find(key)
-                .orElseThrow(() -> new RefusedException(PhotographingSentences.gonePiece(Argument.text(key))));
+        return find(key).orElseThrow(() -> new RefusedException(PhotographingSentences.gonePiece(Argument.text(key))));
     }
 
     public Optional<SortedPiece> find(String key) {

@@ -114,11 +114,7 @@ public record PiecesTaken(PhotoSorting sorting, Set<String> taken, Ruler ruler) 
 
     private Piece piece(Coming one, SortedPiece piece, UnaryOperator<String> named) {
         PieceGroup group = one.group();
-        Fabric fabric = new Fabric(
-                named.apply(group.name()),
-                one.colour(),
-                group.faces(),
-                group.nap());
+        Fabric fabric = new Fabric(named.apply(group.name()), one.colour(), group.faces(), group.nap());
         return new Piece("0", fabric, piece.size(ruler), group.washed(), 0);
     }
 }

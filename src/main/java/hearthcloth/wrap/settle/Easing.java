@@ -103,7 +103,8 @@ final class Easing {
         if (up.length() > FARTHEST * knot.bunch() || lead.from().to(web.cloth.get(nearest)) > knot.bunch()) {
             return;
         }
-        double reach = Math.min(BEGINS * knot.bunch(), HALFWAY * Math.sqrt(lead.from().dot(lead.from())));
+        double reach =
+                Math.min(BEGINS * knot.bunch(), HALFWAY * Math.sqrt(lead.from().dot(lead.from())));
         double high = Math.min(UP, STEEP * reach / Math.max(1e-9, up.length()));
         for (int k = 0; k < web.points(); k++) {
             Point off = web.cloth.get(k).minus(lead.from());

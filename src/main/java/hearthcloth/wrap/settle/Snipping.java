@@ -125,8 +125,8 @@ final class Snipping {
 
     private boolean isNearKnot(Point middle) {
         return knots.stream()
-                .anyMatch(knot -> knot.leads().stream()
-                        .anyMatch(lead -> lead.from().to(middle) < FINE * knot.bunch()));
+                .anyMatch(knot ->
+                        knot.leads().stream().anyMatch(lead -> lead.from().to(middle) < FINE * knot.bunch()));
     }
 
     private void part(Facet facet, ConvexPolygon outline, double lift, List<Point> triangle) {
@@ -136,7 +136,8 @@ final class Snipping {
         }
         List<Integer> polygon = new ArrayList<>();
         for (Point corner : part.corners()) {
-            int point = point(corner, facet.motion().at(corner).plus(facet.plane().out().times(lift)));
+            int point = point(
+                    corner, facet.motion().at(corner).plus(facet.plane().out().times(lift)));
             if (facet.isLoose()) {
                 (facet.part() == Facet.Part.CORD ? cords : free).add(point);
             }
@@ -160,7 +161,9 @@ final class Snipping {
             for (long dj = -1; dj <= 1; dj++) {
                 for (int k : found.getOrDefault(key(i + di, j + dj), List.of())) {
                     boolean isOurs = owners.get(k).equals(owner);
-                    if (isOurs && cloth.get(k).to(at) < SAME && places.get(k).minus(place).length() < NEAR) {
+                    if (isOurs
+                            && cloth.get(k).to(at) < SAME
+                            && places.get(k).minus(place).length() < NEAR) {
                         return k;
                     }
                 }

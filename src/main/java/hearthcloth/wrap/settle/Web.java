@@ -50,12 +50,7 @@ final class Web {
         }
     }
 
-    Web(
-            List<Vector> places,
-            List<Point> cloth,
-            List<List<Vector>> outs,
-            List<Integer> corners,
-            Laid loose) {
+    Web(List<Vector> places, List<Point> cloth, List<List<Vector>> outs, List<Integer> corners, Laid loose) {
         this.stays = new boolean[places.size()];
         this.laid = new boolean[places.size()];
         loose.free().forEach(point -> stays[point] = true);

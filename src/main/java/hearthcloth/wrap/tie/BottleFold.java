@@ -236,7 +236,8 @@ final class BottleFold {
     private ReefKnot round() {
         Winding.Line line = line();
         Vector front = new Vector(0, -1, 0);
-        Vector at = front.times(radius + OFF + ends.bunch()).plus(UP.times(line.length() * Elementary.sin(line.angle())));
+        Vector at =
+                front.times(radius + OFF + ends.bunch()).plus(UP.times(line.length() * Elementary.sin(line.angle())));
         List<ReefKnot.Lead> leads = new ArrayList<>();
         for (Point way : List.of(RIGHT, LEFT)) {
             double gone = radius + line.length();

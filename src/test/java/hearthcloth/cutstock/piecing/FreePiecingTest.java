@@ -9,9 +9,9 @@ import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
-import java.util.Set;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -146,7 +146,9 @@ class FreePiecingTest {
             Set<Long> must = new HashSet<>();
             while (must.size() < 3) {
                 int scrap = chance.nextInt(scraps.size());
-                scraps.set(scrap, scraps.get(scrap).handled(scraps.get(scrap).handling().required()));
+                scraps.set(
+                        scrap,
+                        scraps.get(scrap).handled(scraps.get(scrap).handling().required()));
                 must.add((long) scrap);
             }
             PiecingJob job = new PiecingJob(open.cloths(), scraps, open.allowances(), open.terms());
@@ -159,8 +161,12 @@ class FreePiecingTest {
             assertThat(cut.stream().map(patch -> patch[0])).as("try %d", i).containsAll(must);
             for (long[] patch : cut) {
                 Scrap scrap = scraps.get((int) patch[0]);
-                assertThat(scrap.width() - patch[1]).as("try %d, scrap %d", i, patch[0]).isBetween(0L, 8L);
-                assertThat(scrap.height() - patch[2]).as("try %d, scrap %d", i, patch[0]).isBetween(0L, 8L);
+                assertThat(scrap.width() - patch[1])
+                        .as("try %d, scrap %d", i, patch[0])
+                        .isBetween(0L, 8L);
+                assertThat(scrap.height() - patch[2])
+                        .as("try %d, scrap %d", i, patch[0])
+                        .isBetween(0L, 8L);
             }
         }
         assertThat(full).isGreaterThanOrEqualTo(2);

@@ -75,7 +75,8 @@ class FlowedCardsTest {
         assertThat(words(nothing)).contains("Nothing: every cloth can be cut from what you have");
 
         Flow none = flow();
-        new ShoppingPage(Voice.english(Ruler.EIGHTHS).printing(), none).flow(List.of("Anna's cloth lacks a bar."), List.of());
+        new ShoppingPage(Voice.english(Ruler.EIGHTHS).printing(), none)
+                .flow(List.of("Anna's cloth lacks a bar."), List.of());
         assertThat(words(none)).contains("Anna's cloth lacks a bar.", "no way was found");
 
         Flow ways = flow();

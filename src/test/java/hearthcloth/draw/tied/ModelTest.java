@@ -35,7 +35,10 @@ class ModelTest {
         private short[] row(String name, int apart) {
             byte[] bytes = Base64.getDecoder().decode(json.get(name).asText());
             short[] row = new short[bytes.length / 2];
-            ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).asShortBuffer().get(row);
+            ByteBuffer.wrap(bytes)
+                    .order(ByteOrder.LITTLE_ENDIAN)
+                    .asShortBuffer()
+                    .get(row);
             for (int i = apart; i < row.length; i++) {
                 row[i] += row[i - apart];
             }
@@ -80,16 +83,14 @@ class ModelTest {
         double area = 0;
         for (int[] t : read.triangles()) {
             Vector a = places.get(t[0]);
-            area += places.get(t[1])
-                            .minus(a)
-                            .cross(places.get(t[2]).minus(a))
-                            .length()
-                    / 2;
+            area += places.get(t[1]).minus(a).cross(places.get(t[2]).minus(a)).length() / 2;
         }
         // it stands a little off the box, and one millimetre more all round is 3 % of this surface
         double surface = 2 * (300 * 200 + 300 * 30 + 200 * 30);
         assertThat(area).isBetween(surface, 1.06 * surface);
-        assertThat(read.json().get("outer").asText()).startsWith("<svg").isNotEqualTo(read.json().get("inner").asText());
+        assertThat(read.json().get("outer").asText())
+                .startsWith("<svg")
+                .isNotEqualTo(read.json().get("inner").asText());
         assertThat(read.json().get("strands")).isEmpty();
     }
 
@@ -110,14 +111,12 @@ class ModelTest {
             Point one = shares.get(t[1]).minus(from);
             flat += Math.abs(one.left().dot(shares.get(t[2]).minus(from))) * side * side / 2;
             Vector at = places.get(t[0]);
-            space += places.get(t[1])
-                            .minus(at)
-                            .cross(places.get(t[2]).minus(at))
-                            .length()
-                    / 2;
+            space +=
+                    places.get(t[1]).minus(at).cross(places.get(t[2]).minus(at)).length() / 2;
         }
         assertThat(space).isCloseTo(flat, within(0.02 * flat));
-        assertThat(read.json().get("strands")).hasSize(2 * pictured.fold().knots().size());
+        assertThat(read.json().get("strands"))
+                .hasSize(2 * pictured.fold().knots().size());
     }
 
     /** A paper model of a box 10 × 8 × 4 cm: the outlines printed are the drawn facets, to scale, and tile the cloth. */

@@ -65,7 +65,9 @@ class GuidelineFileTest {
             String written = GuidelineFile.write(guideline);
             assertThat(read(written)).isEqualTo(guideline);
             assertThat(GuidelineFile.write(read(written))).isEqualTo(written);
-            assertThat(GuidelineWords.of(guideline)).hasSize(9).allMatch(line -> line.english().endsWith("."));
+            assertThat(GuidelineWords.of(guideline))
+                    .hasSize(9)
+                    .allMatch(line -> line.english().endsWith("."));
         }
     }
 

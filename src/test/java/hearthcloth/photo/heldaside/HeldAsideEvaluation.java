@@ -106,7 +106,8 @@ public final class HeldAsideEvaluation {
                         folder.resolve(name + "-read.png"), ReadingOverlay.png(photograph, read, Ruler.MILLIMETRES));
             }
         } else {
-            scene = new Scene(shot.truth(), ((Reading.Refused) reading).reason().english(), List.of(), List.of(), times);
+            scene = new Scene(
+                    shot.truth(), ((Reading.Refused) reading).reason().english(), List.of(), List.of(), times);
         }
         scenes.add(scene);
         print(scene, shot);

@@ -36,7 +36,8 @@ final class BentReferenceTest {
         for (int i = 0; i < pictures; i++) {
             double focal = WIDTH * (0.70 + 0.12 * chance.nextDouble());
             double across = sheet.white() ? 700 + 600 * chance.nextDouble() : 350 + 250 * chance.nextDouble();
-            Pinhole camera = new Pinhole(PICTURE, focal, Math.toRadians(25 * chance.nextDouble()), across * focal / WIDTH);
+            Pinhole camera =
+                    new Pinhole(PICTURE, focal, Math.toRadians(25 * chance.nextDouble()), across * focal / WIDTH);
             List<Point> corners = corners(sheet, camera, across, mostLiftMm, chance);
             FloorPlane.Turned size = new FloorPlane.Turned(sheet.widthMm(), sheet.heightMm());
             double skew = finder.skew(new SheetFinder.Found(0, corners, size, 0, 0, 0.2), sheet);

@@ -78,7 +78,9 @@ class SheetAbsenceTest {
         }
 
         String absence(ReferenceSheet sheet, List<FittedPolygon> uncut) {
-            return new SheetAbsence(sheet, finder(), painted.coarse(), ground()).sentence(traced(), uncut).english();
+            return new SheetAbsence(sheet, finder(), painted.coarse(), ground())
+                    .sentence(traced(), uncut)
+                    .english();
         }
 
         void ask(int chosen, List<FittedPolygon> uncut) {

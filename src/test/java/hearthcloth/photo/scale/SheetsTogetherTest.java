@@ -107,11 +107,15 @@ final class SheetsTogetherTest {
         for (int i = 0; i < 100; i++) {
             Pinhole camera = camera(chance);
             contradicted += together(sheets(camera, List.of(ReferenceSheet.A4, ReferenceSheet.A4), chance))
-                            .apart()
+                                    .apart()
                             > 0
                     ? 1
                     : 0;
-            told += together(sheets(camera, List.of(ReferenceSheet.A4, SMALLER), chance)).apart() > 0.01 ? 1 : 0;
+            told += together(sheets(camera, List.of(ReferenceSheet.A4, SMALLER), chance))
+                                    .apart()
+                            > 0.01
+                    ? 1
+                    : 0;
         }
         assertThat(contradicted).isLessThanOrEqualTo(2);
         assertThat(told).isGreaterThanOrEqualTo(90);

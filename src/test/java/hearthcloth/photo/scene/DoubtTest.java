@@ -125,7 +125,9 @@ class DoubtTest {
         Reading reading = PhotoReader.read(photograph, ReferenceSheet.CARD, ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Refused.class);
-        assertThat(((Reading.Refused) reading).reason().english()).contains("card").contains("take the picture");
+        assertThat(((Reading.Refused) reading).reason().english())
+                .contains("card")
+                .contains("take the picture");
     }
 
     @Test

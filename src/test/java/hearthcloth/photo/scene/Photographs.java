@@ -83,8 +83,7 @@ public final class Photographs {
                 .mapToObj(i -> pieces.get(i).scrap(i + 1))
                 .toList();
         Floor floor = new Floor(Floor.Kind.PLAIN, Paint.srgb(0x9c8f7d), 3);
-        return new Scene(
-                floor, scraps, List.of(sheet), new Light(0.0001, 0.0001, List.of(), 0.2, 0.2), camera, 2, 7);
+        return new Scene(floor, scraps, List.of(sheet), new Light(0.0001, 0.0001, List.of(), 0.2, 0.2), camera, 2, 7);
     }
 
     private static Camera camera(double acrossMm, int width, double tiltDeg) {

@@ -59,8 +59,7 @@ final class PlainSheetEvaluation {
         Scene scene = RoughScenes.drawn(seed, wish);
         byte[] jpeg = Evaluation.kept(
                 "plain-" + seed + "-" + megapixels,
-                () -> Evaluation.jpeg(
-                        RoughScenes.photograph(scene, RoughScenes.blur(seed / FLOORS.size())), 0.7f));
+                () -> Evaluation.jpeg(RoughScenes.photograph(scene, RoughScenes.blur(seed / FLOORS.size())), 0.7f));
         Reading reading = PhotoReader.read(jpeg, ReferenceSheet.A4, ReadingProgress.NONE);
         if (!(reading instanceof Reading.Read read)) {
             System.out.println("seed " + seed + " " + floor + " " + reading);
@@ -80,8 +79,7 @@ final class PlainSheetEvaluation {
         int silent = (int) verdict.invented.stream()
                 .filter(one -> !one.endsWith("doubted"))
                 .count();
-        return new Count(
-                1, 0, wrong ? 1 : 0, verdict.found, verdict.visible, verdict.invented.size(), silent);
+        return new Count(1, 0, wrong ? 1 : 0, verdict.found, verdict.visible, verdict.invented.size(), silent);
     }
 
     /** Whether what was taken for the sheet lies elsewhere. */

@@ -17,8 +17,8 @@ class PlainSheetTest {
     @CsvSource({"6, HERRINGBONE", "7, TILES", "8, CHIPS", "9, CREASED"})
     void a_sheet_in_plain_view_is_read_on_boards_tiles_chips_and_folds(long seed, Floor.Kind floor) throws IOException {
         Scene scene = Scenes.drawn(seed, new Scenes.Wish(floor, 8, 2.1, 8, Scenes.A4));
-        Reading reading = PhotoReader.read(
-                Evaluation.jpeg(scene.photograph(), 0.7f), ReferenceSheet.A4, ReadingProgress.NONE);
+        Reading reading =
+                PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.7f), ReferenceSheet.A4, ReadingProgress.NONE);
 
         assertThat(reading).isInstanceOf(Reading.Read.class);
         Verdict verdict = new Verdict(scene, (Reading.Read) reading, floor.name());

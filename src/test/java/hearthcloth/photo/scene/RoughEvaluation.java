@@ -61,7 +61,8 @@ final class RoughEvaluation {
             doubted += piece.doubts().isEmpty() ? 0 : 1;
             for (Doubt doubt : piece.doubts()) {
                 kinds.merge(doubt.kind(), 1, Integer::sum);
-                System.out.println("   " + piece.number() + " " + doubt.kind() + " " + doubt.sentence().english());
+                System.out.println("   " + piece.number() + " " + doubt.kind() + " "
+                        + doubt.sentence().english());
             }
         }
         Verdict verdict = new Verdict(scene, read, "seed " + seed);

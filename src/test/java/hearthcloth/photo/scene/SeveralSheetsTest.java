@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 final class SeveralSheetsTest {
 
     private static final int[] COLOURS = {0x1f2a44, 0x7a1f2b, 0x2e5e4e, 0xc7762b};
-    private static final Camera CAMERA = new Camera(
-            1680, 1260, 1260, -0.02, new double[] {0, 0}, 1700 * 0.75, Math.toRadians(9), 0.1);
+    private static final Camera CAMERA =
+            new Camera(1680, 1260, 1260, -0.02, new double[] {0, 0}, 1700 * 0.75, Math.toRadians(9), 0.1);
 
     private static Scrap scrap(double[] at, double width, double height, double turn, int colour, boolean sheet) {
         Weave weave = new Weave(Weave.Kind.PLAIN, Paint.srgb(colour), Paint.srgb(colour), 10, colour);
@@ -44,8 +44,7 @@ final class SeveralSheetsTest {
     }
 
     private static Reading.Read read(Scene scene, ReferenceSheet sheet) throws IOException {
-        Reading reading =
-                PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), sheet, ReadingProgress.NONE);
+        Reading reading = PhotoReader.read(Evaluation.jpeg(scene.photograph(), 0.8f), sheet, ReadingProgress.NONE);
         assertThat(reading).isInstanceOf(Reading.Read.class);
         return (Reading.Read) reading;
     }
@@ -81,11 +80,13 @@ final class SeveralSheetsTest {
         BufferedImage print = PrintedScenes.print(Paper.A4);
         List<BentSheet> sheets = List.of(
                 sheet(print, -560, -330),
-                new BentSheet(
-                        print, PrintedScenes.PIXELS_PER_MM * 1.04, 540, 360, 1.2, BentSheet.Bend.none()));
+                new BentSheet(print, PrintedScenes.PIXELS_PER_MM * 1.04, 540, 360, 1.2, BentSheet.Bend.none()));
         Reading.Read read = read(scene(pieces(), List.of(), sheets), ReferenceSheet.MEASURING);
-        assertThat(read.pieces()).isNotEmpty().allSatisfy(piece -> assertThat(piece.doubts())
-                .anyMatch(doubt -> doubt.kind() == Doubt.Kind.SHEET && doubt.sentence().english().contains("do not agree")));
+        assertThat(read.pieces())
+                .isNotEmpty()
+                .allSatisfy(piece -> assertThat(piece.doubts())
+                        .anyMatch(doubt -> doubt.kind() == Doubt.Kind.SHEET
+                                && doubt.sentence().english().contains("do not agree")));
     }
 
     private static BentSheet sheet(BufferedImage print, double x, double y) {

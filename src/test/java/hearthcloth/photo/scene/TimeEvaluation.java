@@ -19,10 +19,12 @@ final class TimeEvaluation {
     private TimeEvaluation() {}
 
     public static void main(String[] args) throws IOException {
-        Scenes.Wish wish = new Scenes.Wish(
-                Floor.Kind.WOOD, 10, Double.parseDouble(args[1]), Integer.parseInt(args[2]), Scenes.A4);
-        byte[] jpeg = Evaluation.kept("time-" + String.join("-", Arrays.copyOf(args, 3)), () -> Evaluation.jpeg(
-                Scenes.drawn(Long.parseLong(args[0]), wish).photograph(), 0.6f));
+        Scenes.Wish wish =
+                new Scenes.Wish(Floor.Kind.WOOD, 10, Double.parseDouble(args[1]), Integer.parseInt(args[2]), Scenes.A4);
+        byte[] jpeg = Evaluation.kept(
+                "time-" + String.join("-", Arrays.copyOf(args, 3)),
+                () -> Evaluation.jpeg(
+                        Scenes.drawn(Long.parseLong(args[0]), wish).photograph(), 0.6f));
         int readings = Integer.parseInt(args[3]);
         double[] seconds = new double[readings];
         String told = "";

@@ -45,8 +45,10 @@ class ExchangedColoursTest {
         DraftTrial trial = trial();
         CutAnswer answer = trial.answer();
         List<Fabric> fabrics = answer.job().fabrics();
-        double kept = colours(answer, new Exchanged(answer.job().job(), answer.found())).amissMm();
-        assertThat(kept).isEqualTo(ColourFigures.of(trial.cloth(), fabrics).amissMm(), within(1e-6 * Math.max(1, kept)));
+        double kept = colours(answer, new Exchanged(answer.job().job(), answer.found()))
+                .amissMm();
+        assertThat(kept)
+                .isEqualTo(ColourFigures.of(trial.cloth(), fabrics).amissMm(), within(1e-6 * Math.max(1, kept)));
     }
 
     /** Seed 4: bars and parts change places at random. */

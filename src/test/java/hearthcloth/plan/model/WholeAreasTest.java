@@ -32,7 +32,8 @@ class WholeAreasTest {
     private static PieceCut leaving() {
         return Worked.PLAN.cuts().stream()
                 .filter(cut -> cut.tree().left().stream()
-                        .anyMatch(left -> CutTree.isReusable(left.size(), Worked.PLAN.rules().leastPiece())))
+                        .anyMatch(left -> CutTree.isReusable(
+                                left.size(), Worked.PLAN.rules().leastPiece())))
                 .findFirst()
                 .orElseThrow();
     }
@@ -77,8 +78,7 @@ class WholeAreasTest {
         PlanFigures.Areas before = areas(cuts);
         cuts.add(new PieceCut(again, new CutTree.Left(Rect.at(Length.ZERO, Length.ZERO, shorter))));
         PlanFigures.Areas after = areas(cuts);
-        assertThat(after.lost())
-                .isEqualTo(before.lost() + left.size().areaMm2() - shorter.areaMm2(), within(1e-3));
+        assertThat(after.lost()).isEqualTo(before.lost() + left.size().areaMm2() - shorter.areaMm2(), within(1e-3));
         assertThat(after.touched()).isEqualTo(before.touched(), within(1e-6));
     }
 

@@ -104,8 +104,11 @@ class SuitedSchemesTest {
             int[] areas = random.ints(colours.length, 1, 40).toArray();
             for (Contrast wanted : Contrast.values()) {
                 List<Suited> all = SuitedSchemes.of(heap(colours, areas), wanted);
-                assertThat(all).isSortedAccordingTo(Comparator.comparingDouble(Suited::worth).reversed());
-                assertThat(all).allMatch(one -> one.worth() > 0 && one.worth() <= 1 && Scheme.WISHED.contains(one.kind()));
+                assertThat(all)
+                        .isSortedAccordingTo(
+                                Comparator.comparingDouble(Suited::worth).reversed());
+                assertThat(all)
+                        .allMatch(one -> one.worth() > 0 && one.worth() <= 1 && Scheme.WISHED.contains(one.kind()));
                 assertThat(all).extracting(Suited::kind).doesNotHaveDuplicates();
             }
         }

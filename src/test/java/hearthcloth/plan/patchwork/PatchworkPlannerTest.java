@@ -2,7 +2,9 @@ package hearthcloth.plan.patchwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cloth.Join;
 import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.cloth.making.Making;
 import hearthcloth.cutstock.search.Budget;
@@ -13,26 +15,24 @@ import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Patchwork.Blocks;
+import hearthcloth.plan.model.Patchwork.Direction;
 import hearthcloth.plan.model.Patchwork.ScrapRule;
+import hearthcloth.plan.model.Patchwork.ScrapWishes;
 import hearthcloth.plan.model.Patchwork.Setting;
+import hearthcloth.plan.model.Patchwork.Sizes;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.propose.Stashes;
 import hearthcloth.stash.Stash;
-import hearthcloth.cloth.Join;
-import hearthcloth.cloth.Seam;
-import hearthcloth.plan.model.Patchwork.Direction;
-import hearthcloth.plan.model.Patchwork.ScrapWishes;
-import hearthcloth.plan.model.Patchwork.Sizes;
-import org.junit.jupiter.params.provider.EnumSource;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PatchworkPlannerTest {
@@ -170,7 +170,8 @@ class PatchworkPlannerTest {
     @Test
     void pieces_that_must_be_in_are_in_every_arrangement_and_no_more_is_trimmed_than_is_allowed() {
         Stash stash = Stashes.scraps(40, 5);
-        List<String> must = List.of(stash.pieces().get(7).id(), stash.pieces().get(21).id());
+        List<String> must =
+                List.of(stash.pieces().get(7).id(), stash.pieces().get(21).id());
         Length most = Length.inches(2);
         ScrapWishes wishes = new ScrapWishes(must, Optional.empty(), Optional.of(most), Sizes.MIXED, Direction.ANY);
         Size size = Size.square(Length.inches(30));
@@ -209,25 +210,28 @@ class PatchworkPlannerTest {
             value = Direction.class,
             names = {"ACROSS", "DOWN"})
     void bands_run_from_rim_to_rim(Direction direction) {
-        ScrapWishes wishes =
-                new ScrapWishes(List.of(), Optional.empty(), Optional.empty(), Sizes.ANY, direction);
+        ScrapWishes wishes = new ScrapWishes(List.of(), Optional.empty(), Optional.empty(), Sizes.ANY, direction);
         Size size = new Size(Length.inches(30), Length.inches(36));
         Plan plan = plans(Stashes.scraps(60, 5), wish(Optional.of(size), 1), wished(wishes))
                 .get(0);
         assertThat(plan.cloth().finished()).isEqualTo(size);
         Join join = direction == Direction.ACROSS ? Join.BELOW : Join.BESIDE;
-        assertThat(plan.cloth().work()).isInstanceOfSatisfying(Seam.class, seam -> assertThat(seam.join())
-                .isEqualTo(join));
+        assertThat(plan.cloth().work())
+                .isInstanceOfSatisfying(
+                        Seam.class, seam -> assertThat(seam.join()).isEqualTo(join));
     }
 
     @Test
     void a_piece_that_is_not_there_is_said() {
-        ScrapWishes wishes = new ScrapWishes(
-                List.of("999"), Optional.empty(), Optional.empty(), Sizes.ANY, Direction.ANY);
+        ScrapWishes wishes =
+                new ScrapWishes(List.of("999"), Optional.empty(), Optional.empty(), Sizes.ANY, Direction.ANY);
         PlanOutcome outcome =
                 planned(Stashes.scraps(20, 1), wish(Optional.of(Size.square(Length.inches(20))), 1), wished(wishes));
         assertThat(outcome)
-                .isInstanceOfSatisfying(PlanOutcome.CannotMake.class, none -> assertThat(none.why())
-                        .hasToString("[There is no piece 999 that a patch can be cut from; look it up in the stash.]"));
+                .isInstanceOfSatisfying(
+                        PlanOutcome.CannotMake.class,
+                        none -> assertThat(none.why())
+                                .hasToString(
+                                        "[There is no piece 999 that a patch can be cut from; look it up in the stash.]"));
     }
 }

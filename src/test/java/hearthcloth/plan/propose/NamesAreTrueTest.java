@@ -120,7 +120,9 @@ class NamesAreTrueTest {
             return rings(plan).allMatch(ring -> ring.distinct().count() == 1);
         } else if (title.startsWith("Light to dark")) {
             double[] rings = rings(plan)
-                    .mapToDouble(ring -> ring.mapToDouble(name -> lightness(plan, name)).max().orElse(0))
+                    .mapToDouble(ring -> ring.mapToDouble(name -> lightness(plan, name))
+                            .max()
+                            .orElse(0))
                     .toArray();
             return DoubleStream.of(rings).distinct().count() == rings.length
                     && isFalling(rings)
@@ -128,7 +130,9 @@ class NamesAreTrueTest {
         } else if (title.startsWith("One field")) {
             return bars(plan).map(Patch::fabric).distinct().count() == 1;
         } else if (title.startsWith("Scattered evenly")) {
-            return figures.neighbours().same() <= 0.03 && figures.mixedBars() == 0 && figures.hearth().ownMm() == 0;
+            return figures.neighbours().same() <= 0.03
+                    && figures.mixedBars() == 0
+                    && figures.hearth().ownMm() == 0;
         } else if (title.startsWith("One bright scrap")) {
             return isBrightScrap(plan);
         }

@@ -63,8 +63,7 @@ class ProposalDistanceTest {
         DraftTrial first = trial(ONE, Scheme.Kind.FIELD, Trials.WHITE, Trials.BLACK);
         DraftTrial same = trial(
                 Trials.shape(Order.PAIRS, 1, 48, 24), Scheme.Kind.ALL, Trials.fabric("Snow", 0xfdfdfd), Trials.BLACK);
-        DraftTrial other =
-                trial(Trials.shape(Order.ROUND, 1, 48, 24), Scheme.Kind.FRAMES, Trials.BLACK, Trials.WHITE);
+        DraftTrial other = trial(Trials.shape(Order.ROUND, 1, 48, 24), Scheme.Kind.FRAMES, Trials.BLACK, Trials.WHITE);
         assertThat(new LookDistance().between(first, same)).isLessThan(LookDistance.SEEN);
         assertThat(new LookDistance().between(first, other)).isGreaterThan(3 * LookDistance.SEEN);
 
@@ -76,11 +75,10 @@ class ProposalDistanceTest {
         assertThat(two).hasSize(2);
         assertThat(two.get(1).story().title().english()).startsWith("Frames");
         List<Plan> three = ProposalSelection.byEye(
-                List.of(first, same, other),
-                few(3),
-                ColourGoal.flat(Contrast.READS),
-                kind -> 0);
-        assertThat(three).as("only where there is no other does one stand beside its like").hasSize(3);
+                List.of(first, same, other), few(3), ColourGoal.flat(Contrast.READS), kind -> 0);
+        assertThat(three)
+                .as("only where there is no other does one stand beside its like")
+                .hasSize(3);
     }
 
     @Test

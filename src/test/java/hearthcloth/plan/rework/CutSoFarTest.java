@@ -50,7 +50,8 @@ class CutSoFarTest {
     @Test
     void patches_that_a_later_plan_does_not_use_are_fabric_again_with_numbers_of_their_own() {
         Plan before = past();
-        List<Piece> freed = CutSoFar.freed(before, new Plan(before.story(), before.cloth(), before.rules(), List.of(), before.bound()), 2_000);
+        List<Piece> freed = CutSoFar.freed(
+                before, new Plan(before.story(), before.cloth(), before.rules(), List.of(), before.bound()), 2_000);
         assertThat(Worked.area(freed)).isEqualTo(Worked.patches(before, true), within(1e-3));
         for (int i = 0; i < freed.size(); i++) {
             assertThat(freed.get(i).row()).isEqualTo(2_000 + i);
@@ -85,7 +86,8 @@ class CutSoFarTest {
         LateMiscut some = LateMiscut.of(Worked.PLAN, made, CUT.piece().id(), Optional.of(rest), 2_000);
         assertThat(some.come().get(some.come().size() - 1).size()).isEqualTo(rest);
         assertThat(some.come()).hasSize(spoiled.come().size() + 1);
-        assertThat(LateMiscut.of(Worked.PLAN, Set.of(), "", Optional.empty(), 2_000).gone())
+        assertThat(LateMiscut.of(Worked.PLAN, Set.of(), "", Optional.empty(), 2_000)
+                        .gone())
                 .as("nothing was cut and nothing spoiled")
                 .isEmpty();
     }

@@ -226,7 +226,8 @@ class CutTableTest {
     void the_slip_is_told_with_what_is_missing_on_each_side() {
         assertThat(WayWords.shortBy(MISCUT).english())
                 .isEqualTo("The hearth is too small by ½ in across: it measures 7½ × 8 in.");
-        assertThat(WayWords.shortBy(Miscut.of(PLAN, Set.of(), "1B", eighths(30, 90))).english())
+        assertThat(WayWords.shortBy(Miscut.of(PLAN, Set.of(), "1B", eighths(30, 90)))
+                        .english())
                 .isEqualTo("Bar 1B is too small by ¼ in across and ½ in along: it measures 3¾ × 11¼ in.");
         assertThat(WayWords.place(MISCUT, HEARTH)).isEqualTo(Rect.at(Length.ZERO, Length.ZERO, eighths(60, 64)));
         assertThat(WayWords.place(MISCUT, SPARE).size()).isEqualTo(eighths(0, 0));

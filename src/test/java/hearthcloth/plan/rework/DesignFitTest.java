@@ -79,8 +79,7 @@ class DesignFitTest {
     void allowances_that_lie_between_the_marks_of_the_ruler_are_planned_as_well() {
         Design design = DesignEdits.settled(proposal(), Order.ROUND);
         Making was = design.making();
-        Margins marks = new Margins(
-                was.margins().leeway(), was.margins().trim(), Ruler.MILLIMETRES.step());
+        Margins marks = new Margins(was.margins().leeway(), was.margins().trim(), Ruler.MILLIMETRES.step());
         List<Making> makings = List.of(
                 new Making(was.seam(), was.hem(), marks, was.fell()),
                 was.withSeam(SeamKind.felled(Length.inches(1, 4), Length.inches(7, 16))),
@@ -91,15 +90,17 @@ class DesignFitTest {
                     .fit(new DesignEdits(design).making(making), Sentence.itself("odd"), Budget.steps(4_000));
             if (answer instanceof DesignFit.Answer.Made made) {
                 joined += made.plan().figures().joins();
-                made.plan().cuts().forEach(cut -> cut.tree()
-                        .kept()
-                        .forEach(kept -> assertThat(Objects.requireNonNull(
-                                                made.plan().laid().get(kept.patch()))
-                                        .cut())
-                                .isEqualTo(
-                                        kept.turned()
-                                                ? kept.at().size().turned()
-                                                : kept.at().size())));
+                made.plan()
+                        .cuts()
+                        .forEach(cut -> cut.tree()
+                                .kept()
+                                .forEach(kept -> assertThat(Objects.requireNonNull(
+                                                        made.plan().laid().get(kept.patch()))
+                                                .cut())
+                                        .isEqualTo(
+                                                kept.turned()
+                                                        ? kept.at().size().turned()
+                                                        : kept.at().size())));
             }
         }
         assertThat(joined).as("joins, at which such seams count").isPositive();

@@ -35,8 +35,7 @@ class GuidelineFitTest {
         for (int seed = 0; seed < 5; seed++) {
             Design design = design(seed);
             Stash hers = Stashes.scraps(90, 100 + seed);
-            GuidelineFit.Followed followed =
-                    new GuidelineFit(design).followed(hers, "After Ada", Budget.steps(20_000));
+            GuidelineFit.Followed followed = new GuidelineFit(design).followed(hers, "After Ada", Budget.steps(20_000));
             assertThat(followed.design().layout()).isEqualTo(design.layout());
             assertThat(followed.design().making()).isEqualTo(design.making());
             assertThat(followed.design().rules()).isEqualTo(design.rules());
@@ -57,8 +56,7 @@ class GuidelineFitTest {
     void followed_with_the_very_stash_it_came_from_it_keeps_its_fabrics() {
         Stash own = Stashes.scraps(60, 3);
         Design design = design(3);
-        GuidelineFit.Followed followed =
-                new GuidelineFit(design).followed(own, "Again", Budget.steps(20_000));
+        GuidelineFit.Followed followed = new GuidelineFit(design).followed(own, "Again", Budget.steps(20_000));
         assertThat(followed.design().scheme().bars()).isEqualTo(design.scheme().bars());
         assertThat(followed.design().scheme().hearth())
                 .isEqualTo(design.scheme().hearth());
@@ -68,8 +66,7 @@ class GuidelineFitTest {
     @Test
     void one_piece_of_one_fabric_is_told_to_be_too_little() {
         Stash little = new Stash(List.of(Stashes.scraps(60, 9).pieces().get(0)));
-        GuidelineFit.Followed followed =
-                new GuidelineFit(design(1)).followed(little, "Little", Budget.steps(20_000));
+        GuidelineFit.Followed followed = new GuidelineFit(design(1)).followed(little, "Little", Budget.steps(20_000));
         assertThat(followed.answer()).isInstanceOf(DesignFit.Answer.Lacking.class);
         assertThat(fabrics(followed.design())).hasSize(1);
     }

@@ -82,8 +82,8 @@ class MiscutRecoveryTest {
                     1_000);
             Stash left = slip.stash(stash);
 
-            DesignFit.Answer answer = slip.fit(
-                    plan, DesignEdits.settled(plan, Order.ROUND), left, "again", Budget.steps(4_000));
+            DesignFit.Answer answer =
+                    slip.fit(plan, DesignEdits.settled(plan, Order.ROUND), left, "again", Budget.steps(4_000));
 
             if (answer instanceof DesignFit.Answer.Made again) {
                 made++;

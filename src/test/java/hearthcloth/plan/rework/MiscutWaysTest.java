@@ -56,8 +56,7 @@ class MiscutWaysTest {
     }
 
     private static List<WayOn> ways(Miscut miscut) {
-        return new MiscutWays(miscut, DesignEdits.settled(PLAN, Order.ROUND), STASH)
-                .ways(Budget.steps(100), way -> {});
+        return new MiscutWays(miscut, DesignEdits.settled(PLAN, Order.ROUND), STASH).ways(Budget.steps(100), way -> {});
     }
 
     private static Map<String, CutTree.Kept> cut(Plan plan, Set<String> made) {
@@ -73,7 +72,9 @@ class MiscutWaysTest {
     @Test
     void a_hearth_half_an_inch_short_is_told_to_be_half_an_inch_short() {
         Miscut miscut = miscut("hearth", Length.inches(1, 2));
-        String told = new MiscutWays(miscut, DesignEdits.settled(PLAN, Order.ROUND), STASH).told().english();
+        String told = new MiscutWays(miscut, DesignEdits.settled(PLAN, Order.ROUND), STASH)
+                .told()
+                .english();
         assertThat(told).startsWith("The hearth is too small by ½ in across: it measures ");
     }
 
@@ -167,7 +168,8 @@ class MiscutWaysTest {
             Map<String, Set<String>> before = fabrics(PLAN);
             fabrics(way.plan()).forEach((bar, fabrics) -> {
                 if (!fabrics.equals(before.get(bar))) {
-                    assertThat(Sentence.row(way.told().subList(1, way.told().size())).english())
+                    assertThat(Sentence.row(way.told().subList(1, way.told().size()))
+                                    .english())
                             .contains(bar);
                 }
             });

@@ -95,7 +95,8 @@ public class ArchiveTest {
         Set<String> used = plan.cuts().stream().map(cut -> cut.piece().id()).collect(Collectors.toSet());
         assertThat(cloth.document().bench().ticked())
                 .allSatisfy(tick -> assertThat(used).contains(tick.replaceFirst(":.*", "")));
-        other.book(cloth, new AllCut(cloth.document(), other.stash().nextPiece()).of("it"), Voice.english(Ruler.EIGHTHS));
+        other.book(
+                cloth, new AllCut(cloth.document(), other.stash().nextPiece()).of("it"), Voice.english(Ruler.EIGHTHS));
         assertThat(other.stash().whole().pieces()).containsAll(there);
     }
 
@@ -111,7 +112,9 @@ public class ArchiveTest {
         store.cloths().save(cloth, "cut", cloth.document().with(life));
         List<Piece> before = store.stash().whole().pieces();
 
-        assertThat(archive.into(store, false, Voice.english(Ruler.EIGHTHS))).as("what is there stays").isZero();
+        assertThat(archive.into(store, false, Voice.english(Ruler.EIGHTHS)))
+                .as("what is there stays")
+                .isZero();
         store.stash().undo();
         assertThat(archive.into(store, true, Voice.english(Ruler.EIGHTHS))).isEqualTo(1);
 

@@ -95,7 +95,8 @@ class ArchiveUnpackingTest {
                 .with(new Project.Bench(Set.of(), Set.of(first.id() + ":1"), 0, List.of(), List.of()));
         there(piece(first.id(), first.row(), OAT));
 
-        int came = new ArchiveUnpacking(of(scraps, new Archive.Kept("example-dawn", "Dawn", document)), store, false, "archive")
+        int came = new ArchiveUnpacking(
+                        of(scraps, new Archive.Kept("example-dawn", "Dawn", document)), store, false, "archive")
                 .lay();
 
         assertThat(came).isEqualTo(1);
@@ -106,9 +107,11 @@ class ArchiveUnpackingTest {
         assertThat(pieces()).contains(now);
         assertThat(kept.bench().ticked()).containsExactly(now.id() + ":1");
         // the same once more brings nothing
-        assertThat(new ArchiveUnpacking(of(List.of(), new Archive.Kept("dawn", "Dawn", kept)), store, false, "archive").lay())
+        assertThat(new ArchiveUnpacking(of(List.of(), new Archive.Kept("dawn", "Dawn", kept)), store, false, "archive")
+                        .lay())
                 .isZero();
-        assertThat(new ArchiveUnpacking(of(List.of(), new Archive.Kept("dawn", "Day", kept)), store, true, "archive").lay())
+        assertThat(new ArchiveUnpacking(of(List.of(), new Archive.Kept("dawn", "Day", kept)), store, true, "archive")
+                        .lay())
                 .isEqualTo(1);
         assertThat(store.cloths().find("dawn").orElseThrow().name()).isEqualTo("Day");
     }

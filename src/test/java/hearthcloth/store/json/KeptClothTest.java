@@ -138,7 +138,8 @@ class KeptClothTest {
     void faults_of_the_file_are_told_in_words(SQLiteErrorCode code, String words) {
         RuntimeException thrown = new IllegalStateException(new SQLiteException("its own words", code));
         assertThat(DatabaseTroubles.words(thrown).map(Sentence::english)).contains(words);
-        assertThat(DatabaseTroubles.told(thrown, Sentence.itself("Nothing was changed."))).hasMessage(words + " Nothing was changed.");
+        assertThat(DatabaseTroubles.told(thrown, Sentence.itself("Nothing was changed.")))
+                .hasMessage(words + " Nothing was changed.");
         assertThat(DatabaseTroubles.isDamage(thrown)).isEqualTo(code == SQLiteErrorCode.SQLITE_CORRUPT);
         assertThat(StoreException.isAway(thrown)).isFalse();
     }

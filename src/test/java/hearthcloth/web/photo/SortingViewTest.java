@@ -15,7 +15,20 @@ class SortingViewTest {
     @Test
     void buttons_that_do_different_things_have_different_ids() {
         PhotoView photo = new PhotoView(
-                "p1", 1, 100, 100, List.of(), List.of(), List.of(), Optional.empty(), false, List.of(), 0, "", "", List.of());
+                "p1",
+                1,
+                100,
+                100,
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                false,
+                List.of(),
+                0,
+                "",
+                "",
+                List.of());
         SortingView.PieceButton button =
                 new SortingView(photo, new PageFrame.Asker("00", Language.ENGLISH)).button("turn", "p1", "Turn");
         assertThat(button.id()).isEqualTo("do-turn-p1");

@@ -45,7 +45,8 @@ class PiecingPageTest {
 
     /** Does something on the table and reads the page after it. */
     private String done(String at, String... fields) {
-        String mark = all("name=\"mark\" value=\"([^\"]*)\"", visit.page("/piecing")).get(0);
+        String mark =
+                all("name=\"mark\" value=\"([^\"]*)\"", visit.page("/piecing")).get(0);
         List<String> form = new ArrayList<>(List.of("mark", mark, "at", at));
         form.addAll(List.of(fields));
         return after(visit.post("/piecing/do", form.toArray(String[]::new)));
@@ -57,7 +58,8 @@ class PiecingPageTest {
     }
 
     private String first() {
-        return all("class=\"scrap\" href=\"/piecing\\?at=([^\"]*)\"", visit.page("/piecing")).get(3);
+        return all("class=\"scrap\" href=\"/piecing\\?at=([^\"]*)\"", visit.page("/piecing"))
+                .get(3);
     }
 
     @Test
@@ -90,7 +92,8 @@ class PiecingPageTest {
         done(piece, "do", "lay");
         String filled = done("", "do", "fill");
         assertThat(filled).contains("The cloth is filled").contains("Make this cloth");
-        String patch = all("class=\"tap\" id=\"tap-[^\"]*\" href=\"/piecing\\?at=([^\"]*)\"", filled).get(0);
+        String patch = all("class=\"tap\" id=\"tap-[^\"]*\" href=\"/piecing\\?at=([^\"]*)\"", filled)
+                .get(0);
         String chosen = visit.page("/piecing?at=" + patch);
         assertThat(chosen).contains("Another scrap in its place");
         assertThat(done(patch, "do", "lock")).containsPattern("Unlock|>Lock");

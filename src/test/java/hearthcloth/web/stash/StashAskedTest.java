@@ -160,8 +160,8 @@ class StashAskedTest {
                 "",
                 new StashTable.Drawn(10, 20, "", "", 0),
                 new StashTable.Laid(Optional.empty(), false, false));
-        StashTable.Group group =
-                new StashTable.Group("oat", new StashTable.Said("", "", true), "", List.of(new StashTable.Column(List.of(shown, shown))));
+        StashTable.Group group = new StashTable.Group(
+                "oat", new StashTable.Said("", "", true), "", List.of(new StashTable.Column(List.of(shown, shown))));
         return java.util.Collections.nCopies(groups, group);
     }
 }

@@ -114,7 +114,8 @@ class TiedPageTest {
         String page = visit.page(tied);
         for (String side : new String[] {"from-front", "from-above", "from-corner"}) {
             String large = visit.page(link(side, page));
-            Matcher picture = Pattern.compile("class=\"tied-large\"[^>]* src=\"([^\"]+)\"").matcher(large);
+            Matcher picture = Pattern.compile("class=\"tied-large\"[^>]* src=\"([^\"]+)\"")
+                    .matcher(large);
             assertThat(picture.find()).as(side).isTrue();
             assertThat(picture.group(1)).contains("/still.svg");
             assertThat(visit.see(picture.group(1).replace("&amp;", "&")).body()).startsWith("<svg");

@@ -36,10 +36,9 @@ class AfterwardsTest {
     @Test
     void only_a_cloth_that_is_cut_can_be_said_to_be_sewn() {
         for (Stage stage : Stage.values()) {
-            Project now = new SlipWritten(at(stage), SLIP, true).told("slip").edited().orElseThrow();
-            assertThat(now.life().stage())
-                    .as(stage.name())
-                    .isEqualTo(stage == Stage.CUT ? Stage.SEWN : stage);
+            Project now =
+                    new SlipWritten(at(stage), SLIP, true).told("slip").edited().orElseThrow();
+            assertThat(now.life().stage()).as(stage.name()).isEqualTo(stage == Stage.CUT ? Stage.SEWN : stage);
             assertThat(new SlipWritten(at(stage), SLIP, false)
                             .told("slip")
                             .edited()
@@ -89,8 +88,8 @@ class AfterwardsTest {
         Fabric kelp = Stashes.fabric(1, Fabric.Faces.SAME, Fabric.Nap.ANY);
         Fabric slate = Stashes.fabric(2, Fabric.Faces.SAME, Fabric.Nap.ANY);
         Size size = Size.square(Length.inches(8));
-        Stash stash = new Stash(List.of(
-                Stashes.piece(1, oat, size), Stashes.piece(2, kelp, size), Stashes.piece(3, slate, size)));
+        Stash stash = new Stash(
+                List.of(Stashes.piece(1, oat, size), Stashes.piece(2, kelp, size), Stashes.piece(3, slate, size)));
 
         Fabric other = new Fabric("KELP", oat.colour(), Fabric.Faces.RIGHT, Fabric.Nap.LENGTHWISE);
         Deed.Pieces changed = new FabricChanged(stash, oat, other).pieces();

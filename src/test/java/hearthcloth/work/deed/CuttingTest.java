@@ -47,20 +47,24 @@ class CuttingTest {
     @Test
     void a_cut_that_is_made_is_told_by_its_number_and_several_by_their_piece() {
         Deed one = new CutsMade(Worked.kept(), Set.of(ONE)).told().orElseThrow();
-        assertThat(one.label().english()).isEqualTo("cut 1 of piece " + MANY.piece().id());
+        assertThat(one.label().english())
+                .isEqualTo("cut 1 of piece " + MANY.piece().id());
         assertThat(one.fact()).contains(new BenchFact.Cut(List.of(ONE), true));
         assertThat(one.edited()).isEmpty();
         assertThat(one.pieces().isNone()).isTrue();
 
         Deed several = new CutsMade(Worked.kept(), all(MANY)).told().orElseThrow();
-        assertThat(several.label().english()).isEqualTo("cuts of piece " + MANY.piece().id());
-        assertThat(((BenchFact.Cut) several.fact().orElseThrow()).cuts()).containsExactlyInAnyOrderElementsOf(all(MANY));
+        assertThat(several.label().english())
+                .isEqualTo("cuts of piece " + MANY.piece().id());
+        assertThat(((BenchFact.Cut) several.fact().orElseThrow()).cuts())
+                .containsExactlyInAnyOrderElementsOf(all(MANY));
     }
 
     @Test
     void a_tick_taken_away_is_told_as_not_yet_cut_and_what_is_not_new_is_not_told() {
         Deed not = new CutsMade(Worked.ticked(ONE), Set.of()).told().orElseThrow();
-        assertThat(not.label().english()).isEqualTo("not yet cut 1 of piece " + MANY.piece().id());
+        assertThat(not.label().english())
+                .isEqualTo("not yet cut 1 of piece " + MANY.piece().id());
         assertThat(not.fact()).contains(new BenchFact.Cut(List.of(ONE), false));
         assertThat(new CutsMade(Worked.ticked(ONE), Set.of(ONE)).told()).isEmpty();
     }
@@ -77,18 +81,23 @@ class CuttingTest {
                         Worked.PLAN.cuts().stream().map(PieceCut::piece).toList());
         assertThat(cut.pieces().come())
                 .isNotEmpty()
-                .allMatch(piece -> CutTree.isReusable(piece.size(), Worked.PLAN.rules().leastPiece()));
+                .allMatch(piece ->
+                        CutTree.isReusable(piece.size(), Worked.PLAN.rules().leastPiece()));
         for (int i = 0; i < cut.pieces().come().size(); i++) {
             assertThat(cut.pieces().come().get(i).row()).isEqualTo(Worked.NEXT + i);
         }
         double scraps = Worked.PLAN.cuts().stream()
                 .flatMap(one -> one.tree().left().stream())
-                .filter(left -> !CutTree.isReusable(left.size(), Worked.PLAN.rules().leastPiece()))
+                .filter(left ->
+                        !CutTree.isReusable(left.size(), Worked.PLAN.rules().leastPiece()))
                 .mapToDouble(left -> left.size().areaMm2())
                 .sum();
         assertThat(Worked.area(cut.pieces().gone()))
                 .isEqualTo(
-                        Worked.patches(Worked.PLAN, false) + Worked.area(cut.pieces().come()) + scraps, within(1e-3));
+                        Worked.patches(Worked.PLAN, false)
+                                + Worked.area(cut.pieces().come())
+                                + scraps,
+                        within(1e-3));
     }
 
     @Test
@@ -96,8 +105,7 @@ class CuttingTest {
         List<PieceCut> cuts = new ArrayList<>(Worked.PLAN.cuts());
         PieceCut first = cuts.get(0);
         cuts.set(0, first.asCut(first.tree()));
-        Plan plan = new Plan(
-                Worked.PLAN.story(), Worked.PLAN.cloth(), Worked.PLAN.rules(), cuts, Worked.PLAN.bound());
+        Plan plan = new Plan(Worked.PLAN.story(), Worked.PLAN.cloth(), Worked.PLAN.rules(), cuts, Worked.PLAN.bound());
         Deed cut = new AllCut(
                         new Project(
                                 Worked.kept().design(),
@@ -112,7 +120,8 @@ class CuttingTest {
 
     /** The first patch that {@link #MANY} gives comes out half an inch too narrow. */
     private static Size tooSmall() {
-        String patch = hearthcloth.plan.rework.Miscut.next(Worked.PLAN, Set.of(), MANY.piece().id())
+        String patch = hearthcloth.plan.rework.Miscut.next(
+                        Worked.PLAN, Set.of(), MANY.piece().id())
                 .orElseThrow();
         Size wanted = Objects.requireNonNull(Worked.PLAN.sources().get(patch))
                 .kept()
@@ -142,8 +151,7 @@ class CuttingTest {
 
     @Test
     void a_piece_whose_patches_are_all_cut_has_none_that_could_be_too_small() {
-        Project cloth = Worked.kept()
-                .with(Worked.kept().bench().withTicked(all(MANY)));
+        Project cloth = Worked.kept().with(Worked.kept().bench().withTicked(all(MANY)));
         assertThat(PatchTooSmall.of(Worked.bench(cloth), MANY.piece().id(), tooSmall()))
                 .isEmpty();
         assertThatThrownBy(() -> PatchTooSmall.of(
@@ -202,13 +210,17 @@ class CuttingTest {
                 - Worked.area(again.stash().pieces())
                 + before
                 - MANY.piece().areaMm2();
-        assertThat(scraps).as("only scraps are missing").isBetween(-1e-3, MANY.piece().areaMm2());
+        assertThat(scraps)
+                .as("only scraps are missing")
+                .isBetween(-1e-3, MANY.piece().areaMm2());
 
         Project planned = new hearthcloth.work.design.DesignSettled(cloth, "Dawn", again.stash())
                 .in(cloth.design(), Worked.steps());
         Deed taken = again.taken("planned again", planned);
         Project now = taken.edited().orElseThrow();
-        assertThat(now.bench().ticked()).as("no tick stands at a cut that was not made").isEmpty();
+        assertThat(now.bench().ticked())
+                .as("no tick stands at a cut that was not made")
+                .isEmpty();
         assertThat(taken.pieces().gone()).containsExactly(MANY.piece());
         Plan plan = now.plan().orElseThrow();
         Stash table = Worked.after(Worked.HEAP, taken.pieces());

@@ -9,8 +9,8 @@ import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.RemainingPlan;
-import hearthcloth.plan.rework.ShortBar;
 import hearthcloth.plan.rework.SewnCloth;
+import hearthcloth.plan.rework.ShortBar;
 import hearthcloth.stash.Stash;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
@@ -75,7 +75,8 @@ class SewingTest {
     void a_seam_is_called_by_its_bar_and_bars_count_as_they_are_sewn_on() {
         String bar = SewingSoFar.bar(SEWING.steps().get(FIRST)).orElseThrow();
         assertThat(bar).isEqualTo("1A");
-        assertThat(after(FIRST).done(FIRST, NOW).orElseThrow().label().english()).isEqualTo("sewed 1A on");
+        assertThat(after(FIRST).done(FIRST, NOW).orElseThrow().label().english())
+                .isEqualTo("sewed 1A on");
         assertThat(after(FIRST).bars()).isZero();
         assertThat(after(FIRST + 1).bars()).isEqualTo(1);
         assertThat(SEWING.bars(SEWING.steps().size()))
@@ -104,10 +105,9 @@ class SewingTest {
         assertThat(fact.from()).isEqualTo(FIRST);
         assertThat(fact.to()).isEqualTo(to);
         assertThat(fact.bars()).hasSize(SEWING.bars(to)).endsWith("1A");
-        assertThat(all.label().english())
-                .startsWith("unpicked: ")
-                .endsWith(" and " + (to - FIRST - 1) + " more");
-        assertThat(after(FIRST + 1).unpicked(FIRST).orElseThrow().label().english()).doesNotContain("more");
+        assertThat(all.label().english()).startsWith("unpicked: ").endsWith(" and " + (to - FIRST - 1) + " more");
+        assertThat(after(FIRST + 1).unpicked(FIRST).orElseThrow().label().english())
+                .doesNotContain("more");
         assertThat(after(FIRST).unpicked(FIRST)).as("not done yet").isEmpty();
     }
 
@@ -175,8 +175,7 @@ class SewingTest {
                 Deed taken = small.taken(design, made.resewn(), NOW);
                 Project now = taken.edited().orElseThrow();
                 assertThat(now.design()).isEqualTo(design);
-                assertThat(now.life().stage())
-                        .isEqualTo(made.resewn().cuts().isEmpty() ? Stage.CUT : Stage.RECUT);
+                assertThat(now.life().stage()).isEqualTo(made.resewn().cuts().isEmpty() ? Stage.CUT : Stage.RECUT);
                 assertThat(now.plan().orElseThrow().cloth().finished())
                         .isEqualTo(design.layout().finished());
                 assertThat(taken.fact().orElseThrow()).isInstanceOf(BenchFact.Sewn.class);
@@ -204,8 +203,8 @@ class SewingTest {
                 Size real = upright
                         ? new Size(raw.width().plus(off), raw.height())
                         : new Size(raw.width(), raw.height().plus(off));
-                Optional<Design> keep = SewnCloth.measured(design, bars, real)
-                        .towards(new SewnCloth(design, bars - 1).meant());
+                Optional<Design> keep =
+                        SewnCloth.measured(design, bars, real).towards(new SewnCloth(design, bars - 1).meant());
                 if (keep.isEmpty()) {
                     break;
                 }
@@ -233,20 +232,16 @@ class SewingTest {
         for (ShortBar.Way way : ways) {
             Deed taken = slip.taken(way);
             assertThat(taken.label().english()).startsWith("bar 1A too short: ");
-            assertThat(taken.label().english().charAt("bar 1A too short: ".length())).isLowerCase();
+            assertThat(taken.label().english().charAt("bar 1A too short: ".length()))
+                    .isLowerCase();
             Project now = taken.edited().orElseThrow();
             assertThat(now.plan()).contains(way.resewn().plan());
-            assertThat(now.life().stage())
-                    .isEqualTo(way.resewn().cuts().isEmpty() ? Stage.CUT : Stage.RECUT);
+            assertThat(now.life().stage()).isEqualTo(way.resewn().cuts().isEmpty() ? Stage.CUT : Stage.RECUT);
             assertThat(taken.pieces().gone()).isEmpty();
-            Stash table = Worked.after(
-                    Worked.benchAfterCutting(Worked.cut()).stash(), taken.pieces());
-            assertThat(way.resewn().cuts())
-                    .extracting(PieceCut::piece)
-                    .allMatch(table.pieces()::contains);
+            Stash table = Worked.after(Worked.benchAfterCutting(Worked.cut()).stash(), taken.pieces());
+            assertThat(way.resewn().cuts()).extracting(PieceCut::piece).allMatch(table.pieces()::contains);
         }
-        assertThat(slip.planned())
-                .isEqualTo(new RemainingPlan(Worked.PLAN, 0, java.util.Map.of()).cutLength("1A"));
+        assertThat(slip.planned()).isEqualTo(new RemainingPlan(Worked.PLAN, 0, java.util.Map.of()).cutLength("1A"));
     }
 
     @Test
@@ -262,8 +257,7 @@ class SewingTest {
         String wrong = anew.resewn().cuts().get(0).piece().id();
         LateSpoiled spoiled =
                 new LateSpoiled(new Workbench(recut, table, 2_000, Ruler.EIGHTHS), wrong, Optional.empty());
-        LateMiscut late = LateMiscut.of(
-                recut.plan().orElseThrow(), java.util.Set.of(), wrong, Optional.empty(), 2_000);
+        LateMiscut late = LateMiscut.of(recut.plan().orElseThrow(), java.util.Set.of(), wrong, Optional.empty(), 2_000);
         assertThat(late.gone()).extracting(piece -> piece.id()).containsExactly(wrong);
         assertThat(late.come()).isEmpty();
         assertThat(late.before().cuts()).allMatch(PieceCut::past);
@@ -272,7 +266,12 @@ class SewingTest {
         if (outcome instanceof LateSpoiled.Outcome.Planned planned) {
             assertThat(planned.deed().label().english()).isEqualTo("a mistake in piece " + wrong);
             assertThat(planned.deed().pieces().gone()).isEqualTo(late.gone());
-            assertThat(planned.deed().edited().orElseThrow().plan().orElseThrow().cuts())
+            assertThat(planned.deed()
+                            .edited()
+                            .orElseThrow()
+                            .plan()
+                            .orElseThrow()
+                            .cuts())
                     .noneMatch(cut -> !cut.past() && cut.piece().id().equals(wrong));
         } else {
             assertThat(((LateSpoiled.Outcome.Lacking) outcome).why()).isNotEmpty();

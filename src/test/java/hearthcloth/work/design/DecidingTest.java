@@ -46,7 +46,8 @@ class DecidingTest {
     void a_plan_that_is_kept_is_decided_bar_by_bar_and_remembers_its_gift_and_its_paper() {
         Project kept = new ClothKept(Worked.PLAN).on(BOX, "letter");
         assertThat(kept.plan()).contains(Worked.PLAN);
-        assertThat(kept.design()).isEqualTo(DesignEdits.settled(Worked.PLAN, kept.design().order()));
+        assertThat(kept.design())
+                .isEqualTo(DesignEdits.settled(Worked.PLAN, kept.design().order()));
         assertThat(kept.design().layout().slots()).isNotEmpty();
         assertThat(kept.life().purpose()).isEqualTo(BOX);
         assertThat(kept.life().paper()).isEqualTo("letter");
@@ -60,14 +61,17 @@ class DecidingTest {
         for (Order order : Order.values()) {
             Project other = settled(Worked.kept()).in(new DesignEdits(round).order(order), Worked.steps());
             other.plan()
-                    .ifPresent(plan -> assertThat(new ClothKept(plan).design().order()).isEqualTo(order));
+                    .ifPresent(plan ->
+                            assertThat(new ClothKept(plan).design().order()).isEqualTo(order));
         }
     }
 
     @Test
     void a_changed_design_is_planned_or_says_what_it_lacks_and_bench_and_life_stay() {
         Design wider = new DesignEdits(Worked.kept().design())
-                .bars(List.of(0), new DesignEdits(Worked.kept().design()).barCut(0).plus(Length.inches(1, 8)));
+                .bars(
+                        List.of(0),
+                        new DesignEdits(Worked.kept().design()).barCut(0).plus(Length.inches(1, 8)));
         Project was = Worked.kept().with(Worked.kept().bench().withLocked(Set.of("hearth")));
         Project now = settled(was).in(wider, Worked.steps());
         assertThat(now.plan()).isPresent();
@@ -142,8 +146,9 @@ class DecidingTest {
     void colours_planned_again_leave_what_is_locked() {
         Project locked = Worked.kept().with(Worked.kept().bench().withLocked(Set.of("hearth", "1A", "2B")));
         DesignFit.Wished open = new DesignFit.Wished(Optional.empty(), Contrast.READS);
-        Design other =
-                new ColoursAgain(locked, Worked.HEAP).other(open, 0, Worked.steps()).orElseThrow();
+        Design other = new ColoursAgain(locked, Worked.HEAP)
+                .other(open, 0, Worked.steps())
+                .orElseThrow();
         assertThat(other.scheme()).isNotEqualTo(locked.design().scheme());
         assertThat(other.layout()).isEqualTo(locked.design().layout());
         assertThat(other.scheme().hearth()).isEqualTo(locked.design().scheme().hearth());
@@ -214,16 +219,17 @@ class DecidingTest {
 
     @Test
     void a_hearth_for_which_no_piece_is_large_enough_is_offered_smaller() {
-        Design larger = new DesignEdits(Worked.kept().design())
-                .hearth(new Size(Length.inches(18), Length.inches(19)));
+        Design larger = new DesignEdits(Worked.kept().design()).hearth(new Size(Length.inches(18), Length.inches(19)));
         Project lacking = settled(Worked.kept()).in(larger, Worked.steps());
         if (lacking.plan().isEmpty()) {
-            Optional<NearestDesigns.Near> near = new NearestDesigns(lacking, "Dawn", Worked.HEAP)
-                    .of(NearestDesigns.Kind.HEARTH, Worked.steps());
+            Optional<NearestDesigns.Near> near =
+                    new NearestDesigns(lacking, "Dawn", Worked.HEAP).of(NearestDesigns.Kind.HEARTH, Worked.steps());
             assertThat(near).isPresent();
             Size is = new DesignEdits(near.get().design()).hearthCut();
             assertThat(is.width()).isLessThan(Length.inches(18));
-            assertThat(is.width().nm() % Length.inches(1, 8).nm()).as("on a mark").isZero();
+            assertThat(is.width().nm() % Length.inches(1, 8).nm())
+                    .as("on a mark")
+                    .isZero();
         }
         assertThat(new NearestDesigns(lacking, "Dawn", new Stash(List.of())).found(() -> Budget.steps(100)))
                 .isEmpty();

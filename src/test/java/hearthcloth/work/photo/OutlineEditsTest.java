@@ -27,13 +27,7 @@ class OutlineEditsTest {
             List.of(new Point(100, 100), new Point(310, 100), new Point(310, 397), new Point(100, 397));
 
     private static final FloorScale SCALE = new KeptScale(
-                    1000,
-                    800,
-                    210,
-                    297,
-                    SHEET,
-                    0.3,
-                    List.of(new KeptScale.View(new Point(500, 400), 640, 0, 0, SHEET)))
+                    1000, 800, 210, 297, SHEET, 0.3, List.of(new KeptScale.View(new Point(500, 400), 640, 0, 0, SHEET)))
             .scale();
 
     private static final OutlineEdits EDITS = new OutlineEdits(SCALE);
@@ -50,8 +44,7 @@ class OutlineEditsTest {
     }
 
     private static PhotoSorting drawn(double... places) {
-        return EDITS.drawn(
-                PhotoSorting.of(List.of(), Set.of()), placed(places), outline -> LOOK, Set.of(), Set.of());
+        return EDITS.drawn(PhotoSorting.of(List.of(), Set.of()), placed(places), outline -> LOOK, Set.of(), Set.of());
     }
 
     /** 120 mm across, 80 mm up. */
@@ -69,8 +62,7 @@ class OutlineEditsTest {
                 .map(side -> side.length().in(Unit.MILLIMETRE))
                 .sorted()
                 .toList();
-        assertThat(Math.min(piece.usable().width(), piece.usable().height()))
-                .isBetween(sides.get(0) - 9, sides.get(0));
+        assertThat(Math.min(piece.usable().width(), piece.usable().height())).isBetween(sides.get(0) - 9, sides.get(0));
         return new double[] {sides.get(0), sides.get(sides.size() - 1)};
     }
 
@@ -118,13 +110,14 @@ class OutlineEditsTest {
 
     @Test
     void a_corner_that_is_moved_stays_in_the_picture_and_the_piece_is_measured_again() {
-        PhotoSorting larger = EDITS.corner(EDITS.corner(one(), "1", 2, new Point(520, 220)), "1", 3, new Point(400, 220));
+        PhotoSorting larger =
+                EDITS.corner(EDITS.corner(one(), "1", 2, new Point(520, 220)), "1", 3, new Point(400, 220));
         assertThat(corners(larger).get(2)).isEqualTo(new Point(520, 220));
         assertThat(sides(larger.piece("1"))[1]).isCloseTo(120, within(0.5));
         assertThat(sides(larger.piece("1"))[0]).isCloseTo(120, within(0.5));
-        assertThat(larger.piece("1").rim())
-                .isEqualTo(new OutlineOrigin.Drawn(List.of(3.0, 3.0, 2.0, 2.0)));
-        assertThat(corners(EDITS.corner(one(), "1", 1, new Point(5000, -20))).get(1)).isEqualTo(new Point(1000, 0));
+        assertThat(larger.piece("1").rim()).isEqualTo(new OutlineOrigin.Drawn(List.of(3.0, 3.0, 2.0, 2.0)));
+        assertThat(corners(EDITS.corner(one(), "1", 1, new Point(5000, -20))).get(1))
+                .isEqualTo(new Point(1000, 0));
         assertThatThrownBy(() -> EDITS.corner(one(), "1", 4, new Point(1, 1))).isInstanceOf(MeasureException.class);
         assertThatThrownBy(() -> EDITS.corner(one(), "1", -1, new Point(1, 1))).isInstanceOf(MeasureException.class);
     }
@@ -135,8 +128,10 @@ class OutlineEditsTest {
         assertThat(corners(more)).hasSize(5).endsWith(new Point(400, 140));
         assertThat(((OutlineOrigin.Drawn) more.piece("1").rim()).pixels()).hasSize(5);
         assertThat(corners(EDITS.cornerLess(more, "1", 4))).isEqualTo(corners(one()));
-        assertThat(EDITS.cornerLess(more, "1", 4).piece("1").rim()).isEqualTo(one().piece("1").rim());
-        assertThat(new OutlineOrigin.Drawn(List.of(2.0, 4.0, 3.0)).more(0).pixels()).containsExactly(2.0, 4.0, 4.0, 3.0);
+        assertThat(EDITS.cornerLess(more, "1", 4).piece("1").rim())
+                .isEqualTo(one().piece("1").rim());
+        assertThat(new OutlineOrigin.Drawn(List.of(2.0, 4.0, 3.0)).more(0).pixels())
+                .containsExactly(2.0, 4.0, 4.0, 3.0);
         assertThat(new OutlineOrigin.Moved().pixels(3)).hasSize(3).isEqualTo(new OutlineOrigin.Read().pixels(3));
     }
 
@@ -164,11 +159,11 @@ class OutlineEditsTest {
     void along_a_marked_grain_the_usable_rectangle_is_another_and_without_it_as_before() {
         PhotoSorting along = EDITS.grain(one(), "1", new Point(400, 100), new Point(480, 180));
         assertThat(along.piece("1").grain()).isPresent();
-        assertThat(area(along))
-                .isLessThan(area(one()));
+        assertThat(area(along)).isLessThan(area(one()));
         assertThat(Math.abs(along.piece("1").grain().orElseThrow().angleRad()) % (Math.PI / 2))
                 .isCloseTo(Math.PI / 4, within(0.01));
-        assertThat(EDITS.noGrain(along, "1").piece("1").usable()).isEqualTo(one().piece("1").usable());
+        assertThat(EDITS.noGrain(along, "1").piece("1").usable())
+                .isEqualTo(one().piece("1").usable());
         assertThatThrownBy(() -> EDITS.grain(one(), "1", new Point(400, 100), new Point(400.5, 100)))
                 .isInstanceOf(MeasureException.class);
     }
@@ -180,8 +175,7 @@ class OutlineEditsTest {
         assertThat(square.sides()).hasSize(4);
         assertThat(square.offSquareDeg()).isCloseTo(0, within(0.1));
         assertThat(square.isSame()).isTrue();
-        assertThat(square.diagonals().get(0).length().in(Unit.MILLIMETRE))
-                .isCloseTo(Math.hypot(120, 80), within(0.5));
+        assertThat(square.diagonals().get(0).length().in(Unit.MILLIMETRE)).isCloseTo(Math.hypot(120, 80), within(0.5));
 
         FinishedOutline leaning = FinishedOutline.of(
                         drawn(400, 100, 520, 100, 560, 180, 440, 180)

@@ -231,10 +231,14 @@ class PhotoSortingTest {
     @Test
     void a_piece_comes_in_only_where_nothing_is_in_doubt_and_it_is_not_in_already() {
         PhotoSorting sorting = sorted().dropped("3", true);
-        assertThat(PieceState.of(sorting.piece("1"), Set.of(), Ruler.MILLIMETRES)).isEqualTo(PieceState.READY);
-        assertThat(PieceState.of(sorting.piece("1"), Set.of("1"), Ruler.MILLIMETRES)).isEqualTo(PieceState.IN);
-        assertThat(PieceState.of(sorting.piece("2"), Set.of(), Ruler.MILLIMETRES)).isEqualTo(PieceState.LOOK);
-        assertThat(PieceState.of(sorting.piece("3"), Set.of(), Ruler.MILLIMETRES)).isEqualTo(PieceState.DROPPED);
+        assertThat(PieceState.of(sorting.piece("1"), Set.of(), Ruler.MILLIMETRES))
+                .isEqualTo(PieceState.READY);
+        assertThat(PieceState.of(sorting.piece("1"), Set.of("1"), Ruler.MILLIMETRES))
+                .isEqualTo(PieceState.IN);
+        assertThat(PieceState.of(sorting.piece("2"), Set.of(), Ruler.MILLIMETRES))
+                .isEqualTo(PieceState.LOOK);
+        assertThat(PieceState.of(sorting.piece("3"), Set.of(), Ruler.MILLIMETRES))
+                .isEqualTo(PieceState.DROPPED);
         PhotoSorting thin = PhotoSorting.of(List.of(piece(1, 40, 0.5, GREEN)), Set.of());
         assertThat(PieceState.of(thin.piece("1"), Set.of(), Ruler.MILLIMETRES)).isEqualTo(PieceState.SMALL);
     }
@@ -263,10 +267,10 @@ class PhotoSortingTest {
         assertThat(arrived.notes()).isEmpty();
         assertThat(arrived.pieces().get(0).size()).isEqualTo(new Size(Length.mm(80), Length.mm(120)));
 
-        Fabric hers = new Fabric("my own", arrived.pieces().get(3).fabric().colour(), Fabric.Faces.RIGHT, Fabric.Nap.ANY);
+        Fabric hers =
+                new Fabric("my own", arrived.pieces().get(3).fabric().colour(), Fabric.Faces.RIGHT, Fabric.Nap.ANY);
         Piece there = new Piece("1", hers, new Size(Length.mm(80), Length.mm(80)), Piece.Washed.UNKNOWN, 1);
-        PiecesTaken.Arrived joined =
-                taking.arrived(coming, new Stash(List.of(there)), 7, name -> "My Own");
+        PiecesTaken.Arrived joined = taking.arrived(coming, new Stash(List.of(there)), 7, name -> "My Own");
         assertThat(joined.names()).containsExactly("my own", "my own");
         assertThat(joined.pieces()).allMatch(piece -> piece.fabric().equals(hers));
         assertThat(joined.notes()).hasSize(1);

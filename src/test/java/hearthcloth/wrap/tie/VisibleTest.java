@@ -136,7 +136,8 @@ class VisibleTest {
                 .isLessThan(1e-3);
         for (Visible.Piece piece : front.pieces()) {
             boolean under = piece.facet().part() == Facet.Part.TUCK;
-            boolean table = piece.facet().motion().inside().dot(piece.facet().plane().out()) < 0;
+            boolean table =
+                    piece.facet().motion().inside().dot(piece.facet().plane().out()) < 0;
             assertThat(under || table).isTrue();
         }
     }

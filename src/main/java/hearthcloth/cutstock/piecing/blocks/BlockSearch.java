@@ -183,11 +183,7 @@ public final class BlockSearch {
 
     private long lost(int block) {
         BlockCover cover = cover(block);
-        return Trimming.to(
-                        cover.tree().get(),
-                        cover.width(),
-                        cover.height(),
-                        stock.limits())
+        return Trimming.to(cover.tree().get(), cover.width(), cover.height(), stock.limits())
                 .map(stock::lost)
                 .orElse(Long.MAX_VALUE / 4);
     }

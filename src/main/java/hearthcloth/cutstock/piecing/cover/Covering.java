@@ -95,7 +95,10 @@ public final class Covering {
 
     /** The scraps to try: all, or those that must be in and some others. */
     private int[] pool() {
-        long must = Arrays.stream(scraps).filter(heap.all()::must).mapToLong(heap::area).sum();
+        long must = Arrays.stream(scraps)
+                .filter(heap.all()::must)
+                .mapToLong(heap::area)
+                .sum();
         if (must == 0) {
             return scraps;
         }
@@ -161,8 +164,7 @@ public final class Covering {
         search.run(spent, Until.BEST);
         search.best()
                 .map(cover -> Heap.renumbered(cover.tree().get(), i -> scraps[i]))
-                .flatMap(tree ->
-                        Trimming.to(tree, width, height, heap.all().limits()))
+                .flatMap(tree -> Trimming.to(tree, width, height, heap.all().limits()))
                 .ifPresent(tree -> take(Optional.of(new Covered(tree, width, height, heap.lost(tree)))));
         exhausted = search.exhausted();
     }

@@ -76,7 +76,13 @@ final class Dive {
             if (last || spent.getAsBoolean()) {
                 return Optional.empty();
             }
-            Optional<BlockCover> chosen = choose(search.spanning(), needed, wide, high, style.leave, heap.all().pick(some).must());
+            Optional<BlockCover> chosen = choose(
+                    search.spanning(),
+                    needed,
+                    wide,
+                    high,
+                    style.leave,
+                    heap.all().pick(some).must());
             if (chosen.isEmpty()) {
                 return Optional.empty();
             }

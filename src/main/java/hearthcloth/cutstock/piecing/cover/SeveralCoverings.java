@@ -189,8 +189,7 @@ public final class SeveralCoverings {
         for (int i = 0; i < best.size(); i++) {
             int n = some.get(i);
             Pieced tree = Heap.renumbered(best.get(i).tree().get(), k -> pool[k]);
-            made[n] = Trimming.to(
-                            tree, widths[n], heights[n], heap.all().limits())
+            made[n] = Trimming.to(tree, widths[n], heights[n], heap.all().limits())
                     .map(cut -> new Covered(cut, widths[n], heights[n], heap.lost(cut)))
                     .orElse(null);
         }

@@ -86,8 +86,8 @@ final class ExactBlocks {
     }
 
     private void file(ExactBlock block, List<ExactBlock> made) {
-        boolean fits = fits(block.width(), block.height())
-                || (block.isTurnable() && fits(block.height(), block.width()));
+        boolean fits =
+                fits(block.width(), block.height()) || (block.isTurnable() && fits(block.height(), block.width()));
         if (!fits || !known.add(new Made(block.scraps(), block.width(), block.height()))) {
             return;
         }

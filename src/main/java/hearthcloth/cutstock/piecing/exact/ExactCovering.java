@@ -53,7 +53,9 @@ public final class ExactCovering {
         for (int n = 0; n < widths.length; n++) {
             area -= (long) widths[n] * heights[n];
         }
-        return area == 0 && large ? new ExactCovering(stock.size(), widths, heights).searched(stock, spent) : Optional.empty();
+        return area == 0 && large
+                ? new ExactCovering(stock.size(), widths, heights).searched(stock, spent)
+                : Optional.empty();
     }
 
     private Optional<List<Pieced>> searched(Stock stock, BooleanSupplier spent) {

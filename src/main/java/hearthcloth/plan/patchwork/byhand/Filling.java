@@ -89,8 +89,8 @@ public final class Filling {
         rest.forEach(scrap -> scraps.add(heap.heap().scraps().get(scrap)));
         for (int i = 0; i < units.size(); i++) {
             Trimming.Extent extent = heap.extent(units.get(i));
-            Scrap.Handling whole = new Scrap.Handling(
-                    true, true, Math.max(0, extent.offWidth()), Math.max(0, extent.offHeight()));
+            Scrap.Handling whole =
+                    new Scrap.Handling(true, true, Math.max(0, extent.offWidth()), Math.max(0, extent.offHeight()));
             scraps.add(new Scrap(
                     extent.width() + heap.seam(),
                     extent.height() + heap.seam(),

@@ -29,7 +29,8 @@ public record Fits(HandHeap heap, LaidOut laid) {
                         .ifPresent(best::add);
             }
         }
-        best.sort(Comparator.comparingDouble((ScrapFit fit) -> fit.trim().share()).thenComparingInt(ScrapFit::second));
+        best.sort(
+                Comparator.comparingDouble((ScrapFit fit) -> fit.trim().share()).thenComparingInt(ScrapFit::second));
         return best.subList(0, Math.min(most, best.size()));
     }
 

@@ -55,13 +55,13 @@ public record HandPiecing(HandHeap heap) {
         int part = laid.partOf(scrap);
         return part < 0 || heap.isWhole(laid) || !heap.turnable(laid.parts().get(part))
                 ? Optional.empty()
-                : Optional.of(laid.with(part, HandTree.quarterTurned(laid.parts().get(part))));
+                : Optional.of(
+                        laid.with(part, HandTree.quarterTurned(laid.parts().get(part))));
     }
 
     /** The whole cloth as a plan, checked like any other. */
     public Plan plan(LaidOut laid) {
-        return PatchworkPlans.byHand(
-                HandTree.grown(laid.parts().get(0), heap.seam()), heap.wished(), heap.heap());
+        return PatchworkPlans.byHand(HandTree.grown(laid.parts().get(0), heap.seam()), heap.wished(), heap.heap());
     }
 
     /** A planned cloth of scraps on the table; empty where a piece is not in the heap or gives two patches. */
@@ -80,9 +80,7 @@ public record HandPiecing(HandHeap heap) {
         Map<String, Laid> laid = new HashMap<>();
         plan.cloth().laid().forEach(one -> laid.put(one.patch().place().id(), one));
         Pieced tree = plan.cloth().work().fold(new Taken(cut, laid));
-        return heap.isCloth(tree)
-                ? Optional.of(new LaidOut(List.of(tree), java.util.Set.of()))
-                : Optional.empty();
+        return heap.isCloth(tree) ? Optional.of(new LaidOut(List.of(tree), java.util.Set.of())) : Optional.empty();
     }
 
     /** Reads a sewn cloth as a tree of nets. */
@@ -97,7 +95,8 @@ public record HandPiecing(HandHeap heap) {
 
         @Override
         public Pieced patch(Patch patch) {
-            ScrapPatch from = java.util.Objects.requireNonNull(cut.get(patch.place().id()));
+            ScrapPatch from =
+                    java.util.Objects.requireNonNull(cut.get(patch.place().id()));
             Laid at = java.util.Objects.requireNonNull(laid.get(patch.place().id()));
             return new ScrapPatch(
                     from.scrap(),

@@ -26,7 +26,8 @@ public record Swaps(HandHeap heap, LaidOut laid) {
     private Optional<Swap> swap(ScrapPatch here, int other) {
         Optional<ScrapPatch> there = patch(other);
         Optional<ScrapPatch> comes = lying(other, here);
-        if (comes.isEmpty() || (there.isPresent() && lying(here.scrap(), there.get()).isEmpty())) {
+        if (comes.isEmpty()
+                || (there.isPresent() && lying(here.scrap(), there.get()).isEmpty())) {
             return Optional.empty();
         }
         long more = there.isPresent() ? 0 : area(other) - area(here.scrap());
@@ -41,7 +42,9 @@ public record Swaps(HandHeap heap, LaidOut laid) {
                 ScrapPatch patch = (ScrapPatch) leaf;
                 return patch.scrap() == swap.scrap()
                         ? lying(swap.other(), patch).orElse(patch)
-                        : patch.scrap() == swap.other() ? lying(swap.scrap(), patch).orElse(patch) : patch;
+                        : patch.scrap() == swap.other()
+                                ? lying(swap.scrap(), patch).orElse(patch)
+                                : patch;
             }));
         }
         return laid.of(parts);
@@ -58,7 +61,8 @@ public record Swaps(HandHeap heap, LaidOut laid) {
 
     /** A scrap cut for another's place, as it lies in the heap where that is possible; empty where it is too small. */
     private Optional<ScrapPatch> lying(int scrap, ScrapPatch place) {
-        for (boolean turned : heap.heap().scraps().get(scrap).turnable() ? new boolean[] {false, true} : new boolean[] {false}) {
+        for (boolean turned :
+                heap.heap().scraps().get(scrap).turnable() ? new boolean[] {false, true} : new boolean[] {false}) {
             ScrapPatch whole = heap.natural(scrap, turned);
             if (whole.width() >= place.width() && whole.height() >= place.height()) {
                 return Optional.of(new ScrapPatch(scrap, turned, place.width(), place.height()));

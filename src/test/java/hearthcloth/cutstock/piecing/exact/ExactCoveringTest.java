@@ -113,7 +113,8 @@ class ExactCoveringTest {
     @Test
     void a_scrap_with_a_nap_is_not_turned_to_fit() {
         int[] sides = {20, 40};
-        Stock stock = Stock.of(sides, new int[] {40, 20}, new boolean[] {false, false}, new Stock.Rules(6, LEAST, 0, 0));
+        Stock stock =
+                Stock.of(sides, new int[] {40, 20}, new boolean[] {false, false}, new Stock.Rules(6, LEAST, 0, 0));
         assertThat(ExactCovering.of(stock, new int[] {40}, new int[] {40}, () -> false))
                 .isEmpty();
         Stock one = Stock.of(sides, new int[] {40, 20}, new boolean[] {true, false}, new Stock.Rules(6, LEAST, 0, 0));

@@ -59,7 +59,8 @@ class TrimmingTest {
     void sides_that_meet_are_made_equal() {
         Pieced uneven = new Joint(true, patch(0, 10, 9), patch(1, 10, 12));
 
-        assertThat(Trimming.to(uneven, 20, 9, new LeastSide(2))).contains(new Joint(true, patch(0, 10, 9), patch(1, 10, 9)));
+        assertThat(Trimming.to(uneven, 20, 9, new LeastSide(2)))
+                .contains(new Joint(true, patch(0, 10, 9), patch(1, 10, 9)));
         assertThat(Trimming.to(uneven, 20, 10, new LeastSide(2))).isEmpty();
         // the larger would be too small before the smaller is
         assertThat(Trimming.to(new Joint(true, patch(0, 10, 9), patch(1, 10, 3)), 20, 3, new LeastSide(3)))

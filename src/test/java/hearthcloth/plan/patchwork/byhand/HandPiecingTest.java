@@ -45,7 +45,8 @@ class HandPiecingTest {
         SplittableRandom chance = new SplittableRandom(seed);
         LaidOut laid = EMPTY;
         for (int i = 0; i < 3; i++) {
-            List<ScrapFit> next = new Fits(table.heap(), laid).next(chance.nextInt(table.heap().size()), 3);
+            List<ScrapFit> next = new Fits(table.heap(), laid)
+                    .next(chance.nextInt(table.heap().size()), 3);
             if (!next.isEmpty()) {
                 laid = new Fits(table.heap(), laid).joined(next.get(0));
             }
@@ -58,8 +59,10 @@ class HandPiecingTest {
     void what_fits_next_trims_what_it_says_and_lies_in_order(long seed) {
         HandPiecing table = table(seed);
         List<ScrapFit> next = new Fits(table.heap(), EMPTY).next(4, 8);
-        assertThat(next).isNotEmpty().isSortedAccordingTo((a, b) -> Double.compare(
-                a.trim().share(), b.trim().share()));
+        assertThat(next)
+                .isNotEmpty()
+                .isSortedAccordingTo(
+                        (a, b) -> Double.compare(a.trim().share(), b.trim().share()));
         for (ScrapFit fit : next) {
             ScrapPatch one = table.heap().natural(fit.first(), false);
             ScrapPatch other = table.heap().natural(fit.second(), fit.turned());
