@@ -10,6 +10,7 @@ import hearthcloth.store.archive.Archive;
 import hearthcloth.store.journal.DocumentEdit;
 import hearthcloth.store.json.KeptCloth;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.speech.Voice;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -96,11 +97,8 @@ public final class BadInput {
         if (Photograph.refusal(bytes).isEmpty()) {
             try {
                 Photograph.of(bytes).small(64);
-            } catch (IllegalArgumentException e) {
+            } catch (RefusedException e) {
                 said(String.valueOf(e.getMessage()));
-                if (e.getCause() == null) {
-                    throw e; // Not the refusal that is promised.
-                }
             }
         }
     }

@@ -21,6 +21,7 @@ import hearthcloth.plan.together.Asked;
 import hearthcloth.plan.together.PlanningTogether;
 import hearthcloth.plan.together.Together;
 import hearthcloth.stash.StashFile;
+import hearthcloth.wish.Door;
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
@@ -171,7 +172,7 @@ final class KitsCommand implements Callable<Integer> {
         OptionText text = new OptionText();
         int count = text.whole("--students", students, 1, 1, WishList.MOST);
         text.check();
-        return list.students(count);
+        return list.students(count, Door.SHELL);
     }
 
     private static void write(

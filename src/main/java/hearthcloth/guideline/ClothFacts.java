@@ -25,7 +25,7 @@ import java.util.TreeMap;
  * @param bars every bar once, in sewing order
  * @param order in which they were laid; empty where it is none of the usual ones
  */
-public record ClothFacts(Size finished, Measured<Size> hearth, List<Bar> bars, Optional<Order> order) {
+record ClothFacts(Size finished, Measured<Size> hearth, List<Bar> bars, Optional<Order> order) {
 
     /** A measure as it finishes and as it is cut before leeway and the ruler's marks. */
     public record Measured<T>(T finished, T cut) {

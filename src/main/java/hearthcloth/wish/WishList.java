@@ -73,15 +73,17 @@ public final class WishList {
         this.ruler = ruler;
     }
 
-    /** So many cloths, all as the command wishes them. */
-    public List<Line> students(int count) {
+    /**
+     * So many cloths, all as they are wished at a door, in whose words a fault names its field.
+     */
+    public List<Line> students(int count, Door door) {
         List<Line> lines = new ArrayList<>();
         Map<WishField, String> wishes = new EnumMap<>(WishField.class);
         wishes.putAll(common.given());
         try {
-            requireExtent(wishes);
+            requireExtent(wishes, door);
             for (int i = 1; i <= count; i++) {
-                lines.add(line("Student " + i, wishes));
+                lines.add(line("Student " + i, wishes, door));
             }
         } catch (BadInputException e) {
             faults.addAll(e.said());
@@ -205,28 +207,31 @@ public final class WishList {
 
     private Optional<Line> line(String shown, Csv.Row row, String name, Map<WishField, String> wishes) {
         try {
-            requireExtent(wishes);
-            return Optional.of(line(name, wishes));
+            requireExtent(wishes, Door.PAGE);
+            return Optional.of(line(name, wishes, Door.PAGE));
         } catch (BadInputException e) {
             e.said().forEach(sentence -> faults.add(at(shown, row, sentence)));
             return Optional.empty();
         }
     }
 
-    private static void requireExtent(Map<WishField, String> wishes) {
+    private void requireExtent(Map<WishField, String> wishes, Door door) {
         boolean shaped = wishes.keySet().containsAll(Set.of(WishField.HEARTH, WishField.BARS, WishField.ROUNDS));
         if (!wishes.containsKey(WishField.SIZE) && !wishes.containsKey(WishField.GIFT) && !shaped) {
-            throw new BadInputException(RefusingSentences.listExtent());
+            OptionText text = new OptionText(door, ruler);
+            text.fault(WishField.SIZE.option(), RefusingSentences.listExtent());
+            text.check();
         }
     }
 
-    private Line line(String name, Map<WishField, String> wishes) {
+    private Line line(String name, Map<WishField, String> wishes, Door door) {
         WishWords words = words(wishes);
-        Optional<GiftWish> bare = GiftWish.read(words.of(WishField.GIFT), words.of(WishField.TIE), ruler.unit());
+        Optional<GiftWish> bare = GiftWish.read(
+                words.of(WishField.GIFT), words.of(WishField.TIE), ruler.unit(), new OptionText(door, ruler));
         var placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
-        Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.PAGE);
-        WishReader reader = new WishReader(words, stash, Usual.of(ruler), Door.PAGE);
+        Optional<Patchwork> patchwork = PatchworkReader.read(words, door);
+        WishReader reader = new WishReader(words, stash, Usual.of(ruler), door);
         return new Line(name, reader.wish(gift), patchwork, gift);
     }
 

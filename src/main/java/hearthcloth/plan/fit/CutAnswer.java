@@ -19,7 +19,7 @@ import hearthcloth.plan.model.PlanCheck;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -33,7 +33,7 @@ public record CutAnswer(CutJob job, CutPlan found) {
     /** The cloth and its cuts as the search's answer describes them. */
     public Plan plan(Plan.Story story, Bound bound) {
         Cloth cloth = cloth();
-        Map<String, Laid> laid = new HashMap<>();
+        Map<String, Laid> laid = new LinkedHashMap<>();
         cloth.laid().forEach(one -> laid.put(one.patch().place().id(), one));
         List<PieceCut> cuts = new ArrayList<>();
         for (CutPiece cut : found.pieces()) {

@@ -206,7 +206,10 @@ public final class KeptPhoto {
             String said) {
 
         static Doubted of(Doubt doubt) {
-            return new Doubted(doubt.kind(), doubt.sentence().english(), SentenceNotation.print(doubt.sentence()));
+            String english = doubt.sentence().english();
+            // One that was kept before sentences were values says itself, and is kept again as it was.
+            boolean isValue = !doubt.sentence().equals(Sentence.itself(english));
+            return new Doubted(doubt.kind(), english, isValue ? SentenceNotation.print(doubt.sentence()) : null);
         }
 
         Doubt doubt() {

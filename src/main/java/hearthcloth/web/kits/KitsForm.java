@@ -5,6 +5,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.stash.Stash;
 import hearthcloth.web.kit.PageContext;
+import hearthcloth.wish.Door;
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishList;
@@ -42,7 +43,7 @@ public record KitsForm(String students, String size, String lines) {
     List<WishList.Line> read(Stash heap, Ruler ruler, TeachingWords words) {
         if (!students.isEmpty()) {
             WishWords all = new WishWords(Map.of(WishField.SIZE, size));
-            return new WishList(all, heap, ruler).students(count(words));
+            return new WishList(all, heap, ruler).students(count(words), Door.PAGE);
         }
         WishList list = new WishList(WishWords.NOTHING, heap, ruler);
         return list.read(isNamed() ? lines : named(ruler.unit()), "The list");

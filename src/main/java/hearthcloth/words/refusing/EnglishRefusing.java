@@ -195,7 +195,7 @@ public final class EnglishRefusing implements RefusingWords {
 
     @Override
     public String listExtent() {
-        return "size: how large is not said; write a size such as 16 in, or a gift.";
+        return "how large is not said; write a size such as 16 in, or a gift";
     }
 
     @Override

@@ -195,7 +195,7 @@ public final class FrenchRefusing implements RefusingWords {
 
     @Override
     public String listExtent() {
-        return "size : la taille n’est pas dite ; écrivez une taille comme 16 in, ou un cadeau.";
+        return "la taille n’est pas dite ; écrivez une taille comme 16 in, ou un cadeau";
     }
 
     @Override

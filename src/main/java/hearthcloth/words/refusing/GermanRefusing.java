@@ -195,7 +195,7 @@ public final class GermanRefusing implements RefusingWords {
 
     @Override
     public String listExtent() {
-        return "size: wie groß, ist nicht gesagt; schreib eine Größe wie 16 in oder ein Geschenk.";
+        return "wie groß, ist nicht gesagt; schreib eine Größe wie 16 in oder ein Geschenk";
     }
 
     @Override

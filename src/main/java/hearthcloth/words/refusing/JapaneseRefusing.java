@@ -195,7 +195,7 @@ public final class JapaneseRefusing implements RefusingWords {
 
     @Override
     public String listExtent() {
-        return "size: 大きさがありません。16 in のような寸法か贈り物を書いてください。";
+        return "大きさがありません。16 in のような寸法か贈り物を書いてください";
     }
 
     @Override

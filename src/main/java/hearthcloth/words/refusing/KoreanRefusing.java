@@ -197,7 +197,7 @@ public final class KoreanRefusing implements RefusingWords {
 
     @Override
     public String listExtent() {
-        return "size: 크기가 없습니다. 16 in 같은 크기나 선물을 적으세요.";
+        return "크기가 없습니다. 16 in 같은 크기나 선물을 적으세요";
     }
 
     @Override

@@ -195,7 +195,7 @@ public final class SpanishRefusing implements RefusingWords {
 
     @Override
     public String listExtent() {
-        return "size: no se dice el tamaño; escriba uno como 16 in, o un regalo.";
+        return "no se dice el tamaño; escriba uno como 16 in, o un regalo";
     }
 
     @Override

@@ -2,6 +2,7 @@ package hearthcloth.wrap.settle;
 
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.number.Elementary;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.pleat.ReefStrands;
 
@@ -56,7 +57,7 @@ final class Easing {
     void lift(Stance stance) {
         double[] away = fromEdges();
         for (int k = 0; k < web.points(); k++) {
-            double far = 1 - StrictMath.exp(-away[k] / (SOON * scale));
+            double far = 1 - Elementary.exp(-away[k] / (SOON * scale));
             double by = stance.at(far) * scale * (web.isUnder(k) ? 0.3 : 1);
             web.move(k, web.out(k).times(by));
         }
@@ -119,10 +120,10 @@ final class Easing {
 
     /** How high a gather stands here; folds run towards the knot. */
     private double folds(Point off, ReefKnot.Lead lead, double away) {
-        double angle = StrictMath.atan2(off.dot(lead.axis().left()), -off.dot(lead.axis()));
+        double angle = Elementary.atan2(off.dot(lead.axis().left()), -off.dot(lead.axis()));
         double wide = away / (WIDE * scale);
-        double deep = Math.min(SHALLOW * away, DEEP * scale * StrictMath.exp(-wide * wide));
-        return deep * (1 + StrictMath.cos(FOLDS * angle + 0.8 * StrictMath.sin(2.3 * angle + wide)));
+        double deep = Math.min(SHALLOW * away, DEEP * scale * Elementary.exp(-wide * wide));
+        return deep * (1 + Elementary.cos(FOLDS * angle + 0.8 * Elementary.sin(2.3 * angle + wide)));
     }
 
     private int nearest(Point at) {

@@ -18,7 +18,8 @@ import java.util.Map;
  * shows the spare corners tucked in, as the fold does; how cloth falls that is not tucked in, {@code wrap.drape} tries.
  *
  * <p>No point comes inside a plane that it lay in, so a convex gift is never cut into; threads are pulled back to their
- * length where easing has stretched them. How high cloth stands and how deep it gathers is chosen for the drawing.
+ * length where easing has stretched them. Where that did not do, nothing is eased and the cloth is shown as the fold laid
+ * it. How high cloth stands and how deep it gathers is chosen for the drawing.
  *
  * @param places in space, in millimetres
  * @param cloth where each lies on the flat cloth on the table
@@ -62,6 +63,9 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
             visible.fold().knots().forEach(easing::gather);
         }
         easing.round();
+        if (!new Truth(web, visible.fold().knots()).holds(fit.gift())) {
+            web.asFolded();
+        }
         return of(web);
     }
 

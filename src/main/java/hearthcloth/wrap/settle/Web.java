@@ -98,6 +98,11 @@ final class Web {
         return new Vector(x[3 * k], x[3 * k + 1], x[3 * k + 2]);
     }
 
+    /** Where the fold laid a point. */
+    Vector begun(int k) {
+        return new Vector(begun[3 * k], begun[3 * k + 1], begun[3 * k + 2]);
+    }
+
     /** Whether a point is eased. */
     boolean isEased(int k) {
         return !stays[k] && !laid[k];
@@ -128,6 +133,11 @@ final class Web {
     }
 
     private static final double UNDER = -0.7;
+
+    /** Puts every point back where the fold laid it. */
+    void asFolded() {
+        System.arraycopy(begun, 0, x, 0, x.length);
+    }
 
     /** Brings a point back that has come inside a plane in which it lay. */
     void keepOut(int k) {

@@ -5,7 +5,7 @@ import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.Trimming;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,7 +19,7 @@ public record Fits(HandHeap heap, LaidOut laid) {
     /** What fits next to a scrap or the part it is in: the ways that trim least, one for each other scrap or part. */
     public List<ScrapFit> next(int scrap, int most) {
         List<ScrapFit> best = new ArrayList<>();
-        Set<Integer> seen = new HashSet<>(HandTree.scraps(thing(scrap)));
+        Set<Integer> seen = new LinkedHashSet<>(HandTree.scraps(thing(scrap)));
         for (int other = 0; other < heap.size(); other++) {
             if (!seen.contains(other)) {
                 seen.addAll(HandTree.scraps(thing(other)));

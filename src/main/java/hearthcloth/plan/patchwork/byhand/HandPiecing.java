@@ -13,7 +13,7 @@ import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.PieceCut;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.patchwork.PatchworkPlans;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,7 +66,7 @@ public record HandPiecing(HandHeap heap) {
 
     /** A planned cloth of scraps on the table; empty where a piece is not in the heap or gives two patches. */
     public Optional<LaidOut> laidOut(Plan plan) {
-        Map<String, ScrapPatch> cut = new HashMap<>();
+        Map<String, ScrapPatch> cut = new LinkedHashMap<>();
         for (PieceCut one : plan.cuts()) {
             int scrap = heap.heap().indexOf(one.piece().id());
             for (CutTree.Kept kept : one.tree().kept()) {
@@ -77,7 +77,7 @@ public record HandPiecing(HandHeap heap) {
         if (scraps < cut.size() || cut.values().stream().anyMatch(patch -> patch.scrap() < 0)) {
             return Optional.empty();
         }
-        Map<String, Laid> laid = new HashMap<>();
+        Map<String, Laid> laid = new LinkedHashMap<>();
         plan.cloth().laid().forEach(one -> laid.put(one.patch().place().id(), one));
         Pieced tree = plan.cloth().work().fold(new Taken(cut, laid));
         return heap.isCloth(tree) ? Optional.of(new LaidOut(List.of(tree), java.util.Set.of())) : Optional.empty();
