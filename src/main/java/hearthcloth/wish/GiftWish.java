@@ -35,8 +35,7 @@ public record GiftWish(Gift gift, Tie tie, Placing placing) {
     }
 
     /** The same, what is wrong told by {@code text}. */
-    static Optional<GiftWish> read(
-            @Nullable String gift, @Nullable String tie, @Nullable Unit unit, OptionText text) {
+    static Optional<GiftWish> read(@Nullable String gift, @Nullable String tie, @Nullable Unit unit, OptionText text) {
         Optional<Gift> read =
                 text.read("--gift", gift, Optional.empty(), written -> Optional.of(Gift.parse(written, unit)));
         if (gift == null && tie != null) {

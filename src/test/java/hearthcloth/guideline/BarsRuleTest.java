@@ -66,7 +66,7 @@ class BarsRuleTest {
         assertThat(words("8 to 12 %")).isEqualTo("8 to 12 % of the cloth's width");
         assertThat(words("2 to 3 in")).isEqualTo("from 2 in to 3 in wide, as cut");
         assertThat(words("2 to 3 in finished")).isEqualTo("from 2 in to 3 in wide, finished");
-        assertThat(words("5 in, 4 in")).isEqualTo("5 in, then 4 in wide, as cut");
+        assertThat(words("5 in, 4 in")).isEqualTo("5, 4 in wide, as cut");
     }
 
     private static String words(String written) {

@@ -145,6 +145,8 @@ final class Browser implements AutoCloseable {
     static void assertFit(Page page, String what) {
         // Our pages hold no other pages, so axe may run in the page itself: a second window for each look takes half
         // the time.
+        // A page is hidden until its letters are there, and of what is hidden axe finds nothing amiss.
+        page.waitForFunction("() => !document.documentElement.classList.contains('unlettered')");
         AxeRunOptions only = new AxeRunOptions();
         // What passed is not described, element by element.
         only.setResultTypes(List.of("violations"));

@@ -42,8 +42,7 @@ final class Truth {
 
     private boolean isEased(int k) {
         return web.isEased(k)
-                && knots.stream()
-                        .allMatch(knot -> web.place(k).minus(knot.at()).length() > TANGLE * knot.bunch());
+                && knots.stream().allMatch(knot -> web.place(k).minus(knot.at()).length() > TANGLE * knot.bunch());
     }
 
     /** By its length where the fold laid it, which for loose layers drawn apart is not the cloth's. */
