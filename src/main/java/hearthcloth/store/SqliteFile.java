@@ -39,7 +39,10 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
     /** The application id in the header, "HCLT" (docs/sources.md#sqlite-header). */
     public static final int MARK = 0x48434c54;
 
-    private static final Set<String> OURS = Set.of("piece", "cloth", "setting", "flyway_schema_history");
+    /** Where the library that changes forms notes to which one it brought the file. */
+    private static final String HISTORY = "flyway_schema_history";
+
+    private static final Set<String> OURS = Set.of("piece", "cloth", "setting", HISTORY);
     private static final int PATIENCE_MS = 10_000;
 
     /** What is found at a path before it is opened. */
@@ -200,17 +203,17 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
         if (names.isEmpty() && mark == 0 && number(handle, "pragma user_version") == 0) {
             return Found.NEW;
         }
+        if (mark == 0 && names.equals(List.of(HISTORY)) && versions(handle).isEmpty()) {
+            // A first start that was killed before it had made a table of its own.
+            return Found.NEW;
+        }
         if ((mark != 0 && mark != MARK) || !isOurs(names)) {
             throw refused(path, "belongs to another program");
         }
         if (!whole(handle)) {
             throw damaged(path);
         }
-        MigrationVersion form = handle
-                .createQuery("select version from flyway_schema_history where success = 1 and version is not null")
-                .mapTo(String.class)
-                .list()
-                .stream()
+        MigrationVersion form = versions(handle).stream()
                 .map(MigrationVersion::fromVersion)
                 .max(MigrationVersion::compareTo)
                 .orElseThrow(() -> refused(path, "belongs to another program"));
@@ -219,6 +222,13 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
             throw refused(path, "was written by a newer Hearthcloth, which opens it");
         }
         return newer == 0 ? Found.TODAY : Found.OLDER;
+    }
+
+    /** The forms the file has been brought to. */
+    private static List<String> versions(Handle handle) {
+        return handle.createQuery("select version from " + HISTORY + " where success = 1 and version is not null")
+                .mapTo(String.class)
+                .list();
     }
 
     /** Up to form 4 changes were kept in the table "deed", since then in "change". */

@@ -136,6 +136,26 @@ class RefusedFileTest {
     }
 
     @Test
+    void a_first_start_that_was_killed_before_its_first_table_begins_anew() throws IOException {
+        workroom();
+        String history = sqlite(file())
+                .withHandle(handle -> handle.createQuery(
+                                "select sql from sqlite_master where name = 'flyway_schema_history'")
+                        .mapTo(String.class)
+                        .one());
+        Path begun = folder.resolve("begun.db");
+        sqlite(begun).useHandle(handle -> handle.execute(history));
+        try (Store store = Store.open(begun, Clock.systemUTC())) {
+            assertThat(store.stash().isEmpty()).isTrue();
+        }
+        int mark = sqlite(begun)
+                .withHandle(handle -> handle.createQuery("pragma application_id")
+                        .mapTo(Integer.class)
+                        .one());
+        assertThat(mark).isNotZero();
+    }
+
+    @Test
     void a_workroom_of_a_newer_hearthcloth() throws IOException {
         workroom();
         sqlite(file())

@@ -146,7 +146,8 @@ final class Browser implements AutoCloseable {
         // Our pages hold no other pages, so axe may run in the page itself: a second window for each look takes half
         // the time.
         // A page is hidden until its letters are there, and of what is hidden axe finds nothing amiss.
-        page.waitForFunction("() => !document.documentElement.classList.contains('unlettered')");
+        page.waitForFunction("() => { const title = document.querySelector('h1');"
+                + " return title && getComputedStyle(title).visibility === 'visible'; }");
         AxeRunOptions only = new AxeRunOptions();
         // What passed is not described, element by element.
         only.setResultTypes(List.of("violations"));
