@@ -105,7 +105,7 @@ final class BlockCloths {
             List<Pieced> inRow = found.subList(row * blocks.across(), (row + 1) * blocks.across());
             rows.add(inRow.stream().reduce((a, b) -> new Joint(true, a, b)).orElseThrow());
             for (Pieced block : inRow) {
-                int size = SewnPatches.leaves(block).size();
+                int size = block.patches().toList().size();
                 numbers.add(new LinkedHashSet<>(
                         IntStream.rangeClosed(patch + 1, patch + size).boxed().toList()));
                 patch += size;

@@ -80,8 +80,7 @@ final class FreeCloths {
 
     /** The same cloth arranged so that seams keep clear of each other and no fabric lies beside itself. */
     Composed arranged(Pieced tree) {
-        return composition(tree)
-                .compose(Budget.steps(CHANGES * SewnPatches.leaves(tree).size())::spent);
+        return composition(tree).compose(Budget.steps(CHANGES * tree.patches().count())::spent);
     }
 
     private Composition composition(Pieced tree) {

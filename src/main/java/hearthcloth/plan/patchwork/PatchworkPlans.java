@@ -42,7 +42,7 @@ public final class PatchworkPlans {
     static Plan of(Pieced tree, Size finished, MarkedHeap heap, List<Set<Integer>> blocks, Plan.Story story) {
         Assembly work = SewingNames.named(SewnPatches.of(tree, finished, heap), blocks);
         Cloth cloth = new Cloth(work, heap.making());
-        List<ScrapPatch> leaves = SewnPatches.leaves(tree);
+        List<ScrapPatch> leaves = tree.patches().toList();
         List<PieceCut> cuts = ScrapCuts.of(cloth, leaves, heap);
         Stash used = new Stash(cuts.stream().map(PieceCut::piece).toList());
         Plan.Story told = new Plan.Story(

@@ -30,7 +30,7 @@ final class ScrapBorder {
         this.heap = heap;
         this.middle = middle;
         Set<Integer> used = new LinkedHashSet<>();
-        SewnPatches.leaves(middle).forEach(leaf -> used.add(leaf.scrap()));
+        middle.patches().forEach(leaf -> used.add(leaf.scrap()));
         this.free = IntStream.range(0, heap.pieces().size())
                 .filter(scrap -> !used.contains(scrap))
                 .boxed()
@@ -99,8 +99,8 @@ final class ScrapBorder {
         work = new Joint(false, work, strips.get(1));
         work = new Joint(true, strips.get(2), work);
         work = new Joint(false, strips.get(3), work);
-        int before = SewnPatches.leaves(strips.get(2)).size()
-                + SewnPatches.leaves(strips.get(3)).size();
+        int before = strips.get(2).patches().toList().size()
+                + strips.get(3).patches().toList().size();
         return new Bordered(work, before);
     }
 

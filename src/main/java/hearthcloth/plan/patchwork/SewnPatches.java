@@ -35,22 +35,6 @@ final class SewnPatches {
         this.kind = heap.making().seam();
     }
 
-    /** The patches of a tree, in the order of its leaves; patch n of the cloth is numbered n + 1 before it is named. */
-    static List<ScrapPatch> leaves(Pieced tree) {
-        List<ScrapPatch> leaves = new ArrayList<>();
-        collect(tree, leaves);
-        return leaves;
-    }
-
-    private static void collect(Pieced tree, List<ScrapPatch> into) {
-        if (tree instanceof Joint joint) {
-            collect(joint.first(), into);
-            collect(joint.second(), into);
-        } else {
-            into.add((ScrapPatch) tree);
-        }
-    }
-
     /** The cloth of this finished size. */
     static Assembly of(Pieced tree, Size finished, MarkedHeap heap) {
         Size net = new Size(heap.net(finished.width()), heap.net(finished.height()));

@@ -6,7 +6,6 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.patchwork.byhand.Fits;
-import hearthcloth.plan.patchwork.byhand.HandTree;
 import hearthcloth.plan.patchwork.byhand.LaidOut;
 import hearthcloth.plan.patchwork.byhand.ScrapFit;
 import hearthcloth.plan.patchwork.byhand.Swap;
@@ -68,7 +67,7 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
 
     /** A whole cloth by the names of its patches in sewing order. */
     private String whole(Plan plan, LaidOut laid) {
-        List<ScrapPatch> patches = HandTree.patches(laid.parts().get(0));
+        List<ScrapPatch> patches = laid.parts().get(0).patches().toList();
         Map<String, Integer> scraps = new HashMap<>();
         for (int i = 0; i < patches.size(); i++) {
             scraps.put(
@@ -156,7 +155,7 @@ record BoardView(HandTable table, Swatches swatches, int at, int to) {
                 part >= 0,
                 laid.locked().contains(at),
                 !whole && part >= 0 && table.hand().turned(laid, at).isPresent(),
-                part >= 0 && HandTree.patches(laid.parts().get(part)).size() > 1);
+                part >= 0 && laid.parts().get(part).patches().count() > 1);
         List<HandBoard.Group> groups = whole ? swaps(laid) : to >= 0 ? ways(laid) : next(laid);
         String none = groups.stream().allMatch(group -> group.choices().isEmpty())
                 ? words().piecingNone(whole ? "swap" : to >= 0 ? "two" : "next")

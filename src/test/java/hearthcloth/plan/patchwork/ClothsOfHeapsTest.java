@@ -35,7 +35,7 @@ class ClothsOfHeapsTest {
 
     private static Set<Integer> scraps(Pieced tree) {
         Set<Integer> scraps = new HashSet<>();
-        for (ScrapPatch leaf : SewnPatches.leaves(tree)) {
+        for (ScrapPatch leaf : tree.patches().toList()) {
             assertThat(scraps.add(leaf.scrap())).isTrue();
         }
         return scraps;
@@ -90,7 +90,7 @@ class ClothsOfHeapsTest {
                 .orElseThrow();
 
         assertThat(Heaps.net(bordered.tree())).containsExactly(162, 162);
-        List<ScrapPatch> leaves = SewnPatches.leaves(bordered.tree());
+        List<ScrapPatch> leaves = bordered.tree().patches().toList();
         assertThat(leaves.get(bordered.before())).isEqualTo(middle);
         assertThat(scraps(bordered.tree())).contains(0);
         MarkedHeap alone = Heaps.heap(Optional.empty(), Heaps.piece(2, Heaps.GREY, 60, 60));
@@ -114,7 +114,7 @@ class ClothsOfHeapsTest {
                 new BlockCloths(heap, blocks).search(201, 100, turns, much(), 1).orElseThrow();
 
         assertThat(Heaps.net(set.tree())).containsExactly(201, 100);
-        List<ScrapPatch> leaves = SewnPatches.leaves(set.tree());
+        List<ScrapPatch> leaves = set.tree().patches().toList();
         // a bar may be joined, so there are at least five patches in a block; together they are all there are
         int first = set.blocks().get(0).size();
         assertThat(first).isBetween(5, leaves.size() - 5);

@@ -40,7 +40,7 @@ class SewnPatchesTest {
 
         assertThat(SewnPatches.of(tree, Heaps.eighths(160, 80), heap))
                 .isEqualTo(Notation.parse("(patch1 \"Grey\" 247.65 x 254 same |> patch2 \"White\" 260.35 x 254 same)"));
-        assertThat(SewnPatches.leaves(tree)).extracting(ScrapPatch::scrap).containsExactly(1, 0);
+        assertThat(tree.patches().toList()).extracting(ScrapPatch::scrap).containsExactly(1, 0);
     }
 
     /** A rectangle of net cut in two at random until it is small. */
@@ -69,7 +69,7 @@ class SewnPatchesTest {
             Cloth cloth = new Cloth(SewnPatches.of(tree, size, heap), Making.inches());
 
             assertThat(cloth.finished()).isEqualTo(size);
-            List<ScrapPatch> leaves = SewnPatches.leaves(tree);
+            List<ScrapPatch> leaves = tree.patches().toList();
             List<Laid> laid = cloth.laid();
             for (int leaf = 0; leaf < leaves.size(); leaf++) {
                 Size cut =
@@ -108,7 +108,7 @@ class SewnPatchesTest {
         assertThat(plan.story().goodAt())
                 .asString()
                 .startsWith("Good. 3 scraps: 1 just as they are, 1 trimmed, 1 cut in two; 1.5 % of what is sewn is");
-        List<PieceCut> cuts = ScrapCuts.of(plan.cloth(), SewnPatches.leaves(tree), heap);
+        List<PieceCut> cuts = ScrapCuts.of(plan.cloth(), tree.patches().toList(), heap);
         assertThat(cuts).isEqualTo(plan.cuts());
         assertThat(cuts.get(2).tree().kept()).singleElement().satisfies(kept -> {
             assertThat(kept.turned()).isTrue();

@@ -105,7 +105,7 @@ public final class Filling {
         List<Scrap> scraps = job.scraps();
         Composition.Spacing spacing =
                 new Composition.Spacing(heap.seam(), job.terms().clearance(), 0);
-        long changes = CHANGES * HandTree.patches(tree).size();
+        long changes = CHANGES * tree.patches().count();
         return new Composition(
                         tree,
                         spacing,

@@ -43,8 +43,7 @@ public record HandHeap(MarkedHeap heap, Size wished) {
     }
 
     boolean turnable(Pieced tree) {
-        return HandTree.patches(tree).stream()
-                .allMatch(patch -> heap.scraps().get(patch.scrap()).turnable());
+        return tree.patches().allMatch(patch -> heap.scraps().get(patch.scrap()).turnable());
     }
 
     /** A patch may be trimmed until it would show too little. */

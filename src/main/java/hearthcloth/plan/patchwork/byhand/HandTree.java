@@ -10,29 +10,13 @@ import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /** What is done with trees of patches, whatever the scraps are. */
-public final class HandTree {
+final class HandTree {
 
     private HandTree() {}
 
-    /** The patches in the order of the tree. */
-    public static List<ScrapPatch> patches(Pieced tree) {
-        List<ScrapPatch> patches = new ArrayList<>();
-        collect(tree, patches);
-        return patches;
-    }
-
-    private static void collect(Pieced tree, List<ScrapPatch> into) {
-        if (tree instanceof Joint joint) {
-            collect(joint.first(), into);
-            collect(joint.second(), into);
-        } else {
-            into.add((ScrapPatch) tree);
-        }
-    }
-
     static Set<Integer> scraps(Pieced tree) {
         Set<Integer> scraps = new TreeSet<>();
-        patches(tree).forEach(patch -> scraps.add(patch.scrap()));
+        tree.patches().forEach(patch -> scraps.add(patch.scrap()));
         return scraps;
     }
 

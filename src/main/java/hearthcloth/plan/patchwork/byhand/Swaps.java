@@ -53,7 +53,7 @@ public record Swaps(HandHeap heap, LaidOut laid) {
     /** Where a scrap lies; only scraps of one patch change places. */
     private Optional<ScrapPatch> patch(int scrap) {
         List<ScrapPatch> patches = laid.parts().stream()
-                .flatMap(part -> HandTree.patches(part).stream())
+                .flatMap(Pieced::patches)
                 .filter(patch -> patch.scrap() == scrap)
                 .toList();
         return patches.size() == 1 ? Optional.of(patches.get(0)) : Optional.empty();

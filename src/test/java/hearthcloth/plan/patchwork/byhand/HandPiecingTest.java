@@ -125,7 +125,7 @@ class HandPiecingTest {
             for (Swap swap : new Swaps(table.heap(), whole).of(scrap, 100)) {
                 LaidOut after = new Swaps(table.heap(), whole).swapped(swap);
                 assertThat(table.heap().isWhole(after)).isTrue();
-                for (ScrapPatch patch : HandTree.patches(after.parts().get(0))) {
+                for (ScrapPatch patch : after.parts().get(0).patches().toList()) {
                     ScrapPatch all = table.heap().natural(patch.scrap(), patch.turned());
                     assertThat(all.width()).isGreaterThanOrEqualTo(patch.width());
                     assertThat(all.height()).isGreaterThanOrEqualTo(patch.height());
