@@ -141,7 +141,14 @@ public final class Soak {
         if (seen.isEmpty()) {
             throw new IllegalStateException("the stash shows no piece");
         }
-        caller.post("piece", "/stash/piece/" + seen.get(random.nextInt(seen.size())) + "/use");
+        String piece = "/stash/piece/" + seen.get(random.nextInt(seen.size()));
+        List<String> known =
+                found("name=\"seen\" value=\"([^\"]*)\"", caller.see("page", piece).body());
+        HttpResponse<String> used =
+                caller.post("piece", piece + "/use", "seen", known.isEmpty() ? "" : known.get(0), "many", "1");
+        if (used.statusCode() >= 400) {
+            throw new IllegalStateException("a piece is not used up: " + used.statusCode());
+        }
     }
 
     private void cloth() throws IOException {
