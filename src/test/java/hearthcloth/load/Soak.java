@@ -142,8 +142,8 @@ public final class Soak {
             throw new IllegalStateException("the stash shows no piece");
         }
         String piece = "/stash/piece/" + seen.get(random.nextInt(seen.size()));
-        List<String> known =
-                found("name=\"seen\" value=\"([^\"]*)\"", caller.see("page", piece).body());
+        List<String> known = found(
+                "name=\"seen\" value=\"([^\"]*)\"", caller.see("page", piece).body());
         HttpResponse<String> used =
                 caller.post("piece", piece + "/use", "seen", known.isEmpty() ? "" : known.get(0), "many", "1");
         if (used.statusCode() >= 400) {
