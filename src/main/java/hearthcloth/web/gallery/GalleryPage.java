@@ -294,12 +294,15 @@ public final class GalleryPage {
 
     /** A few for who has nothing to cut or to sew yet. */
     private void few(Context context) {
-        Leanings lean = leanings();
-        Stash stash = lean.from(store().atHand().free(also()));
-        if (!stash.pieces().isEmpty()) {
-            begun(stash, Wished.of(store()), lean, usual());
+        // Asked again, it only tells how far the search is: one that failed is not begun anew four times a second.
+        if (PageContext.text(context, "again").isEmpty()) {
+            Leanings lean = leanings();
+            Stash stash = lean.from(store().atHand().free(also()));
+            if (!stash.pieces().isEmpty()) {
+                begun(stash, Wished.of(store()), lean, usual());
+            }
         }
-        room.show(context, cards(FEW, "/proposals/three"));
+        room.show(context, cards(FEW, "/proposals/three?again=yes"));
     }
 
     private void beside(Context context) {

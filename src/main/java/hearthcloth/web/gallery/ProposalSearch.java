@@ -68,8 +68,10 @@ final class ProposalSearch {
             }
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
             failed = outcome.isEmpty();
+        } finally {
+            // Whatever ends it, nobody goes on asking for what no one looks for.
+            running = false;
         }
-        running = false;
     }
 
     /** Cloths of nothing but what she wants used first, where that suffices. */
