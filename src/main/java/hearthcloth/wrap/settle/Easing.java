@@ -39,6 +39,11 @@ final class Easing {
     private static final int ROUNDS = 16;
     private static final int PULLS = 320;
 
+    /** Where a thread is still longer than this share, pulling goes on, up to so many rounds in all. */
+    private static final int MOST_PULLS = 1600;
+
+    private static final double LONGEST = 0.018;
+
     /** Threads give about this share before they are pulled straight; see the limits of {@code wrap.drape}. */
     private static final double GIVES = 0.008;
 
@@ -144,9 +149,22 @@ final class Easing {
         for (int round = 0; round < ROUNDS; round++) {
             smooth();
         }
-        for (int pull = 0; pull < PULLS; pull++) {
+        for (int pull = 0; pull < PULLS || (pull < MOST_PULLS && isStretched()); pull++) {
             pull(pull % 2 == 0);
         }
+    }
+
+    /** Whether a thread that is eased is still longer than it may be shown. */
+    private boolean isStretched() {
+        for (int e = 0; e < web.rest.length; e++) {
+            int a = web.lines[2 * e];
+            int b = web.lines[2 * e + 1];
+            boolean isEased = web.isEased(a) && web.isEased(b);
+            if (isEased && web.place(a).minus(web.place(b)).length() > web.rest[e] * (1 + LONGEST)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Every point goes out or in towards the middle of its neighbours; along the cloth it stays, and at a rim. */

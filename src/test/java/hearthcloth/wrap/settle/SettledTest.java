@@ -60,6 +60,56 @@ class SettledTest {
         }
     }
 
+    /** Long boxes for the tie with two knots, whose knots need room beside each other; any box for the others. */
+    private static Gift box(Tie tie, Random chance) {
+        Gift any = box(chance);
+        if (tie != Tie.TWO_KNOT) {
+            return any;
+        }
+        double length = ((Gift.Box) any).along().nm() / 1e7;
+        return Gift.parse(
+                String.format(Locale.ROOT, "box %.1f x %.1f x %.1f cm", length, 0.3 * length, 0.25 * length), null);
+    }
+
+    @Test
+    void nineteen_of_twenty_seeded_boxes_of_the_knotted_ties_are_within_the_limits_of_stretch_depth_and_piercing() {
+        Random chance = new Random(SEED + 1);
+        int within = 0;
+        int all = 0;
+        for (int i = 0; i < 10; i++) {
+            for (Tie tie : new Tie[] {Tie.FOUR_CORNER, Tie.ERRAND, Tie.TWO_KNOT, Tie.EDGE_ALONG_EDGE}) {
+                Gift gift = box(tie, chance);
+                Fold fold = fold(tie, gift, 1 + 0.12 * chance.nextDouble());
+                MeshMeasures measured = new MeshMeasures(Settled.of(Visible.of(fold)), fold);
+                assertThat(measured.depthMm()).as(gift + " " + tie).isLessThan(DEEPEST_MM);
+                all++;
+                within += measured.stretch() < 0.02 && measured.piercing() < 0.01 ? 1 : 0;
+            }
+        }
+        assertThat(20 * within).isGreaterThanOrEqualTo(19 * all);
+    }
+
+    @Test
+    void the_free_ends_of_two_knots_lie_over_a_box_that_is_hardly_longer_than_wide() {
+        Gift gift = Gift.parse("box 35 x 26 x 20 cm", null);
+        Fold fold = fold(Tie.TWO_KNOT, gift, 1.05);
+        assertThat(new MeshMeasures(Settled.of(Visible.of(fold)), fold).depthMm())
+                .isLessThan(DEEPEST_MM);
+    }
+
+    @Test
+    void threads_of_a_rolled_gift_stay_as_long_as_they_are() {
+        Random chance = new Random(SEED + 2);
+        for (int i = 0; i < 6; i++) {
+            String size = String.format(
+                    Locale.ROOT, "roll %.1f x %.1f cm", 3 + 6 * chance.nextDouble(), 20 + 40 * chance.nextDouble());
+            Fold fold = fold(Tie.ROLL, Gift.parse(size, null), 1 + 0.12 * chance.nextDouble());
+            assertThat(new MeshMeasures(Settled.of(Visible.of(fold)), fold).stretch())
+                    .as(size)
+                    .isLessThan(0.02);
+        }
+    }
+
     private static double depth(Gift.Box box, Vector place) {
         double across = box.along().nm() / 2e6 - Math.abs(place.x());
         double along = box.across().nm() / 2e6 - Math.abs(place.y());
