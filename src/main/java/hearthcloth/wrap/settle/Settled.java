@@ -6,6 +6,8 @@ import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.FacetPlane;
+import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -41,12 +43,16 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         triangles = List.copyOf(triangles);
     }
 
-    public static Settled of(Visible visible) {
+    /** As cloth of this stiffness: where it is stiffer it bends more roundly and gathers in fewer, higher folds. */
+    public static Settled of(Visible visible, Stiffness stiffness) {
         Fit fit = visible.fold().fit();
         double side = Math.max(
                 fit.cloth().width().in(Unit.MILLIMETRE), fit.cloth().height().in(Unit.MILLIMETRE));
         Snipping snipping = new Snipping(side / CELLS, visible.fold().knots());
         visible.pieces().forEach(piece -> snipping.add(piece.facet(), piece.cloth(), 0));
+        if (fit.gift() instanceof Gift.Box && !visible.fold().knots().isEmpty()) {
+            underTop(visible.fold()).forEach(piece -> snipping.under(piece.facet(), piece.cloth()));
+        }
         Map<String, Integer> layers = new HashMap<>();
         for (Facet facet : visible.fold().facets()) {
             if (facet.isLoose() && facet.part() != Facet.Part.KNOT) {
@@ -55,7 +61,7 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
             }
         }
         Web web = snipping.web();
-        Easing easing = new Easing(web, side);
+        Easing easing = new Easing(web, side, stiffness);
         boolean isSquare = fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books;
         easing.lift(isSquare ? Stance.SQUARE : Stance.ROUND);
         if (isSquare) {
@@ -67,6 +73,15 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
             web.asFolded();
         }
         return of(web);
+    }
+
+    /** What would be seen on top without the flaps: the spare corners, which show where flaps part. */
+    private static List<Visible.Piece> underTop(Fold fold) {
+        List<Facet> tucked = fold.facets().stream()
+                .filter(facet -> facet.part() == Facet.Part.TUCK && facet.plane().where() == FacetPlane.Where.TOP)
+                .map(facet -> facet.as(Facet.Part.TOP))
+                .toList();
+        return Visible.of(new Fold(fold.fit(), fold.laying(), tucked, List.of())).pieces();
     }
 
     /** Where a point of the flat cloth has come to lie, or the nearest one that is drawn. */
