@@ -30,7 +30,9 @@ public final class GoodAt {
         Argument none = Argument.text("");
         List<Sentence> parts = goodAt.parts();
         return parts.stream()
-                .filter(part -> part.isLike(PlanningSentences.colourOutside(none, none)))
+                .filter(part -> part.isLike(PlanningSentences.colourOutside(none, none))
+                        || part.isLike(PlanningSentences.colourOutsideAlways(none, none, none))
+                        || part.isLike(PlanningSentences.colourOutsideRange(none, none, none)))
                 .findFirst()
                 .orElse(parts.get(0));
     }
