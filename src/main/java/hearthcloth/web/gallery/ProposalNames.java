@@ -4,15 +4,30 @@ import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.words.choosing.ChoosingWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
-/** Names of proposals beside each other, of which no two are alike: what one has of its own is added to a second. */
+/** Names of proposals beside each other, of which no two are alike. A cloth is named by the fabric of its middle and what lies round it. */
 final class ProposalNames {
+
+    /** Longer names of fabrics are left out, since a card has room for two lines. Ours, no source. */
+    private static final int LONGEST = 24;
+
+    /** The form of a name that is true of every cloth with a middle. */
+    private static final String ANY = "FALLS";
+
+    /** Plans of colour that are named by two fabrics, so that these must differ. */
+    private static final Set<String> OF_TWO = Set.of("FIELD", "FRAMES", "ALL", ANY, "OWN");
 
     private final Voice voice;
     private final ChoosingWords words;
@@ -33,12 +48,11 @@ final class ProposalNames {
     }
 
     private String name(Plan plan) {
-        String title = plan.story().title().in(voice).replaceFirst("[,、].*", "");
-        List<String> own = new ArrayList<>(List.of(title));
-        middle(plan).ifPresent(fabric -> own.add(words.nameRound(fabric, title)));
-        int seams = ProposalOrder.seams(plan);
-        own.add(words.nameSeams(seams, title));
-        middle(plan).ifPresent(fabric -> own.add(words.nameSeams(seams, words.nameRound(fabric, title))));
+        String story = plan.story().title().in(voice).replaceFirst("[,、].*", "");
+        List<String> own = new ArrayList<>(byFabric(plan));
+        own.add(story);
+        String title = own.get(0);
+        own.add(words.nameSeams(ProposalOrder.seams(plan), title));
         for (String name : own) {
             if (given.add(name)) {
                 return name;
@@ -51,10 +65,52 @@ final class ProposalNames {
         return words.nameNumber(String.valueOf(number), title);
     }
 
-    private static java.util.Optional<String> middle(Plan plan) {
+    /** What she sees first: the fabric of the middle and what lies round it. Blocks and scraps have no middle, and none. */
+    private List<String> byFabric(Plan plan) {
+        Optional<String> hearth = middle(plan);
+        Optional<String> most = most(plan);
+        if (hearth.isEmpty() || most.isEmpty() || isLong(hearth.get()) || isLong(most.get())) {
+            return List.of();
+        }
+        boolean alike = hearth.equals(most);
+        return Stream.concat(scheme(plan).stream(), Stream.of(ANY))
+                .filter(scheme -> !(alike && OF_TWO.contains(scheme)))
+                .map(scheme -> words.nameOf(hearth.get(), most.get(), scheme))
+                .map(name -> Argument.capital(Argument.text(name)).said(voice))
+                .toList();
+    }
+
+    /** The plan of colour its story tells; none where she chose by hand. */
+    private Optional<String> scheme(Plan plan) {
+        return plan.story().title().with().stream()
+                .filter(part -> part instanceof Sentence told && told.address().equals("planning/scheme"))
+                .map(part -> ((Sentence) part).with().get(0).said(voice))
+                .findFirst();
+    }
+
+    private static boolean isLong(String fabric) {
+        return fabric.length() > LONGEST;
+    }
+
+    private static Optional<String> middle(Plan plan) {
         return plan.cloth().patches().stream()
                 .filter(patch -> patch.place() instanceof Place.Hearth)
                 .map(Patch::fabric)
                 .findFirst();
+    }
+
+    /** The fabric that covers most of the cloth outside its middle; of two that cover as much the first by name. */
+    private static Optional<String> most(Plan plan) {
+        Map<String, Double> covered = new TreeMap<>();
+        plan.cloth().patches().stream()
+                .filter(patch -> !(patch.place() instanceof Place.Hearth))
+                .forEach(patch -> covered.merge(patch.fabric(), area(patch), Double::sum));
+        return covered.entrySet().stream()
+                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
+                .map(Map.Entry::getKey);
+    }
+
+    private static double area(Patch patch) {
+        return (double) patch.size().width().nm() * patch.size().height().nm();
     }
 }
