@@ -68,7 +68,7 @@ final class Easing {
         this.web = web;
         this.scale = side / USUAL_MM;
         this.stiff = web.cloth.stream().mapToDouble(stiffness::at).toArray();
-        this.whole = Arrays.stream(stiff).average().orElse(1);
+        this.whole = Arrays.stream(stiff).reduce(0, Double::sum) / Math.max(1, stiff.length);
     }
 
     /** Lifts the cloth off the gift, more where it is far from edges. */

@@ -53,19 +53,13 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         if (fit.gift() instanceof Gift.Box && !visible.fold().knots().isEmpty()) {
             underTop(visible.fold()).forEach(piece -> snipping.under(piece.facet(), piece.cloth()));
         }
-        Map<String, Integer> layers = new HashMap<>();
-        for (Facet facet : visible.fold().facets()) {
-            if (facet.isLoose() && facet.part() != Facet.Part.KNOT) {
-                int layer = layers.merge(facet.plane().name(), 1, Integer::sum);
-                snipping.add(facet, facet.cloth(), Math.min(HIGHEST, layer * LAYER));
-            }
-        }
+        loose(visible.fold(), snipping);
         Web web = snipping.web();
         Easing easing = new Easing(web, side, stiffness);
-        boolean isSquare = fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books;
+        boolean isSquare = fit.gift() instanceof Gift.Box;
         easing.lift(isSquare ? Stance.SQUARE : Stance.ROUND);
         if (isSquare) {
-            // round something round the fold itself gathers all cloth to the knot
+            // round something round, and of books, the fold itself gathers all cloth to the knot
             visible.fold().knots().forEach(easing::gather);
         }
         easing.round();
@@ -73,6 +67,21 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
             web.asFolded();
         }
         return of(web);
+    }
+
+    /** Adds free and gathered ends, those in one plane a little apart, closer together where they are many. */
+    private static void loose(Fold fold, Snipping snipping) {
+        Map<String, Integer> all = new HashMap<>();
+        List<Facet> loose = fold.facets().stream()
+                .filter(facet -> facet.isLoose() && facet.part() != Facet.Part.KNOT)
+                .toList();
+        loose.forEach(facet -> all.merge(facet.plane().name(), 1, Integer::sum));
+        Map<String, Integer> layers = new HashMap<>();
+        for (Facet facet : loose) {
+            int layer = layers.merge(facet.plane().name(), 1, Integer::sum);
+            double apart = Math.min(LAYER, HIGHEST / all.getOrDefault(facet.plane().name(), 1));
+            snipping.add(facet, facet.cloth(), layer * apart);
+        }
     }
 
     /** What would be seen on top without the flaps: the spare corners, which show where flaps part. */
