@@ -97,6 +97,31 @@ final class Snipping {
         }
     }
 
+    /**
+     * Adds a piece that lies under others and is seen at most where these part: whole, hardly under its plane, and it
+     * stays there.
+     */
+    void under(Facet facet, ConvexPolygon outline) {
+        added++;
+        owner = added;
+        List<Integer> polygon = new ArrayList<>();
+        for (Point corner : outline.corners()) {
+            int point = point(
+                    corner, facet.motion().at(corner).minus(facet.plane().out().times(UNDER)));
+            if (!polygon.contains(point)) {
+                polygon.add(point);
+                free.add(point);
+                outs.get(point).add(facet.plane().out());
+            }
+        }
+        if (polygon.size() > 2) {
+            polygons.add(polygon);
+        }
+    }
+
+    /** How far what lies under others is drawn under its plane, in millimetres. */
+    private static final double UNDER = 0.2;
+
     private int whole(ConvexPolygon outline, boolean across, boolean most) {
         double at = most ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
         for (Point corner : outline.corners()) {

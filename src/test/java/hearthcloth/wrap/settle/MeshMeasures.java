@@ -77,6 +77,39 @@ final class MeshMeasures {
         return (double) lines.stream().filter(line -> pierces(line, grid)).count() / lines.size();
     }
 
+    /** The mean square of the angle between neighbouring triangles beside a box's walls, in radians. */
+    double bend() {
+        Map<Set<Integer>, List<Integer>> sides = new HashMap<>();
+        for (int t = 0; t < mesh.triangles().size(); t += 3) {
+            for (int i = 0; i < 3; i++) {
+                Set<Integer> side = Set.of(
+                        mesh.triangles().get(t + i), mesh.triangles().get(t + (i + 1) % 3));
+                sides.computeIfAbsent(side, key -> new ArrayList<>()).add(t);
+            }
+        }
+        double sum = 0;
+        int count = 0;
+        for (List<Integer> both : sides.values()) {
+            if (both.size() == 2 && isBesideWall(corner(both.get(0)))) {
+                double turn = normal(both.get(0)).dot(normal(both.get(1)));
+                double angle = Math.acos(Math.max(-1, Math.min(1, turn)));
+                sum += angle * angle;
+                count++;
+            }
+        }
+        return sum / count;
+    }
+
+    private boolean isBesideWall(Vector place) {
+        double high = ((Gift.Box) fold.fit().gift()).height().nm() / 1e6;
+        return place.z() > 1 && place.z() < 0.9 * high;
+    }
+
+    private Vector normal(int t) {
+        Vector across = corner(t + 1).minus(corner(t)).cross(corner(t + 2).minus(corner(t)));
+        return across.times(1 / Math.max(1e-12, across.length()));
+    }
+
     private boolean pierces(int[] line, Map<List<Integer>, List<Integer>> grid) {
         Vector middle = at(line[0]).plus(at(line[1])).times(0.5);
         if (fold.knots().stream().anyMatch(knot -> middle.minus(knot.at()).length() < 3 * knot.bunch())) {
