@@ -25,7 +25,7 @@ public final class GoodAt {
         return compared ? PlanningSentences.goodAlone(part.with().get(0)) : part;
     }
 
-    /** The first reason to give: what shows once tied, where that was wished; else the first sentence. */
+    /** The first reason to give: what shows once tied, where that was wished; else what sets it apart from the others. */
     public static Sentence reason(Sentence goodAt) {
         Argument none = Argument.text("");
         List<Sentence> parts = goodAt.parts();
@@ -34,6 +34,14 @@ public final class GoodAt {
                         || part.isLike(PlanningSentences.colourOutsideAlways(none, none, none))
                         || part.isLike(PlanningSentences.colourOutsideRange(none, none, none)))
                 .findFirst()
-                .orElse(parts.get(0));
+                .orElse(decisive(parts.get(0)));
+    }
+
+    /** What this one has and others have not, where it has something; what its plan of colour is, she sees. */
+    private static Sentence decisive(Sentence part) {
+        Argument none = Argument.text("");
+        return part.isLike(PlanningSentences.good(none, none))
+                ? PlanningSentences.goodAlone(Argument.capital(part.with().get(1)))
+                : part;
     }
 }

@@ -335,11 +335,12 @@ public final class GalleryPage {
                 .anyMatch(cut -> ExampleMark.isOn(cut.piece().id()));
         String id = NewCloth.id(example);
         boolean free = plan.cloth().isFree();
-        Map<String, Plan> all = search.orElseThrow().plans();
+        Map<String, Plan> found = search.orElseThrow().plans();
+        // The first card of a search is replaced while it looks on; taken then, it keeps the name she saw.
+        Map<String, Plan> all = found.containsKey(name) ? found : Map.of(name, plan);
         int place = List.copyOf(all.keySet()).indexOf(name);
-        String title = place < 0
-                ? plan.story().title().in(room.settings().voice())
-                : ProposalNames.of(all, names(), room.settings().voice()).get(place);
+        String title =
+                ProposalNames.of(all, names(), room.settings().voice()).get(place);
         store().cloths()
                 .keep(
                         id,

@@ -8,14 +8,12 @@ import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** Names of proposals beside each other, of which no two are alike. A cloth is named by the fabric of its middle and what lies round it. */
 final class ProposalNames {
@@ -67,15 +65,19 @@ final class ProposalNames {
 
     /** What she sees first: the fabric of the middle and what lies round it. Blocks and scraps have no middle, and none. */
     private List<String> byFabric(Plan plan) {
-        Optional<String> hearth = middle(plan);
-        Optional<String> most = most(plan);
-        if (hearth.isEmpty() || most.isEmpty() || isLong(hearth.get()) || isLong(most.get())) {
-            return List.of();
+        List<String> hearth =
+                middle(plan).filter(fabric -> fabric.length() <= LONGEST).stream().toList();
+        List<String> round = round(plan);
+        List<String> names = new ArrayList<>();
+        for (String middle : hearth) {
+            scheme(plan)
+                    .filter(scheme -> !round.isEmpty() && !(OF_TWO.contains(scheme) && round.get(0).equals(middle)))
+                    .ifPresent(scheme -> names.add(words.nameOf(middle, round.get(0), scheme)));
+            round.stream()
+                    .filter(fabric -> !fabric.equals(middle))
+                    .forEach(fabric -> names.add(words.nameOf(middle, fabric, ANY)));
         }
-        boolean alike = hearth.equals(most);
-        return Stream.concat(scheme(plan).stream(), Stream.of(ANY))
-                .filter(scheme -> !(alike && OF_TWO.contains(scheme)))
-                .map(scheme -> words.nameOf(hearth.get(), most.get(), scheme))
+        return names.stream()
                 .map(name -> Argument.capital(Argument.text(name)).said(voice))
                 .toList();
     }
@@ -88,10 +90,6 @@ final class ProposalNames {
                 .findFirst();
     }
 
-    private static boolean isLong(String fabric) {
-        return fabric.length() > LONGEST;
-    }
-
     private static Optional<String> middle(Plan plan) {
         return plan.cloth().patches().stream()
                 .filter(patch -> patch.place() instanceof Place.Hearth)
@@ -99,15 +97,17 @@ final class ProposalNames {
                 .findFirst();
     }
 
-    /** The fabric that covers most of the cloth outside its middle; of two that cover as much the first by name. */
-    private static Optional<String> most(Plan plan) {
+    /** The fabrics outside its middle, that which covers most first; of two that cover as much the first by name. */
+    private static List<String> round(Plan plan) {
         Map<String, Double> covered = new TreeMap<>();
         plan.cloth().patches().stream()
                 .filter(patch -> !(patch.place() instanceof Place.Hearth))
+                .filter(patch -> patch.fabric().length() <= LONGEST)
                 .forEach(patch -> covered.merge(patch.fabric(), area(patch), Double::sum));
         return covered.entrySet().stream()
-                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
-                .map(Map.Entry::getKey);
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private static double area(Patch patch) {
