@@ -21,8 +21,8 @@ import java.util.stream.IntStream;
 record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse, GroundModel ground) {
 
     /**
-     * What is larger than the sheet chosen and cut off or covered may be dimmer by so many times what else counts as white: how the
-     * light differs is not told well there.
+     * What is larger than the sheet chosen may be dimmer by so many times what else counts as white: where it is cut off, covered or
+     * crossed by the rim of a shadow, how the light differs is not told well.
      */
     private static final double DIMMER = 1.5;
 
@@ -56,8 +56,8 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         boolean asWhite = white.lighter > -whites().duller() && white.purer > -whites().coloured();
         boolean whiter = asWhite && (white.lighter > whites().lighter() || white.purer > whites().purer());
         double times = finder.times(found, shape.corners());
+        boolean isNearlyAsWhite = white.lighter > -DIMMER * whites().duller() && white.purer > -whites().coloured();
         if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
-            boolean isNearlyAsWhite = white.lighter > -DIMMER * whites().duller() && white.purer > -whites().coloured();
             return whiter || (asWhite && times > bends().large()) || (isNearlyAsWhite && times > 1);
         }
         SheetFinder.Found said = finder.said(shape, sheet);
@@ -65,7 +65,8 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         boolean isBent = skew < bends().little()
                 || (skew < finder.parameters().proportions().most() && finder.isOneSize(found, said, sheet))
                 || (skew < bends().much() && finder.offRectangle(said) > bends().crooked());
-        return whiter ? skew < bends().most() : asWhite && isBent && !isTwin(found, said);
+        boolean isPale = asWhite || (isNearlyAsWhite && times > 1);
+        return whiter ? skew < bends().most() : isPale && isBent && !isTwin(found, said);
     }
 
     /**

@@ -144,6 +144,14 @@ final class ProvokedChoices {
                     (1 - 0.1 + slope * (x / WIDTH - 0.5)) * (plight == Plight.SHADED && x < edge ? depth : 1));
         }
 
+        /**
+         * Whether the sheet is chosen, or is one of two alike by which all is measured together: what these contradict each other by
+         * is in every ±, or it is said (SeveralSheetsTest).
+         */
+        private static boolean isMeasuredBy(SheetChoice.Chosen chosen) {
+            return chosen.sheets().stream().anyMatch(found -> found.index() == 0);
+        }
+
         Answer answer() {
             laySheet();
             layRival();
@@ -168,7 +176,7 @@ final class ProvokedChoices {
                     GroundModel.of(coarse.smoothed(1.2), GroundParameters.standard()));
             try {
                 SheetChoice.Chosen chosen = choice.sure(traced, uncut);
-                boolean right = chosen.found().index() == 0;
+                boolean right = isMeasuredBy(chosen);
                 return right ? Answer.RIGHT : chosen.doubts().isEmpty() ? Answer.SILENTLY_WRONG : Answer.DOUBTED;
             } catch (PhotoRefusedException e) {
                 return Answer.ASKED;
