@@ -92,9 +92,7 @@ public final class MatPicture {
             pale(sketch, frame, scale.bounds(now().cut().at(), 0, 0));
         }
         sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
-        for (CutLine line : task.lines()) {
-            line(sketch, CutPicture.run(line, scale), line.number());
-        }
+        task.lines().forEach(line -> line(sketch, CutPicture.run(line, scale), line.number()));
         List<CutNumber> numbers = numbers(scale);
         List<Label> labels = labels(scale, numbers.stream().map(CutNumber::room).toList());
         Labels placed = new Labels(frame, WANTED, LEAST, labels);

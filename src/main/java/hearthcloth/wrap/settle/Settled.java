@@ -51,7 +51,7 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         Snipping snipping = new Snipping(side / CELLS, visible.fold().knots());
         visible.pieces().forEach(piece -> snipping.add(piece.facet(), piece.cloth(), 0));
         if (fit.gift() instanceof Gift.Box && !visible.fold().knots().isEmpty()) {
-            underTop(visible.fold()).forEach(piece -> snipping.under(piece.facet(), piece.cloth()));
+            under(visible.fold()).forEach(piece -> snipping.under(piece.facet(), piece.cloth()));
         }
         loose(visible.fold(), snipping);
         Web web = snipping.web();
@@ -84,13 +84,21 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         }
     }
 
-    /** What would be seen on top without the flaps: the spare corners, which show where flaps part. */
-    private static List<Visible.Piece> underTop(Fold fold) {
-        List<Facet> tucked = fold.facets().stream()
-                .filter(facet -> facet.part() == Facet.Part.TUCK && facet.plane().where() == FacetPlane.Where.TOP)
+    /**
+     * What would be seen without the walls' panels and the two flaps that lie last over the top: the others and the spare
+     * corners, which show where those part.
+     */
+    private static List<Visible.Piece> under(Fold fold) {
+        List<Facet> flaps = fold.facets().stream()
+                .filter(facet -> facet.part() == Facet.Part.TOP && facet.plane().where() == FacetPlane.Where.TOP)
+                .toList();
+        List<Facet> last = flaps.subList(Math.max(0, flaps.size() - 2), flaps.size());
+        List<Facet> under = fold.facets().stream()
+                .filter(facet -> facet.part() == Facet.Part.TUCK || flaps.contains(facet))
+                .filter(facet -> facet.plane().where() != FacetPlane.Where.UNDERNEATH && !last.contains(facet))
                 .map(facet -> facet.as(Facet.Part.TOP))
                 .toList();
-        return Visible.of(new Fold(fold.fit(), fold.laying(), tucked, List.of())).pieces();
+        return Visible.of(new Fold(fold.fit(), fold.laying(), under, List.of())).pieces();
     }
 
     /** Where a point of the flat cloth has come to lie, or the nearest one that is drawn. */
