@@ -96,7 +96,7 @@ function rounded(geometry, step) {
 // A strand as a tube with small folds along it; what lies on the end's middle line is wound round it.
 function strand(given) {
   let line = given.line.map((spot, i) => ({ at: new Vector3(spot.x, spot.y, spot.z), middle: given.middles[i] }));
-  line = rounder(rounder(rounder(line)));
+  line = rounder(rounder(line));
   const places = [];
   const shares = [];
   const index = [];

@@ -7,6 +7,12 @@
   const FIELDS = "input:not([type=hidden]), select, textarea";
   let sent = null, idle = new Map(), timer = 0;
 
+  document.addEventListener("htmx:configRequest", event => {
+    // A section that asks shows its answer whole, so that a field whose words were refused is told so.
+    const held = [...event.detail.target.querySelectorAll("[data-held]")].filter(section => !section.contains(event.detail.elt))
+      .map(section => section.dataset.held);
+    if (held.length) event.detail.headers.Held = held.join(" ");
+  });
   document.addEventListener("htmx:beforeSwap", event => { sent = event.detail.requestConfig.formData; });
 
   const fetchIdle = () => {
@@ -24,20 +30,20 @@
   const isTyped = field => field.value !== field.defaultValue && !(sent && sent.get(field.name) === field.value);
   const chosen = select => [...select.options].filter(option => option.defaultSelected).map(option => option.value).join();
 
+  // True where the part asks something of the workroom in another way than before.
   const attributes = (old, now) => {
     let isOther = false;
     const isOpen = name => name === "open" && old.localName === "details";
     for (const { name } of [...old.attributes]) {
-      if (!now.hasAttribute(name) && !isOpen(name)) {
-        old.removeAttribute(name);
-        isOther = true;
-      }
+      if (now.hasAttribute(name) || isOpen(name)) continue;
+      old.removeAttribute(name);
+      isOther ||= name.startsWith("hx-");
     }
     for (const { name, value } of now.attributes) {
       if (old.getAttribute(name) === value || isOpen(name)) continue;
       if (name === "src" && old.hasAttribute("data-idle")) later(old, value);
       else old.setAttribute(name, value);
-      isOther = true;
+      isOther ||= name.startsWith("hx-");
     }
     return isOther;
   };
@@ -45,17 +51,27 @@
   const isAlike = (old, now) => old.nodeType === now.nodeType && old.nodeName === now.nodeName && (old.id || "") === (now.id || "")
     && !(now.nodeType === Node.ELEMENT_NODE && now.hasAttribute("data-anew"));
 
+  // A section that is the same was not sent again; its forms are of the version that came.
+  const holding = section => {
+    const version = section.closest("[data-version]");
+    section.querySelectorAll("input[name=version]").forEach(field => { field.value = version.dataset.version; });
+  };
+
   // What is new or asks something of the workroom in another way is told, so that it is listened to.
   const patch = (old, now, told) => {
     if (old.nodeType !== Node.ELEMENT_NODE) {
       if (old.data !== now.data) old.data = now.data;
       return;
     }
+    if (old.dataset.held && old.dataset.held === now.dataset.held) {
+      holding(old);
+      return;
+    }
     if (old.isEqualNode(now) && !old.matches(FIELDS) && !old.querySelector(FIELDS)) return;
     const field = old.localName;
     const typed = (field === "input" || field === "textarea") && isTyped(old);
     const was = field === "select" ? chosen(old) : "";
-    if (attributes(old, now) && [...old.attributes].some(({ name }) => name.startsWith("hx-"))) told.push(old);
+    if (attributes(old, now)) told.push(old);
     children(old, now, told);
     if (field === "input" && !typed && old.value !== now.value) old.value = now.value;
     if (field === "input" && old.checked !== now.checked) old.checked = now.checked;

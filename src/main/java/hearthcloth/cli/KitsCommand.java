@@ -119,12 +119,9 @@ final class KitsCommand implements Callable<Integer> {
         List<WishList.Line> lines = lines(read, ruler);
         read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning.english())));
         ProgressLine progress = new ProgressLine(shell);
-        List<Asked> asked = lines.stream()
-                .map(line -> new Asked(line.name(), line.wish(), line.patchwork()))
-                .toList();
         Together together = PlanningTogether.plan(
                 read.stash(),
-                asked,
+                lines.stream().map(KitsCommand::asked).toList(),
                 new PlanningTogether.Effort(time.effort(), seed, time.begin()),
                 progress::together);
         progress.say("drawing");
@@ -136,6 +133,10 @@ final class KitsCommand implements Callable<Integer> {
         progress.clear();
         say(together, kits, printed.voice());
         return together.isComplete() ? 0 : 1;
+    }
+
+    private static Asked asked(WishList.Line line) {
+        return new Asked(line.name(), line.wish(), line.patchwork());
     }
 
     private void say(Together together, KitsJson kits, Voice voice) {

@@ -43,6 +43,12 @@ final class ManPage {
         Completion.commands(program).forEach(this::command);
         section("EXIT STATUS");
         usage.exitCodeList().forEach(this::item);
+        surroundings();
+        section("EXAMPLES");
+        literal(usage.footer());
+    }
+
+    private void surroundings() {
         section("ENVIRONMENT");
         item(
                 "HEARTHCLOTH_DATA, HEARTHCLOTH_PORT, HEARTHCLOTH_LAN, HEARTHCLOTH_NO_BROWSER",
@@ -52,8 +58,6 @@ final class ManPage {
         item(
                 "$XDG_DATA_HOME/hearthcloth/workroom.db, ~/.local/share/hearthcloth/workroom.db",
                 "Your work; beside it, in workroom.db.copies, its safety copies.");
-        section("EXAMPLES");
-        literal(usage.footer());
     }
 
     private void command(CommandSpec command) {

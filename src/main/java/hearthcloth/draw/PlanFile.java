@@ -71,11 +71,7 @@ final class PlanFile {
                         "stock",
                         JsonValue.of(plan.cuts().stream().map(PlanFile::stock).toList()))
                 .with("patches", patches())
-                .with(
-                        "seams",
-                        JsonValue.of(cloth.steps().stream()
-                                .map(step -> seam(step, making.seam().name()))
-                                .toList()))
+                .with("seams", seams(cloth))
                 .with("offcuts", offcuts())
                 .with("figures", figures())
                 .with("title", plan.story().title().english())
@@ -85,6 +81,11 @@ final class PlanFile {
                                 plan.fabrics().stream().map(PlanFile::fabric).toList()))
                 .with("making", making(making))
                 .done();
+    }
+
+    private static JsonValue seams(Cloth cloth) {
+        String name = cloth.making().seam().name();
+        return JsonValue.of(cloth.steps().stream().map(step -> seam(step, name)).toList());
     }
 
     private static JsonValue seam(SeamKind seam) {
@@ -240,7 +241,10 @@ final class PlanFile {
         return JsonValue.of(offcuts);
     }
 
-    private JsonValue figures() {
+    /** Areas in square nanometres, summed exactly. */
+    private record Areas(BigInteger used, BigInteger offcuts, BigInteger lost) {}
+
+    private Areas areas() {
         BigInteger used = BigInteger.ZERO;
         BigInteger offcuts = BigInteger.ZERO;
         BigInteger lost = BigInteger.ZERO;
@@ -256,13 +260,18 @@ final class PlanFile {
                 }
             }
         }
+        return new Areas(used, offcuts, lost);
+    }
+
+    private JsonValue figures() {
+        Areas areas = areas();
         PlanFigures figures = plan.figures();
         return JsonValue.object()
                 .with("joins", figures.joins())
                 .with("cuts", figures.cuts())
-                .with("lostArea", whole(lost))
-                .with("offcutArea", whole(offcuts))
-                .with("usedArea", whole(used))
+                .with("lostArea", whole(areas.lost()))
+                .with("offcutArea", whole(areas.offcuts()))
+                .with("usedArea", whole(areas.used()))
                 .with(
                         "boundLostArea",
                         JsonValue.of(BigDecimal.valueOf(plan.bound().lostMm2())

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Lengths in words: {@code two yards}, {@code half a metre}, {@code a yard and a half}. */
+/** Lengths in words: {@code two yards}, {@code half a metre}, {@code half yard}, {@code a yard and a half}. */
 final class SpokenNumbers {
 
     private static final List<String> WORDS = List.of(
@@ -17,7 +17,9 @@ final class SpokenNumbers {
     private static final String NUMBER =
             ALONE + "\\b(an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) ";
 
-    private static final Pattern HALF = pattern("\\bhalf an? " + UNIT);
+    private static final Pattern HALF = pattern("(?<!\\band )(?<!\\band an? )\\b(?:an? )?half(?:[ -]| an? )" + UNIT);
+    private static final Pattern QUARTER = pattern("\\b(?:an? |one )?quarter(?:[ -]| of an? )" + UNIT);
+    private static final Pattern THREE_QUARTERS = pattern("\\bthree[ -]quarters?(?:[ -]| of an? )" + UNIT);
     private static final Pattern AND_A_HALF = pattern(NUMBER + "and a half " + UNIT);
     private static final Pattern UNIT_AND_A_HALF = pattern(NUMBER + UNIT + " and a half\\b");
     private static final Pattern WHOLE = pattern(NUMBER + UNIT);
@@ -30,7 +32,9 @@ final class SpokenNumbers {
 
     /** The same line with such lengths in figures; words that count anything else are left alone. */
     static String inFigures(String line) {
-        String halves = HALF.matcher(line).replaceAll("1/2 $1");
+        String three = THREE_QUARTERS.matcher(line).replaceAll("3/4 $1");
+        String quarters = QUARTER.matcher(three).replaceAll("1/4 $1");
+        String halves = HALF.matcher(quarters).replaceAll("1/2 $1");
         String more = replaced(AND_A_HALF, halves, " 1/2 ");
         return replaced(WHOLE, replaced(UNIT_AND_A_HALF, more, " 1/2 "), " ");
     }

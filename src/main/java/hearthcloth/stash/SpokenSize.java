@@ -9,6 +9,7 @@ import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.ReadingSentences;
 import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.sentence.Sentence;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,11 @@ final class SpokenSize {
             + "|centimet(?:re|er)s?|m|met(?:re|er)s?)(?:\\.(?!\\d))?(?!(?!x\\s?\\d)\\p{L})|''|[\"″”'′’])";
     private static final String LENGTH = NUMBER + "(?:\\s?-?" + UNIT + ")?";
     private static final String MEASURED = NUMBER + "\\s?-?" + UNIT;
+    /** Units that cloth is sold by along a bolt, and those its width is told in. */
+    private static final String SOLD = NUMBER + "\\s?-?(?:yds?|yards?|m|met(?:re|er)s?)(?:\\.(?!\\d))?(?!\\p{L})";
+
+    private static final String SLIM =
+            NUMBER + "\\s?-?(?:(?:in|inch|inches|cm|centimet(?:re|er)s?|mm)(?:\\.(?!\\d))?(?!\\p{L})|''|[\"″”])";
     private static final String FRONT = "(?<![\\d.,/⁄\\p{L}#])";
     private static final String TIMES = "\\s*(?:[x×*]|by\\b)\\s*";
     private static final String PARTED = "\\s*(?:,|by\\b|x|×|and)?\\s*";
@@ -42,6 +48,8 @@ final class SpokenSize {
                 + MEASURED + "))" + TIMES + "(?<b>" + LENGTH + ")"),
         LONG_AND_WIDE("(?<b>" + LENGTH + ")\\s*long" + PARTED + "(?<a>" + LENGTH + ")\\s*wide"),
         WIDE_AND_LONG("(?<a>" + LENGTH + ")\\s*wide" + PARTED + "(?<b>" + LENGTH + ")\\s*long"),
+        /** {@code 1/2 yd x 44 wide}: the first is the length. */
+        LONG_BY_WIDE("(?<b>" + MEASURED + ")" + TIMES + "(?<a>" + LENGTH + ")\\s*-?wide"),
         ACROSS("(?<a>" + LENGTH + ")" + TIMES + "(?<b>" + LENGTH + ")"),
         /** {@code 1 1/2 yd of 44 in}: a length off a bolt of a width. */
         OFF_THE_BOLT("(?<b>" + MEASURED + ")\\s+(?:of|off)\\s+(?:a\\s+)?(?<a>" + MEASURED
@@ -54,9 +62,11 @@ final class SpokenSize {
         FAT_QUARTER("fat[ -]quarters?\\b(?:\\s+of\\b)?"),
         /** {@code 2 yd navy, 44 in wide}: the name stands between them. */
         LONG_THEN_WIDE(
-                "(?<b>" + MEASURED + ")(?:\\s*-?long)?(?<between>[^\\d]{1,60}?)(?<a>" + MEASURED + ")\\s*-?wide"),
-        WIDE_THEN_LONG(
-                "(?<a>" + MEASURED + ")\\s*-?wide(?<between>[^\\d]{1,60}?)(?<b>" + MEASURED + ")(?:\\s*-?long)?");
+                "(?<b>" + MEASURED + ")(?:\\s*-?long)?(?<between>[^\\d]{1,60}?)(?<a>" + LENGTH + ")\\s*-?wide"),
+        WIDE_THEN_LONG("(?<a>" + LENGTH + ")\\s*-?wide(?<between>[^\\d]{1,60}?)(?<b>" + MEASURED + ")(?:\\s*-?long)?"),
+        /** {@code half yard rust linen 22 in}: what is sold by the yard or the metre is as wide as the inches or centimetres. */
+        YARDAGE("(?<b>" + SOLD + ")(?<between>[^\\d" + GLYPHS + "]{1,60}?)(?<a>" + SLIM + ")"),
+        WIDTH_AND_YARDAGE("(?<a>" + SLIM + ")(?<between>[^\\d" + GLYPHS + "]{1,60}?)(?<b>" + SOLD + ")");
 
         private final Pattern pattern;
 
@@ -64,6 +74,10 @@ final class SpokenSize {
             this.pattern = Pattern.compile(FRONT + pattern, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
         }
     }
+
+    /** Those that have the name of the fabric between their two measures. */
+    private static final Set<Way> APART =
+            Set.of(Way.LONG_THEN_WIDE, Way.WIDE_THEN_LONG, Way.YARDAGE, Way.WIDTH_AND_YARDAGE);
 
     /**
      * A size, and the line without it; a count that stood before it is left as {@code 12 of them}.
@@ -93,8 +107,7 @@ final class SpokenSize {
     }
 
     private static String between(Way way, Matcher found) {
-        boolean apart = way == Way.LONG_THEN_WIDE || way == Way.WIDE_THEN_LONG;
-        return apart ? found.group("between") + ", " : "";
+        return APART.contains(way) ? found.group("between") + ", " : "";
     }
 
     private static Size size(Way way, Matcher found, @Nullable Unit bare) {
@@ -108,7 +121,23 @@ final class SpokenSize {
         String along = found.group("b");
         Unit first = unitOf(across, bare);
         Unit second = unitOf(along, first);
-        return new Size(length(across, unitOf(across, second)), length(along, second));
+        Length wide = length(across, unitOf(across, second));
+        Length tall = length(along, second);
+        if (unitOf(across, null) == null && wide.isMoreThan(WIDEST)) {
+            return new Size(length(across, slim(second)), tall);
+        }
+        if (unitOf(along, null) == null && tall.isMoreThan(WIDEST) && slim(second) != second) {
+            return new Size(length(along, slim(second)), wide);
+        }
+        return new Size(wide, tall);
+    }
+
+    /** What the width of a bolt is told in where its length is in this: a bare 44 beside yards is 44 in. */
+    private static @Nullable Unit slim(@Nullable Unit unit) {
+        if (unit == Unit.YARD) {
+            return Unit.INCH;
+        }
+        return unit == Unit.METRE ? Unit.CENTIMETRE : unit;
     }
 
     private static @Nullable Unit unitOf(String length, @Nullable Unit otherwise) {

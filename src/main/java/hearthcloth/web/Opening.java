@@ -72,16 +72,7 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
             }
             Workroom room = Workroom.open(file, port, clock, openness());
             mark.get().say(room.address());
-            out.println("The workroom is open at " + room.address());
-            out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
-            if (network.lan()) {
-                out.println("Other devices on this network come in by " + room.address() + "devices");
-                room.toTheCamera()
-                        .forEach(address ->
-                                out.println("A phone that opens this within ten minutes is at its camera: " + address));
-            }
-            room.code().ifPresent(code -> out.println("The code to type there: " + code));
-            out.flush();
+            tell(room, file, out);
             room.careful().ifPresent(err::println);
             return opened(room, mark.get()::close);
         } catch (StoreException e) {
@@ -91,6 +82,19 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
             err.println("The folder of " + file + " cannot be made; choose another file with --data.");
             return 2;
         }
+    }
+
+    private void tell(Workroom room, Path file, PrintStream out) {
+        out.println("The workroom is open at " + room.address());
+        out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
+        if (network.lan()) {
+            out.println("Other devices on this network come in by " + room.address() + "devices");
+            room.toTheCamera()
+                    .forEach(address ->
+                            out.println("A phone that opens this within ten minutes is at its camera: " + address));
+        }
+        room.code().ifPresent(code -> out.println("The code to type there: " + code));
+        out.flush();
     }
 
     private Openness openness() {

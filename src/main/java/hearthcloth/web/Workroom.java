@@ -219,32 +219,36 @@ public final class Workroom implements AutoCloseable {
             new ErrorPages(pages).add();
             new ConflictPage(pages).add();
             LetterFiles.add(config.routes);
-            HomePage.add(pages);
-            GiftPage.add(pages);
-            GalleryPage.add(pages);
-            ClothPage.add(pages);
-            NearestPage.add(pages);
-            TiedPage.add(pages);
-            TiePage.add(pages);
-            StashPage.add(pages);
-            PhotoPage.add(pages);
-            CutPage.add(pages);
-            SewPage.add(pages);
-            ClothsPage.add(pages);
-            MadePage.add(pages);
-            PicturesPage.add(pages);
-            ArchivePage.add(pages);
-            HandOnPage.add(pages);
-            KitsPage.add(pages);
-            PiecingPage.add(pages);
-            ClassPage.add(pages, opened.classroom(), opened.openness());
-            StudentPage.add(pages, opened.classroom());
-            DevicesPage.add(pages, opened.openness(), opened.devices());
-            SettingsPage.add(pages);
-            SafetyPage.add(pages);
-            Example.add(pages);
-            opened.store().ifPresent(own -> ClosingPage.add(pages, opened.closing()::countDown));
+            add(pages, opened);
         });
+    }
+
+    private static void add(PageRoutes pages, Opened opened) {
+        HomePage.add(pages);
+        GiftPage.add(pages);
+        GalleryPage.add(pages);
+        ClothPage.add(pages);
+        NearestPage.add(pages);
+        TiedPage.add(pages);
+        TiePage.add(pages);
+        StashPage.add(pages);
+        PhotoPage.add(pages);
+        CutPage.add(pages);
+        SewPage.add(pages);
+        ClothsPage.add(pages);
+        MadePage.add(pages);
+        PicturesPage.add(pages);
+        ArchivePage.add(pages);
+        HandOnPage.add(pages);
+        KitsPage.add(pages);
+        PiecingPage.add(pages);
+        ClassPage.add(pages, opened.classroom(), opened.openness());
+        StudentPage.add(pages, opened.classroom());
+        DevicesPage.add(pages, opened.openness(), opened.devices());
+        SettingsPage.add(pages);
+        SafetyPage.add(pages);
+        Example.add(pages);
+        opened.store().ifPresent(own -> ClosingPage.add(pages, opened.closing()::countDown));
     }
 
     /** Who may come in, and what is done before a page is shown. */

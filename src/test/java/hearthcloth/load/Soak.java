@@ -29,6 +29,8 @@ public final class Soak {
     private final Caller caller;
     private final List<String> cloths = new ArrayList<>();
     private int pieces;
+    private int asked;
+    private int usedUp;
 
     private Soak(RunningWorkroom room) {
         this.room = room;
@@ -83,7 +85,8 @@ public final class Soak {
         System.out.printf(
                 "  memory: at most %d kB in the first ten minutes, then %d to %d kB%n",
                 early, late == 0 ? 0 : least, late);
-        return times.failed() == 0 && times.answered(503) == 0;
+        System.out.printf("  pieces used up: %d of %d asked for%n", usedUp, asked);
+        return times.failed() == 0 && times.answered(503) == 0 && usedUp * 2 > asked;
     }
 
     private void begin() throws IOException {
@@ -146,9 +149,12 @@ public final class Soak {
                 "name=\"seen\" value=\"([^\"]*)\"", caller.see("page", piece).body());
         HttpResponse<String> used =
                 caller.post("piece", piece + "/use", "seen", known.isEmpty() ? "" : known.get(0), "many", "1");
-        if (used.statusCode() >= 400) {
+        if (used.statusCode() == 303) {
+            usedUp++;
+        } else if (used.statusCode() != 409) {
             throw new IllegalStateException("a piece is not used up: " + used.statusCode());
         }
+        asked++;
     }
 
     private void cloth() throws IOException {

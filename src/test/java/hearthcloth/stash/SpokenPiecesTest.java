@@ -52,6 +52,14 @@ class SpokenPiecesTest {
             half a yard of 44" oat                          | 1 | 352 | 144 | oat
             a yard and a half of 44 in moss                 | 1 | 352 | 432 | moss
             Two and a half yards of 44 in two-tone silk     | 1 | 352 | 720 | two-tone silk
+            half yard rust linen 22 in                      | 1 | 176 | 144 | rust linen
+            rust linen 22", half a yard                     | 1 | 176 | 144 | rust linen
+            ½ yard navy 44 wide                             | 1 | 352 | 144 | navy
+            ½ yard x 44 wide moss                           | 1 | 352 | 144 | moss
+            1/2 yd x 44 moss                                | 1 | 352 | 144 | moss
+            a quarter yard of oat 44 in wide                | 1 | 352 | 72 | oat
+            three quarters of a yard oat, 44 in             | 1 | 352 | 216 | oat
+            moss 36 wide, 2 yd                              | 1 | 288 | 576 | moss
             five pieces of Grandma's curtain 10x12          | 5 | 80 | 96 | Grandma's curtain
             """)
     void a_line_says_how_many_how_large_and_of_what(String line, int count, long width, long length, String name) {

@@ -91,6 +91,18 @@ final class Browser implements AutoCloseable {
                         .setArgs(Stream.concat(QUIET.stream(), more.stream()).toList()));
     }
 
+    /** A window on a workroom that runs in a Java of its own; nothing is watched in it. */
+    static Page apart(String address, Screen screen) {
+        Page page = RUNNING.computeIfAbsent(List.of(), Browser::started)
+                .newContext(new com.microsoft.playwright.Browser.NewContextOptions()
+                        .setBaseURL(address)
+                        .setViewportSize(screen.width(), screen.height())
+                        .setReducedMotion(ReducedMotion.REDUCE))
+                .newPage();
+        page.setDefaultTimeout(PATIENCE_MS);
+        return page;
+    }
+
     Visit visit() {
         return visit;
     }

@@ -134,6 +134,10 @@ class JourneyTest {
         org.assertj.core.api.Assertions.assertThat(page.evaluate("() => window.before.every(one => one.isConnected)"
                         + " && [...document.querySelectorAll('.panel details')].every(one => one.open)"))
                 .isEqualTo(true);
+        // What was not sent again is of the version that came all the same.
+        page.locator("#fell").selectOption("front");
+        assertThat(page.locator("#bench")).hasAttribute("data-version", "3");
+        assertThat(page.locator("#fell")).hasValue("front");
         browser.assertQuiet();
     }
 

@@ -63,4 +63,16 @@ class StashAtHandTest {
     void only_cloths_that_hold_something_back_are_offered_to_be_shared_with() {
         assertThat(heap("1", "2").rivals()).extracting(Promises.Counting::name).containsExactly("Dusk");
     }
+
+    @Test
+    void what_holds_pieces_back_is_said_with_how_many_unless_there_is_only_one() {
+        StashAtHand heap = heap("1", "4");
+
+        assertThat(heap.held(List.of(ONE, TWO, THREE, FOUR), Language.ENGLISH))
+                .isEqualTo("2 set aside; 2 for Dawn; 2 for Dusk");
+        assertThat(heap.held(List.of(TWO, THREE), Language.ENGLISH)).isEqualTo("1 for Dawn; 2 for Dusk");
+        assertThat(heap.held(List.of(THREE), Language.ENGLISH)).isEqualTo("for Dusk");
+        assertThat(heap.held(List.of(FOUR), Language.ENGLISH)).isEqualTo("set aside");
+        assertThat(heap().held(List.of(FOUR), Language.ENGLISH)).isEmpty();
+    }
 }

@@ -48,14 +48,7 @@ final class PieceChoice {
     }
 
     private void choose(LaneKind kind, boolean turned, int share) {
-        List<Integer> fitting = new ArrayList<>();
-        for (int i = 0; i < job.stock().size(); i++) {
-            StockPiece piece = job.stock().get(i);
-            if (kind.suits(piece, turned) && extent(piece, turned) >= kind.width()) {
-                fitting.add(i);
-            }
-        }
-        fitting.sort(Comparator.comparingLong((Integer i) -> run(job.stock().get(i), turned)));
+        List<Integer> fitting = fitting(kind, turned);
         long[] runs =
                 fitting.stream().mapToLong(i -> run(job.stock().get(i), turned)).toArray();
         for (int i = Math.max(0, fitting.size() - share); i < fitting.size(); i++) {
@@ -77,6 +70,19 @@ final class PieceChoice {
                 }
             }
         }
+    }
+
+    /** The pieces a lane of this kind can lie in, the shorter first. */
+    private List<Integer> fitting(LaneKind kind, boolean turned) {
+        List<Integer> fitting = new ArrayList<>();
+        for (int i = 0; i < job.stock().size(); i++) {
+            StockPiece piece = job.stock().get(i);
+            if (kind.suits(piece, turned) && extent(piece, turned) >= kind.width()) {
+                fitting.add(i);
+            }
+        }
+        fitting.sort(Comparator.comparingLong((Integer i) -> run(job.stock().get(i), turned)));
+        return fitting;
     }
 
     private void choose(JobBlock block) {

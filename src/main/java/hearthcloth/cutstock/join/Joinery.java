@@ -157,7 +157,19 @@ public final class Joinery implements Reworkable {
             }
             ruined[bar] = false;
         }
-        int way = longestFirst ? 0 : chance.nextInt(4);
+        arrange(count, longestFirst ? 0 : chance.nextInt(4), chance);
+        for (int i = 0; i < count; i++) {
+            piecing.piece(order[i], longestFirst, chance);
+        }
+        for (int i = 0; i < count && now.missing() > 0; i++) {
+            if (!now.pieced(order[i])) {
+                piecing.begin(order[i]);
+            }
+        }
+    }
+
+    /** Puts the first bars of the order by how hard they are, or, of four ways in two, by lot. */
+    private void arrange(int count, int way, SplittableRandom chance) {
         for (int i = 1; i < count; i++) {
             int bar = order[i];
             int j = way >= 2 ? chance.nextInt(i + 1) : i;
@@ -169,14 +181,6 @@ public final class Joinery implements Reworkable {
                     order[j] = order[j - 1];
                 }
                 order[j] = bar;
-            }
-        }
-        for (int i = 0; i < count; i++) {
-            piecing.piece(order[i], longestFirst, chance);
-        }
-        for (int i = 0; i < count && now.missing() > 0; i++) {
-            if (!now.pieced(order[i])) {
-                piecing.begin(order[i]);
             }
         }
     }

@@ -45,10 +45,17 @@ public final class MatPicture {
     private static final Type NUMBER = Type.of(3.6, Weight.BOLD, Palette.MADDER).at(Type.Anchor.MIDDLE);
     private static final Type BIG = Type.of(4.6, Weight.BOLD, Palette.ON_MADDER).at(Type.Anchor.MIDDLE);
 
-    /** How far threads stick out of a cut edge, and how thick they and the gaps between them are by turns (ours). */
+    /** How far the longest threads stick out of a cut edge (ours). */
     private static final double FRAY_MM = 6;
 
-    private static final List<Double> THREADS_MM = List.of(1.8, 1.0, 1.6, 1.4, 2.0, 0.7, 1.5, 1.2);
+    /** Threads that stick out as far as each other: a share of the longest, and how thick they and their gaps are by turns. */
+    private record Threads(double share, List<Double> dashesMm) {}
+
+    /** Few long ones, more of middle length, and many short ones at the roots, so that no edge looks like a comb (ours). */
+    private static final List<Threads> THREADS = List.of(
+            new Threads(1, List.of(0.5, 4.3, 0.6, 7.1, 0.5, 2.9)),
+            new Threads(0.7, List.of(0.6, 2.3, 0.5, 3.7, 0.7, 1.6)),
+            new Threads(0.4, List.of(0.9, 0.8, 0.7, 1.3)));
 
     /** How much paler is what the cut of now does not touch. */
     private static final double PALER = 0.5;
@@ -85,9 +92,7 @@ public final class MatPicture {
             pale(sketch, frame, scale.bounds(now().cut().at(), 0, 0));
         }
         sketch.outline(frame, Stroke.solid(0.3, Palette.INK));
-        for (CutLine line : task.lines()) {
-            line(sketch, CutPicture.run(line, scale), line.number());
-        }
+        task.lines().forEach(line -> line(sketch, CutPicture.run(line, scale), line.number()));
         List<CutNumber> numbers = numbers(scale);
         List<Label> labels = labels(scale, numbers.stream().map(CutNumber::room).toList());
         Labels placed = new Labels(frame, WANTED, LEAST, labels);
@@ -139,12 +144,16 @@ public final class MatPicture {
     /** Threads of the cloth's own ground stick out of its cut edges; the piece itself lies over their roots. */
     private void fray(Sketch sketch, Bounds frame, DrawingScale scale) {
         double millimetre = scale.mm(Length.cm(1)) / 10;
-        sketch.outline(
-                frame,
-                new Stroke(
-                        2 * FRAY_MM * millimetre,
-                        cut.piece().fabric().colour(),
-                        THREADS_MM.stream().map(thread -> thread * millimetre).toList()));
+        for (Threads threads : THREADS) {
+            sketch.outline(
+                    frame,
+                    new Stroke(
+                            2 * FRAY_MM * threads.share() * millimetre,
+                            cut.piece().fabric().colour(),
+                            threads.dashesMm().stream()
+                                    .map(thread -> thread * millimetre)
+                                    .toList()));
+        }
     }
 
     private static void leftover(Sketch sketch, Bounds at) {

@@ -146,22 +146,7 @@ public final class Cover {
 
     private Picture figures() {
         PlanFigures figures = plan.figures();
-        List<Figure> cells = List.of(
-                new Figure(words.figureFinished(), voice.write(plan.cloth().finished(), Rounding.NEAREST)),
-                new Figure(
-                        words.figurePatches(),
-                        Integer.toString(plan.cloth().patches().size())),
-                plan.cloth().isFree()
-                        ? new Figure(
-                                words.figureSeams(),
-                                Integer.toString(plan.cloth().steps().size()))
-                        : new Figure(words.figureJoins(), Integer.toString(figures.joins())),
-                new Figure(words.figureCuts(), Integer.toString(figures.cuts())),
-                new Figure(
-                        words.figureLost(),
-                        voice.measuring().percent(Long.toString(figures.areas().lostPercent()))),
-                new Figure(
-                        words.figureThread(), voice.run(guide.notes().thread().total(), Rounding.UP)));
+        List<Figure> cells = cells(figures);
         TextColumn column = new TextColumn(flow.width());
         column.seam().gap(2);
         Type type = figureType(cells);
@@ -177,6 +162,25 @@ public final class Cover {
             }
         });
         return column.gap(3).words(bound(figures), PrintSizes.SMALL).gap(4).finished("Figures");
+    }
+
+    private List<Figure> cells(PlanFigures figures) {
+        return List.of(
+                new Figure(words.figureFinished(), voice.write(plan.cloth().finished(), Rounding.NEAREST)),
+                new Figure(
+                        words.figurePatches(),
+                        Integer.toString(plan.cloth().patches().size())),
+                plan.cloth().isFree()
+                        ? new Figure(
+                                words.figureSeams(),
+                                Integer.toString(plan.cloth().steps().size()))
+                        : new Figure(words.figureJoins(), Integer.toString(figures.joins())),
+                new Figure(words.figureCuts(), Integer.toString(figures.cuts())),
+                new Figure(
+                        words.figureLost(),
+                        voice.measuring().percent(Long.toString(figures.areas().lostPercent()))),
+                new Figure(
+                        words.figureThread(), voice.run(guide.notes().thread().total(), Rounding.UP)));
     }
 
     private static double extent(Figure cell, Type type) {

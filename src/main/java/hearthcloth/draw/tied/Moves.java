@@ -70,14 +70,7 @@ record Moves(List<Way> ways) {
             return List.of(new Point(0, edge));
         }
         if (moment == TyingMoment.FLAPS_OVER) {
-            List<Point> middles = new ArrayList<>();
-            for (int i = 0; i < corners.size(); i++) {
-                Point a = corners.get(i);
-                Point b = corners.get((i + 1) % corners.size());
-                // a little within the edge, which may be folded under
-                middles.add(new Point(0.36 * (a.x() + b.x()), 0.36 * (a.y() + b.y())));
-            }
-            return middles;
+            return middles(corners);
         }
         if (now.fit().tie() == Tie.EDGE_ALONG_EDGE && moment == TyingMoment.FIRST_PAIR) {
             return corners.stream()
@@ -95,6 +88,17 @@ record Moves(List<Way> ways) {
                 .filter(corner -> !bottle || Math.abs(corner.y()) > Math.abs(corner.x()))
                 .filter(corner -> !sides || Math.abs(corner.x()) > Math.abs(corner.y()))
                 .toList();
+    }
+
+    private static List<Point> middles(List<Point> corners) {
+        List<Point> middles = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            // a little within the edge, which may be folded under
+            middles.add(new Point(0.36 * (a.x() + b.x()), 0.36 * (a.y() + b.y())));
+        }
+        return middles;
     }
 
     /** Moments in which the hands move left and right, and near and far are only drawn along. */

@@ -64,11 +64,11 @@ public record TiedModel(Surface surface, Faces faces, List<Strand> strands) {
         strands = List.copyOf(strands);
     }
 
-    /** What shows of a fold, eased. */
+    /** What shows of a fold, eased as its fabrics bend. */
     static TiedModel of(Cloth cloth, Visible visible, TiedLook look) {
         Fold fold = visible.fold();
         Plan plan = new Plan(fold.laying());
-        Settled settled = Settled.of(visible);
+        Settled settled = Settled.of(visible, ClothStiffness.of(cloth, fold.laying()));
         List<Strand> strands = strands(fold, plan, lead -> Optional.of(settled.place(lead.from())));
         return new TiedModel(Surface.of(settled, plan), Faces.of(cloth, fold, look), strands);
     }

@@ -123,15 +123,7 @@ record SewingFields(Ruler ruler) {
         SeamKind seam = making.seam();
         Hem hem = making.hem();
         PiecingRules joins = sewing.joins();
-        JsonValue.Building sewn = JsonValue.object()
-                .with("kind", seam.name())
-                .with("narrow", exact(seam.narrow()))
-                .with("wide", exact(seam.wide()));
-        boolean named = SeamKind.named(seam.name()).filter(seam::equals).isPresent();
-        if (!named && seam.build() != SeamKind.Build.FELLED) {
-            sewn.with("band", exact(seam.band()));
-        }
-        file.with("seam", sewn.done())
+        file.with("seam", written(seam))
                 .with(
                         "hem",
                         JsonValue.object()
@@ -149,6 +141,18 @@ record SewingFields(Ruler ruler) {
                                 .with("leastPiece", exact(joins.leastPiece()))
                                 .with("clearance", exact(joins.clearance()))
                                 .done());
+    }
+
+    private JsonValue written(SeamKind seam) {
+        JsonValue.Building sewn = JsonValue.object()
+                .with("kind", seam.name())
+                .with("narrow", exact(seam.narrow()))
+                .with("wide", exact(seam.wide()));
+        boolean named = SeamKind.named(seam.name()).filter(seam::equals).isPresent();
+        if (!named && seam.build() != SeamKind.Build.FELLED) {
+            sewn.with("band", exact(seam.band()));
+        }
+        return sewn.done();
     }
 
     /** In the ruler's unit where the length lies on its marks, else in exact millimetres. */

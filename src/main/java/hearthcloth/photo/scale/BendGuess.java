@@ -3,7 +3,6 @@ package hearthcloth.photo.scale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.function.ToDoubleBiFunction;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.simple.SimpleMatrix;
@@ -56,26 +55,46 @@ record BendGuess(
     }
 
     private static BendGuess of(SheetSight sight, double heightMm, double roughMm) {
+        SimpleMatrix before = before(sight, heightMm, roughMm);
+        SimpleMatrix rest = rest(sight, heightMm, roughMm);
+        SimpleMatrix model = sight.moves().concatColumns(sight.parallax());
+        SimpleMatrix seen = model.mult(before).mult(model.transpose()).plus(rest);
+        SimpleMatrix triangle = triangle(seen);
+        SimpleMatrix inverse = seen.invert();
+        double logs = 0;
+        for (int i = 0; i < seen.getNumRows(); i++) {
+            logs += Math.log(triangle.get(i, i));
+        }
+        double fit = sight.off().transpose().mult(inverse).mult(sight.off()).get(0);
+        double usual = heightMm == HEIGHTS_MM[0] ? FLAT : 0;
+        return new BendGuess(sight, before, rest, model, inverse, usual - 0.5 * fit - logs);
+    }
+
+    /** What is known before anything is seen: how the sheet lies, the lens, and how high it may stand at each place. */
+    private static SimpleMatrix before(SheetSight sight, double heightMm, double roughMm) {
         int places = sight.places().size();
         SimpleMatrix before = new SimpleMatrix(NUMBERS + places, NUMBERS + places);
         for (int k = 0; k < NUMBERS; k++) {
             before.set(k, k, Math.pow(k < NUMBERS - 1 ? UNKNOWN_MM : Math.max(1e-6, sight.lensDeviation()), 2));
         }
-        ToDoubleBiFunction<Integer, Integer> apart =
-                (i, j) -> sight.places().get(i).to(sight.places().get(j));
         for (int i = 0; i < places; i++) {
             for (int j = 0; j < places; j++) {
-                double far = apart.applyAsDouble(i, j) / roughMm;
+                double far = apart(sight, i, j) / roughMm;
                 double both = heightMm * heightMm * Math.exp(-far * far / 2) + (i == j ? JITTER : 0);
                 before.set(NUMBERS + i, NUMBERS + j, both);
             }
         }
+        return before;
+    }
+
+    /** What a bend shortens and the picture's own noise, which the model does not explain. */
+    private static SimpleMatrix rest(SheetSight sight, double heightMm, double roughMm) {
         double shortened = SHORTENED_MM * heightMm * heightMm / (2 * roughMm * roughMm);
         int n = sight.noise().getNumRows();
         SimpleMatrix rest = new SimpleMatrix(n, n);
         for (int i = 0; i < n; i++) {
             for (int j = i % 2; j < n; j += 2) {
-                double far = apart.applyAsDouble(i / 2, j / 2) / SHORTENED_OVER_MM;
+                double far = apart(sight, i / 2, j / 2) / SHORTENED_OVER_MM;
                 rest.set(
                         i,
                         j,
@@ -83,17 +102,11 @@ record BendGuess(
                                 + (i == j ? sight.noise().get(i) : 0));
             }
         }
-        SimpleMatrix model = sight.moves().concatColumns(sight.parallax());
-        SimpleMatrix seen = model.mult(before).mult(model.transpose()).plus(rest);
-        SimpleMatrix triangle = triangle(seen);
-        SimpleMatrix inverse = seen.invert();
-        double logs = 0;
-        for (int i = 0; i < n; i++) {
-            logs += Math.log(triangle.get(i, i));
-        }
-        double fit = sight.off().transpose().mult(inverse).mult(sight.off()).get(0);
-        double usual = heightMm == HEIGHTS_MM[0] ? FLAT : 0;
-        return new BendGuess(sight, before, rest, model, inverse, usual - 0.5 * fit - logs);
+        return rest;
+    }
+
+    private static double apart(SheetSight sight, int one, int other) {
+        return sight.places().get(one).to(sight.places().get(other));
     }
 
     /**

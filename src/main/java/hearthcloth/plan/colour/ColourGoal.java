@@ -19,6 +19,7 @@ public final class ColourGoal {
     private final Contrast contrast;
     private final Optional<Wish.Tied> gift;
     private final Map<Size, Optional<Visible>> ties = new LinkedHashMap<>();
+    private final Map<Size, Optional<Visible>> falls = new LinkedHashMap<>();
 
     private ColourGoal(Contrast contrast, Optional<Wish.Tied> gift) {
         this.contrast = contrast;
@@ -44,12 +45,18 @@ public final class ColourGoal {
         return other == contrast ? this : new ColourGoal(other, gift);
     }
 
-    /** What shows of a cloth of this size once tied; empty where there is no gift or it does not fit. */
+    /** What shows of a cloth of this size once tied, its spare corners tucked in; empty where there is no gift or it does not fit. */
     public Optional<Visible> tied(Size cloth) {
         return gift.flatMap(wish -> ties.computeIfAbsent(cloth, size -> {
             Fit fit = wish.tie().fit(wish.gift(), size, wish.tail().usual(), wish.placing());
             return fit.holds() ? Optional.of(Visible.of(TiedFold.of(fit))) : Optional.empty();
         }));
+    }
+
+    /** The same with the spare corners outside; what shows tucked in, where the tie leaves none. */
+    public Optional<Visible> falling(Size cloth) {
+        return falls.computeIfAbsent(cloth, size -> tied(size)
+                .map(tucked -> TiedFold.asItFalls(tucked.fold()).map(Visible::of).orElse(tucked)));
     }
 
     EdgeBill bill(FabricDifferences front, Size cloth) {

@@ -26,10 +26,15 @@ public final class TiedColours {
 
     private TiedColours() {}
 
-    /** What its colours do where they show, in a sentence; empty where hardly an edge shows. */
+    /**
+     * What its colours do where they show, in a sentence, as far as it is another than on the flat front; empty where it is the
+     * same, or where hardly an edge shows.
+     */
     public static Sentence sentence(Cloth cloth, List<Fabric> fabrics, Visible visible) {
         ColourFigures figures = figures(cloth, new FabricDifferences(fabrics), visible);
-        List<Sentence> parts = figures.parts();
+        List<Sentence> flat = ColourFigures.of(cloth, fabrics).parts();
+        List<Sentence> parts =
+                figures.parts().stream().filter(part -> !flat.contains(part)).toList();
         boolean isLittle = figures.hearth().edgeMm() + figures.neighbours().edgeMm() < WORTH;
         return parts.isEmpty() || isLittle
                 ? Sentence.none()

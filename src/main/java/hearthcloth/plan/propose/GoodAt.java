@@ -25,13 +25,31 @@ public final class GoodAt {
         return compared ? PlanningSentences.goodAlone(part.with().get(0)) : part;
     }
 
-    /** The first reason to give: what shows once tied, where that was wished; else the first sentence. */
+    /** The first reason to give: what shows once tied, where that was wished; else what sets it apart from the others. */
     public static Sentence reason(Sentence goodAt) {
         Argument none = Argument.text("");
         List<Sentence> parts = goodAt.parts();
         return parts.stream()
-                .filter(part -> part.isLike(PlanningSentences.colourOutside(none, none)))
+                .filter(part -> part.isLike(PlanningSentences.colourOutside(none, none))
+                        || part.isLike(PlanningSentences.colourOutsideAlways(none, none, none))
+                        || part.isLike(PlanningSentences.colourOutsideRange(none, none, none)))
                 .findFirst()
-                .orElse(parts.get(0));
+                .orElse(decisive(parts.get(0)));
+    }
+
+    /**
+     * What this one has and others have not; that no bar needs a join stands among its figures. Where that is all there is to
+     * say, what its plan of colour is.
+     */
+    private static Sentence decisive(Sentence part) {
+        Argument none = Argument.text("");
+        if (!part.isLike(PlanningSentences.good(none, none)) || !(part.with().get(1) instanceof Argument.Row points)) {
+            return part;
+        }
+        List<Argument> apart = points.parts().stream()
+                .filter(point -> !(point instanceof Sentence told && told.isLike(PlanningSentences.pointNoJoin())))
+                .toList();
+        return PlanningSentences.goodAlone(
+                apart.isEmpty() ? part.with().get(0) : Argument.capital(new Argument.Row(points.joined(), apart)));
     }
 }

@@ -36,6 +36,9 @@ final class TrialColours {
     /** The share of cuts that the first may have more than the fewest, if its hearth then stands out. */
     private static final double MORE_CUTS = 0.1;
 
+    /** Twenty cuts count like a metre of edge that is amiss, as in {@link #byEye}. */
+    private static final double MM_A_CUT = 50;
+
     /** The least share of its edge at which a hearth is seen (ours: docs/sources.md#colour-figures). */
     private static final double SEEN = 0.8;
 
@@ -67,7 +70,7 @@ final class TrialColours {
     /**
      * The same trials with the one first that most makers would take: of those with as few joins as the best, the
      * hearth as much in the middle and hardly more cuts, the one whose hearth stands out most and whose colours have
-     * least amiss.
+     * least amiss. Where none of these has a hearth that stands out all round, one that has may take more cuts.
      */
     static List<DraftTrial> bestFirst(List<DraftTrial> sorted, ColourGoal goal) {
         if (sorted.isEmpty()) {
@@ -77,10 +80,17 @@ final class TrialColours {
         List<DraftTrial> able = sorted.stream()
                 .filter(trial -> trial.figures().joins() == best.figures().joins()
                         && trial.isOffCentre() == best.isOffCentre()
-                        && isAsLarge(trial, best)
-                        && trial.figures().cuts() <= mostCuts(best))
+                        && isAsLarge(trial, best))
                 .toList();
-        DraftTrial first = sorted(able, trial -> amissMm(trial, goal)).get(0);
+        List<DraftTrial> quick = able.stream()
+                .filter(trial -> trial.figures().cuts() <= mostCuts(best))
+                .toList();
+        List<DraftTrial> whole =
+                able.stream().filter(TrialColours::isWhollySeen).toList();
+        DraftTrial first = whole.isEmpty() || quick.stream().anyMatch(TrialColours::isWhollySeen)
+                ? sorted(quick, trial -> amissMm(trial, goal)).get(0)
+                : sorted(whole, trial -> amissMm(trial, goal) + trial.figures().cuts() * MM_A_CUT)
+                        .get(0);
         List<DraftTrial> all = new ArrayList<>(sorted);
         all.remove(first);
         all.add(0, first);
@@ -119,6 +129,10 @@ final class TrialColours {
     /** Whether most of the hearth's edge stands out. */
     static boolean isSeen(DraftTrial trial) {
         return figures(trial).hearth().standsOut() >= SEEN;
+    }
+
+    private static boolean isWhollySeen(DraftTrial trial) {
+        return figures(trial).hearth().standsOut() > 0.999;
     }
 
     private static double unwantedMm(DraftTrial trial, ColourGoal goal) {

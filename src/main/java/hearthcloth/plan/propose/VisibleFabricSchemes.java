@@ -4,6 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
+import hearthcloth.measure.Size;
 import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
@@ -15,7 +16,7 @@ import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.fold.Visible;
-import hearthcloth.wrap.tying.WhatShows;
+import hearthcloth.wrap.tying.Between;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -65,27 +66,55 @@ final class VisibleFabricSchemes {
                 .thenComparing(DraftTrial.BEST);
     }
 
-    /** The share, from 0 to 1, of what is seen that is of the fabric; 0 where the cloth does not tie the gift. */
+    /**
+     * The share, from 0 to 1, of what is seen that is of the fabric, however the spare corners lie; 0 where the cloth does
+     * not tie the gift.
+     */
     double score(Cloth cloth) {
-        return goal.tied(cloth.finished())
-                .map(visible -> WhatShows.score(cloth, visible, fabric.name()))
-                .orElse(0.0);
+        return between(cloth).least();
+    }
+
+    /** Between what that share lies. */
+    Between between(Cloth cloth) {
+        Size size = cloth.finished();
+        return Between.of(share(cloth, goal.tied(size)), share(cloth, goal.falling(size)));
+    }
+
+    private double share(Cloth cloth, Optional<Visible> visible) {
+        double all = 0;
+        double own = 0;
+        for (Laid laid : visible.isEmpty() ? List.<Laid>of() : cloth.laid()) {
+            double seen = visible.get().seen(laid.at());
+            all += seen;
+            own += laid.patch().fabric().equals(fabric.name()) ? seen : 0;
+        }
+        return all == 0 ? 0 : own / all;
     }
 
     /** How much of the fabric is seen, as a sentence for the maker. */
     Sentence sentence(Cloth cloth) {
-        return PlanningSentences.colourOutside(
-                Argument.text(fabric.name()), Argument.percent(Math.round(100 * score(cloth))));
+        Between share = between(cloth);
+        Argument name = Argument.text(fabric.name());
+        Argument least = Argument.percent(Math.round(100 * share.least()));
+        Argument most = Argument.percent(Math.round(100 * share.most()));
+        if (share.isOne()) {
+            return PlanningSentences.colourOutside(name, most);
+        }
+        return share.isAlways()
+                ? PlanningSentences.colourOutsideAlways(name, least, most)
+                : PlanningSentences.colourOutsideRange(name, least, most);
     }
 
     /** The draft with the fabric brought to the outside, in one or two ways; none where nothing can be changed. */
     List<Draft> brought(Draft draft) {
-        Optional<Visible> visible = goal.tied(draft.shape().finished());
-        if (visible.isEmpty()) {
+        Size size = draft.shape().finished();
+        Optional<Visible> tucked = goal.tied(size);
+        Optional<Visible> falling = goal.falling(size);
+        if (tucked.isEmpty() || falling.isEmpty()) {
             return List.of();
         }
         Map<String, Double> seen = looks.computeIfAbsent(
-                draft.shape().layout(), layout -> seen(draft.design().whole(), visible.get()));
+                draft.shape().layout(), layout -> seen(draft.design().whole(), tucked.get(), falling.get()));
         Set<Draft> drafts = new LinkedHashSet<>();
         for (double share : SHARES) {
             Scheme scheme = brought(draft, seen, share * supply.area(fabric));
@@ -98,11 +127,11 @@ final class VisibleFabricSchemes {
         return List.copyOf(drafts);
     }
 
-    /** Square millimetres seen of each patch of a cloth whose bars are in one piece. */
-    private static Map<String, Double> seen(Cloth whole, Visible visible) {
+    /** Square millimetres seen of each patch of a cloth whose bars are in one piece, however the spare corners lie. */
+    private static Map<String, Double> seen(Cloth whole, Visible tucked, Visible falling) {
         Map<String, Double> seen = new LinkedHashMap<>();
         for (Laid laid : whole.laid()) {
-            seen.put(laid.patch().place().id(), visible.seen(laid.at()));
+            seen.put(laid.patch().place().id(), Math.min(tucked.seen(laid.at()), falling.seen(laid.at())));
         }
         return seen;
     }

@@ -157,6 +157,25 @@ final class RemainingWork {
     /** The whole cloth again, with the bars that {@code found} cuts anew. */
     RemainingPlan.Resewn composed(Plan found) {
         Map<String, String> names = new LinkedHashMap<>();
+        List<List<Layout.Part>> parts = parts(found, names);
+        Patch hearth = resewing.parts("hearth").get(0);
+        Cloth cloth = new Cloth(after.layout().sewn(hearth.fabric(), hearth.showing(), parts), after.making());
+        List<PieceCut> cuts = new ArrayList<>();
+        strip.ifPresent(one -> cuts.add(one.from()));
+        found.cuts().stream()
+                .filter(cut -> !standIns.containsKey(cut.piece().fabric().name()))
+                .map(cut -> new PieceCut(cut.piece(), renamed(cut.tree(), names)))
+                .forEach(cuts::add);
+        List<PieceCut> all = new ArrayList<>(past(cloth, cuts));
+        all.addAll(cuts);
+        Bound bound = new Bound(found.bound().joins() + joinsMore(cloth, found), 0);
+        Plan before = resewing.before();
+        Plan plan = new Plan(before.story(), cloth, before.rules(), all, bound).checked();
+        return new RemainingPlan.Resewn(plan, cuts, List.copyOf(freed.values()));
+    }
+
+    /** The parts of every bar: sewn, as they are, or as they were found anew. */
+    private List<List<Layout.Part>> parts(Plan found, Map<String, String> names) {
         List<List<Layout.Part>> parts = new ArrayList<>();
         List<Layout.Slot> foundSlots = design.layout().slots();
         for (int i = 0; i < slots.size(); i++) {
@@ -170,26 +189,15 @@ final class RemainingWork {
                 parts.add(anew(found, foundSlots.get(i - bars()).place(), place, names));
             }
         }
-        Patch hearth = resewing.parts("hearth").get(0);
-        Cloth cloth = new Cloth(after.layout().sewn(hearth.fabric(), hearth.showing(), parts), after.making());
-        List<PieceCut> cuts = new ArrayList<>();
-        strip.ifPresent(one -> cuts.add(one.from()));
-        found.cuts().stream()
-                .filter(cut -> !standIns.containsKey(cut.piece().fabric().name()))
-                .map(cut -> new PieceCut(cut.piece(), renamed(cut.tree(), names)))
-                .forEach(cuts::add);
-        List<PieceCut> all = new ArrayList<>(past(cloth, cuts));
-        all.addAll(cuts);
-        int joins = cloth.steps().stream()
-                        .mapToInt(step -> step.joinedBar().isPresent() ? 1 : 0)
-                        .sum()
-                - found.figures().joins()
-                // The strip is her choice, not what the fabric asks for.
-                - (strip.isPresent() ? 1 : 0);
-        Bound bound = new Bound(found.bound().joins() + joins, 0);
-        Plan before = resewing.before();
-        Plan plan = new Plan(before.story(), cloth, before.rules(), all, bound).checked();
-        return new RemainingPlan.Resewn(plan, cuts, List.copyOf(freed.values()));
+        return parts;
+    }
+
+    /** How many joins the whole has that were not looked for; the strip is her choice, not what the fabric asks for. */
+    private int joinsMore(Cloth cloth, Plan found) {
+        long joined = cloth.steps().stream()
+                .filter(step -> step.joinedBar().isPresent())
+                .count();
+        return (int) joined - found.figures().joins() - (strip.isPresent() ? 1 : 0);
     }
 
     /** The parts that {@code found} has for a bar, and the names of its patches in the whole cloth. */

@@ -69,6 +69,16 @@ final class ArchiveUnpacking {
         if (stays.pieces().size() + archive.pieces().size() > StashFile.MOST_PIECES) {
             throw new StoreException(StoringSentences.archivePass(Argument.number(StashFile.MOST_PIECES)));
         }
+        List<Piece> come = come(stays, there);
+        List<Piece> gone = instead ? there.pieces() : List.of();
+        if (!gone.equals(come)) {
+            store.stash().edit(new StashEdit(label, gone, come));
+        }
+        aside(come);
+    }
+
+    /** The pieces that come, with numbers that none of those which stay has; of a fabric that stays, as it is there. */
+    private List<Piece> come(Stash stays, Stash there) {
         Map<String, Fabric> known =
                 stays.fabrics().stream().collect(Collectors.toMap(Fabric::name, fabric -> fabric, (one, other) -> one));
         Set<String> taken = stays.pieces().stream().map(Piece::id).collect(Collectors.toSet());
@@ -90,11 +100,7 @@ final class ArchiveUnpacking {
             came(piece, now);
             come.add(now);
         }
-        List<Piece> gone = instead ? there.pieces() : List.of();
-        if (!gone.equals(come)) {
-            store.stash().edit(new StashEdit(label, gone, come));
-        }
-        aside(come);
+        return come;
     }
 
     /** Sets aside what is set aside in the archive, and nothing else of what came. */

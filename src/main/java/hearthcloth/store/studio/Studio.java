@@ -70,6 +70,25 @@ public final class Studio implements AutoCloseable {
      *     Hearthcloth
      */
     public static Studio open(StudioAddress address, Clock clock) {
+        HikariDataSource pool;
+        try {
+            pool = new HikariDataSource(config(address));
+        } catch (PoolInitializationException e) {
+            throw DatabaseTroubles.told(e, StoringSentences.studio(Argument.text(address.toString()), "OPEN"));
+        }
+        try {
+            bring(pool, COMMON, Optional.empty());
+            for (String schema : inTurn(pool, OwnRole::schemas)) {
+                inTurn(pool, turn -> OwnRole.given(turn, schema));
+            }
+            return new Studio(pool, clock);
+        } catch (StoreException e) {
+            pool.close();
+            throw e;
+        }
+    }
+
+    private static HikariConfig config(StudioAddress address) {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl(address.jdbc());
         address.user().ifPresent(config::setUsername);
@@ -84,22 +103,7 @@ public final class Studio implements AutoCloseable {
         config.addDataSourceProperty("tcpKeepAlive", "true");
         config.addDataSourceProperty("connectTimeout", "2");
         config.addDataSourceProperty("socketTimeout", String.valueOf(LONGEST_MS / 1_000));
-        HikariDataSource pool;
-        try {
-            pool = new HikariDataSource(config);
-        } catch (PoolInitializationException e) {
-            throw DatabaseTroubles.told(e, StoringSentences.studio(Argument.text(address.toString()), "OPEN"));
-        }
-        try {
-            bring(pool, COMMON, Optional.empty());
-            for (String schema : inTurn(pool, OwnRole::schemas)) {
-                inTurn(pool, turn -> OwnRole.given(turn, schema));
-            }
-            return new Studio(pool, clock);
-        } catch (StoreException e) {
-            pool.close();
-            throw e;
-        }
+        return config;
     }
 
     /** What is done with a connection while no other workroom does the like. */

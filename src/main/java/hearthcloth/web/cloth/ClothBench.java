@@ -1,15 +1,18 @@
 package hearthcloth.web.cloth;
 
+import gg.jte.Content;
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.ColourVision;
 import hearthcloth.plan.colour.ColourWords;
 import hearthcloth.stash.Fabric;
+import hearthcloth.web.kit.HeldPart;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.words.Language;
 import hearthcloth.words.designing.DesigningWords;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
@@ -31,8 +34,10 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
      * @param warnings what has become of the pieces it counts on, a sentence each
      * @param figures in few words, and what they were before the last change
      * @param token proves that a form came from one of our own pages
+     * @param held the marks of the sections that the page which asks has already
      */
-    public record Told(String said, List<String> warnings, List<ClothFigures.Figure> figures, String token) {}
+    public record Told(
+            String said, List<String> warnings, List<ClothFigures.Figure> figures, String token, Set<String> held) {}
 
     /** A way of looking at a cloth. */
     public enum Look {
@@ -125,6 +130,11 @@ public record ClothBench(ClothView cloth, Look look, TiedStage tied, History his
                 : words.eyesTold(
                         colours.substring(0, 1).toLowerCase(Locale.ROOT) + colours.substring(1),
                         words.eyes(look.name()));
+    }
+
+    /** A section that is sent only to who does not have it. */
+    public HeldPart held(String of, Content content) {
+        return HeldPart.of(of, told.held(), content);
     }
 
     public String token() {

@@ -11,6 +11,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.gift.Wished;
 import hearthcloth.web.kit.ExampleMark;
+import hearthcloth.web.kit.HeldPart;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
@@ -117,7 +118,8 @@ public final class ClothPage {
                         part ? said : "",
                         warnings(view.saved()),
                         view.all().inShort(before.map(ClothView::all)),
-                        room.token()));
+                        room.token(),
+                        HeldPart.by(context)));
         room.show(
                 context,
                 part ? bench : new View(room.frame(context, view.saved().name(), "Cloth"), bench));

@@ -55,6 +55,9 @@ public final class GalleryPage {
 
     private static final int PROPOSALS = 8;
 
+    /** So long a page waits for a first look to end, which it mostly does: cards on the page come sooner than any asked for. */
+    private static final long FIRST_WITHIN_MS = 60;
+
     /** Where an order is wished, more is looked at, so that there is something to put in it. */
     private static final int WITH_ORDER = 12;
 
@@ -131,6 +134,7 @@ public final class GalleryPage {
         WishForm form = WishForm.of(store());
         Usual usual = usual();
         String trouble = stash.pieces().isEmpty() ? "" : begun(stash, wished, lean, usual);
+        searches.of(store()).ifPresent(search -> search.await(FIRST_WITHIN_MS));
         Swatches swatches = new Swatches(free.fabrics(), store().swatches().across());
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
@@ -331,11 +335,12 @@ public final class GalleryPage {
                 .anyMatch(cut -> ExampleMark.isOn(cut.piece().id()));
         String id = NewCloth.id(example);
         boolean free = plan.cloth().isFree();
-        Map<String, Plan> all = search.orElseThrow().plans();
+        Map<String, Plan> found = search.orElseThrow().plans();
+        // The first card of a search is replaced while it looks on; taken then, it keeps the name she saw.
+        Map<String, Plan> all = found.containsKey(name) ? found : Map.of(name, plan);
         int place = List.copyOf(all.keySet()).indexOf(name);
-        String title = place < 0
-                ? plan.story().title().in(room.settings().voice())
-                : ProposalNames.of(all, names(), room.settings().voice()).get(place);
+        String title =
+                ProposalNames.of(all, names(), room.settings().voice()).get(place);
         store().cloths()
                 .keep(
                         id,

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 
@@ -36,6 +38,7 @@ final class ProposalSearch {
     private volatile boolean failed;
     private volatile List<Plan> alone = List.of();
     private final Map<String, String> tied = new ConcurrentHashMap<>();
+    private final CountDownLatch looked = new CountDownLatch(1);
 
     /**
      * What is asked.
@@ -71,6 +74,16 @@ final class ProposalSearch {
         } finally {
             // Whatever ends it, nobody goes on asking for what no one looks for.
             running = false;
+            looked.countDown();
+        }
+    }
+
+    /** Waits until the first look has ended, but not longer than this. */
+    void await(long milliseconds) {
+        try {
+            looked.await(milliseconds, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -119,6 +132,7 @@ final class ProposalSearch {
             outcome = Optional.of(next);
         }
         first = false;
+        looked.countDown();
     }
 
     void stop() {

@@ -142,6 +142,18 @@ public final class GiftDrawing {
     /** With the shoulder and the mouth that the reckoning takes for a bottle. */
     private void bottle(double x, double foot, double r, double h) {
         double neck = r * 0.4;
+        double top = foot - h;
+        glass(x, foot, r, h);
+        ink.line(
+                "M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f",
+                x - neck, top + h * 0.06, neck, neck * 0.36, x + neck, top + h * 0.06);
+        ink.line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - r, foot - h * 0.42, r, r * 0.18, x + r, foot - h * 0.42);
+        ink.line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - r, foot - h * 0.14, r, r * 0.18, x + r, foot - h * 0.14);
+    }
+
+    /** The outline of a bottle. */
+    private void glass(double x, double foot, double r, double h) {
+        double neck = r * 0.4;
         double shoulder = foot - h * 19 / 30;
         double top = foot - h;
         ink.append(String.format(
@@ -174,11 +186,6 @@ public final class GiftDrawing {
                 r * 0.18,
                 x - r,
                 foot));
-        ink.line(
-                "M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f",
-                x - neck, top + h * 0.06, neck, neck * 0.36, x + neck, top + h * 0.06);
-        ink.line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - r, foot - h * 0.42, r, r * 0.18, x + r, foot - h * 0.42);
-        ink.line("M%.1f %.1fA%.1f %.1f 0 0 0 %.1f %.1f", x - r, foot - h * 0.14, r, r * 0.18, x + r, foot - h * 0.14);
     }
 
     private void ball(double r, double x, double y, boolean marked) {
@@ -223,16 +230,7 @@ public final class GiftDrawing {
                 up + dy - ny,
                 left - nx,
                 up - ny));
-        ink.append(String.format(
-                Locale.ROOT,
-                "<ellipse class=\"top\" cx=\"%.1f\" cy=\"%.1f\" rx=\"%.1f\" ry=\"%.1f\" transform=\"rotate(18 %.1f"
-                        + " %.1f)\"/>",
-                left,
-                up,
-                r * 0.55,
-                r,
-                left,
-                up));
+        end(left, up, r);
         ink.line(
                 "M%.1f %.1fq%.1f %.1f %.1f %.1fq%.1f %.1f %.1f %.1f",
                 left, up, r * 0.3, -r * 0.4, r * 0.05, -r * 0.55, -r * 0.4, r * 0.1, -r * 0.25, r * 0.75);
@@ -240,5 +238,19 @@ public final class GiftDrawing {
             ink.measure(left - r * 0.6 - 16, up - r, left - r * 0.6 - 16, up + r);
             ink.measure(left + nx, up + ny + 18, left + dx + nx, up + dy + ny + 18);
         }
+    }
+
+    /** The end of a roll, as one looks at it. */
+    private void end(double x, double y, double r) {
+        ink.append(String.format(
+                Locale.ROOT,
+                "<ellipse class=\"top\" cx=\"%.1f\" cy=\"%.1f\" rx=\"%.1f\" ry=\"%.1f\" transform=\"rotate(18 %.1f"
+                        + " %.1f)\"/>",
+                x,
+                y,
+                r * 0.55,
+                r,
+                x,
+                y));
     }
 }

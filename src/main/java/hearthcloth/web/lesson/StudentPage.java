@@ -181,16 +181,18 @@ public final class StudentPage {
             context.redirect(IN, HttpStatus.SEE_OTHER);
             return;
         }
-        Workplace place = place(student.get());
-        Guideline.Told told = idea.get().told();
-        room.show(
-                context,
-                new View(
+        room.show(context, view(student.get(), idea.get()));
+    }
+
+    private View view(ClassDoor.Student student, Guideline idea) {
+        Workplace place = place(student);
+        Guideline.Told told = idea.told();
+        return new View(
                         new Shell(
                                 language(),
                                 words(),
-                                student.get().token(),
-                                student.get().name(),
+                                student.token(),
+                                student.name(),
                                 place.found().stage()),
                         new Idea(
                                 told.name(),
@@ -199,9 +201,9 @@ public final class StudentPage {
                                         .lines()
                                         .filter(line -> !line.isBlank())
                                         .toList(),
-                                GuidelineWords.of(idea.get()).stream()
+                                GuidelineWords.of(idea).stream()
                                         .map(rule -> rule.in(Voice.of(
-                                                language(), idea.get().told().ruler())))
+                                                language(), idea.told().ruler())))
                                         .toList()),
                         new Form(
                                 place.written().heap(),
@@ -211,7 +213,7 @@ public final class StudentPage {
                                         .map(one -> one.in(Voice.of(language(), ruler(place))))
                                         .toList()),
                         place.cloth().map(near -> cloth(place, near)),
-                        place.plan().map(plan -> grown(place, plan))));
+                        place.plan().map(plan -> grown(place, plan)));
     }
 
     private static Ruler ruler(Workplace place) {

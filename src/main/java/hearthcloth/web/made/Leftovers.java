@@ -64,21 +64,8 @@ record Leftovers(OffcutsLeft left) {
         StringBuilder svg = new StringBuilder();
         double x = 1;
         for (Piece piece : some) {
-            double wide = broad(piece) * scale;
-            double high = low(piece) * scale;
-            svg.append(String.format(
-                    Locale.ROOT,
-                    "<g transform=\"translate(%.1f %.1f) scale(%.4f)\"><title>%s</title><rect width=\"%.1f\""
-                            + " height=\"%.1f\" fill=\"%s\"/></g>",
-                    x,
-                    HIGH - high + 1,
-                    scale,
-                    escaped(FinishingWords.in(voice.language())
-                            .leftOne(piece.fabric().name(), voice.write(piece.size(), Rounding.DOWN))),
-                    broad(piece),
-                    low(piece),
-                    swatches.fill(piece.fabric())));
-            x += wide + GAP;
+            svg.append(one(piece, x, scale, swatches, voice));
+            x += broad(piece) * scale + GAP;
         }
         StringBuilder whole = new StringBuilder(String.format(
                 Locale.ROOT,
@@ -89,6 +76,22 @@ record Leftovers(OffcutsLeft left) {
                 HIGH + 2));
         swatches.tiles(whole);
         return whole.append(svg).append("</svg>").toString();
+    }
+
+    /** One of them, standing on the line, under its name. */
+    private static String one(Piece piece, double x, double scale, Swatches swatches, Voice voice) {
+        return String.format(
+                Locale.ROOT,
+                "<g transform=\"translate(%.1f %.1f) scale(%.4f)\"><title>%s</title><rect width=\"%.1f\""
+                        + " height=\"%.1f\" fill=\"%s\"/></g>",
+                x,
+                HIGH - low(piece) * scale + 1,
+                scale,
+                escaped(FinishingWords.in(voice.language())
+                        .leftOne(piece.fabric().name(), voice.write(piece.size(), Rounding.DOWN))),
+                broad(piece),
+                low(piece),
+                swatches.fill(piece.fabric()));
     }
 
     private static String escaped(String text) {

@@ -68,6 +68,10 @@ record CutSlip(PageContext room, SavedCloth cloth, Plan plan) {
             goOn(context, piece);
             return;
         }
+        planAgain(context, wrong, piece);
+    }
+
+    private void planAgain(Context context, String wrong, Piece piece) {
         PieceSpoiled.Outcome outcome = new PieceSpoiled(bench(), wrong, real(context, piece))
                 .planned(cloth.name(), TimeLimit.within(ANSWER_WITHIN_MS));
         SavedCloth now =

@@ -71,7 +71,10 @@ final class PartDrawing {
                     joint.beside() ? y : y + mm(height(joint.first())));
             return;
         }
-        ScrapPatch patch = (ScrapPatch) tree;
+        patch((ScrapPatch) tree, x, y);
+    }
+
+    private void patch(ScrapPatch patch, double x, double y) {
         Tap tap = taps.apply(patch.scrap());
         Fabric fabric = heap.pieces().get(patch.scrap()).fabric();
         String at = String.format(

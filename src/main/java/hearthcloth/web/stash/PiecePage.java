@@ -6,11 +6,9 @@ import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
-import hearthcloth.stash.Arrivals;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Lot;
 import hearthcloth.stash.Piece;
-import hearthcloth.stash.SpokenPieces;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.StashBook;
 import hearthcloth.store.StashEdit;
@@ -26,6 +24,7 @@ import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
 import hearthcloth.work.StashAtHand;
 import hearthcloth.work.deed.Deed;
+import hearthcloth.work.deed.PiecesChanged;
 import hearthcloth.work.deed.PiecesSplit;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -206,16 +205,12 @@ public final class PiecePage {
         String name = StashFields.name(PageContext.field(context, "fabric"), room.language());
         Piece.Washed washed = FormFields.choice(Piece.Washed.class, PageContext.field(context, "washed"))
                 .orElse(Piece.Washed.UNKNOWN);
-        Fabric fabric = new Arrivals(stash, 1)
-                .fabric(new SpokenPieces(name, size, 1, Optional.empty(), Optional.empty(), Optional.empty(), washed));
-        List<Piece> come = gone.stream()
-                .map(piece -> new Piece(piece.id(), fabric, size, washed, piece.row()))
-                .toList();
-        if (come.equals(gone)) {
+        Deed.Pieces changed = new PiecesChanged(gone, stash).to(name, size, washed);
+        if (changed.isNone()) {
             done(context, words().unchanged());
             return;
         }
-        edit(context, words()::deedChange, gone, come);
+        edit(context, words()::deedChange, gone, changed.come());
     }
 
     private Length length(Context context, String name) {

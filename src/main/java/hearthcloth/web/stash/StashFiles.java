@@ -9,6 +9,7 @@ import hearthcloth.web.kit.ErrorPages;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.Uploads;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.words.stashing.StashingWords;
 import io.javalin.http.Context;
 import java.nio.ByteBuffer;
@@ -53,19 +54,7 @@ final class StashFiles {
         StashFile.Reading reading =
                 StashFile.read(text, Optional.of(room.settings().bare()));
         if (reading instanceof StashFile.Faulty faulty) {
-            StashScreen.Draft draft = new StashScreen.Draft(
-                    "",
-                    StashHeard.nothing(room.language()),
-                    faulty.lines(SHOWN_PROBLEMS, room.settings().voice()));
-            new StashScreen(room)
-                    .show(
-                            context.status(422),
-                            StashView.of(
-                                    room.store(),
-                                    new StashAsked("", "", "", 1),
-                                    room.settings().voice()),
-                            draft,
-                            words.fileRefused());
+            refuse(context, faulty, words);
             return;
         }
         StashFile.Read read = (StashFile.Read) reading;
@@ -83,6 +72,14 @@ final class StashFiles {
             more.add(words.fileColumns());
         }
         PageContext.go(context, "/stash", said + (more.isEmpty() ? "" : " " + String.join(" ", more)));
+    }
+
+    private void refuse(Context context, StashFile.Faulty faulty, StashingWords words) {
+        Voice voice = room.settings().voice();
+        StashScreen.Draft draft = new StashScreen.Draft(
+                "", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS, voice));
+        StashView whole = StashView.of(room.store(), new StashAsked("", "", "", 1), voice);
+        new StashScreen(room).show(context.status(422), whole, draft, words.fileRefused());
     }
 
     private String text(byte[] bytes) {

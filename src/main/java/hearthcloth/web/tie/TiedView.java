@@ -14,9 +14,9 @@ import hearthcloth.words.speech.Voice;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tying.Between;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,14 +75,14 @@ public record TiedView(On on, TiedStage stage, List<Side> sides, Shows shows, Li
     /**
      * Where a fabric or a patch went, in whole per cent of it.
      *
-     * @param of of all that is seen, the share that is this
+     * @param of of all that is seen, the share that is this, or between what it lies: {@code 70–89}
      * @param from the sides it is seen from
      */
     public record Row(
             String name,
             String fabric,
             String colour,
-            long of,
+            String of,
             long top,
             long sides,
             long under,
@@ -165,10 +165,7 @@ public record TiedView(On on, TiedStage stage, List<Side> sides, Shows shows, Li
 
     /** What shows most, for the strip under the picture. */
     public List<Row> most() {
-        return shows.fabrics().stream()
-                .sorted(Comparator.comparingLong(Row::of).reversed())
-                .limit(MOST)
-                .toList();
+        return shows.fabrics().stream().limit(MOST).toList();
     }
 
     private static final int MOST = 4;
@@ -207,7 +204,6 @@ public record TiedView(On on, TiedStage stage, List<Side> sides, Shows shows, Li
         for (Fabric fabric : plan.fabrics()) {
             colours.put(fabric.name(), fabric.colour().hex());
         }
-        double seen = shows.seenMm2();
         List<String> sentences = new ArrayList<>(shows.sentences(voice));
         if (!plan.cloth().isFree()) {
             Stream.of(TiedColours.sentence(plan.cloth(), plan.fabrics(), gift.visible()))
@@ -217,14 +213,14 @@ public record TiedView(On on, TiedStage stage, List<Side> sides, Shows shows, Li
         return new Shows(
                 sentences,
                 shows.fabrics().stream()
-                        .map(row -> row(row, colours, seen, voice))
+                        .map(row -> row(row, shows.between(row.fabric()), colours, voice))
                         .toList(),
                 shows.patches().stream()
-                        .map(row -> row(row, colours, seen, voice))
+                        .map(row -> row(row, shows.betweenOfPatch(row.name()), colours, voice))
                         .toList());
     }
 
-    private static Row row(WhatShows.Seen seen, Map<String, String> colours, double all, Voice voice) {
+    private static Row row(WhatShows.Seen seen, Between of, Map<String, String> colours, Voice voice) {
         Visible.Shares shares = seen.shares();
         double whole = shares.total();
         WrappingWords words = WrappingWords.in(voice.language());
@@ -234,7 +230,7 @@ public record TiedView(On on, TiedStage stage, List<Side> sides, Shows shows, Li
                 seen.name(),
                 seen.fabric(),
                 colours.getOrDefault(seen.fabric(), NO_COLOUR),
-                percent(shares.sides() + shares.top(), all),
+                of.words(),
                 percent(shares.top(), whole),
                 percent(shares.sides(), whole),
                 percent(shares.underneath(), whole),

@@ -167,7 +167,7 @@ public interface ChoosingWords {
 
     String nameNumber(String n, String title);
 
-    String nameRound(String fabric, String title);
+    String nameOf(String hearth, String most, String scheme);
 
     String nameSeams(int n, String title);
 

@@ -379,8 +379,8 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
-    public String nameRound(String fabric, String title) {
-        return title + " round " + fabric;
+    public String nameOf(String hearth, String most, String scheme) {
+        return (scheme.equals("HALVES") ? "" + hearth + ", half light, half dark" : scheme.equals("ROUNDS") ? "Rings round " + hearth : scheme.equals("TURNS") ? "Light and dark round " + hearth : scheme.equals("FIELD") ? "" + hearth + " in a field of " + most : scheme.equals("SPIRAL") ? "A spiral from " + hearth : scheme.equals("SCATTERED") ? "" + hearth + " among many" : scheme.equals("GRADED") ? "" + hearth + " into the dusk" : scheme.equals("FRAMES") ? "" + hearth + " in frames of " + most : scheme.equals("ACCENT") ? "" + hearth + " and one bright scrap" : scheme.equals("OUTWARDS") ? "" + hearth + " at heart, best side out" : "" + most + " round " + hearth);
     }
 
     @Override

@@ -379,8 +379,8 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
-    public String nameRound(String fabric, String title) {
-        return title + " autour de " + fabric;
+    public String nameOf(String hearth, String most, String scheme) {
+        return (scheme.equals("HALVES") ? "" + hearth + ", mi-clair, mi-foncé" : scheme.equals("ROUNDS") ? "Anneaux autour de " + hearth : scheme.equals("TURNS") ? "Clair et foncé autour de " + hearth : scheme.equals("FIELD") ? "" + hearth + " dans un champ de " + most : scheme.equals("SPIRAL") ? "Une spirale depuis " + hearth : scheme.equals("SCATTERED") ? "" + hearth + " parmi tant d’autres" : scheme.equals("GRADED") ? "" + hearth + " vers le crépuscule" : scheme.equals("FRAMES") ? "" + hearth + " dans des cadres de " + most : scheme.equals("ACCENT") ? "" + hearth + " et une chute vive" : scheme.equals("OUTWARDS") ? "" + hearth + " au cœur, le plus beau dehors" : "" + most + " autour de " + hearth);
     }
 
     @Override

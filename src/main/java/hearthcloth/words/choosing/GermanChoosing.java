@@ -379,8 +379,8 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
-    public String nameRound(String fabric, String title) {
-        return title + " um " + fabric;
+    public String nameOf(String hearth, String most, String scheme) {
+        return (scheme.equals("HALVES") ? "" + hearth + ", halb hell, halb dunkel" : scheme.equals("ROUNDS") ? "Ringe um " + hearth : scheme.equals("TURNS") ? "Hell und Dunkel um " + hearth : scheme.equals("FIELD") ? "" + hearth + " in einem Feld aus " + most : scheme.equals("SPIRAL") ? "Spirale aus " + hearth : scheme.equals("SCATTERED") ? "" + hearth + " unter vielen" : scheme.equals("GRADED") ? "" + hearth + " in die Dämmerung" : scheme.equals("FRAMES") ? "" + hearth + " in Rahmen aus " + most : scheme.equals("ACCENT") ? "" + hearth + " und ein leuchtender Rest" : scheme.equals("OUTWARDS") ? "" + hearth + " im Herzen, die beste Seite außen" : "" + most + " um " + hearth);
     }
 
     @Override

@@ -379,8 +379,8 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
-    public String nameRound(String fabric, String title) {
-        return title + "、中心は" + fabric;
+    public String nameOf(String hearth, String most, String scheme) {
+        return (scheme.equals("HALVES") ? "" + hearth + "、明るい半分と暗い半分" : scheme.equals("ROUNDS") ? "" + hearth + "をめぐる輪" : scheme.equals("TURNS") ? "" + hearth + "をめぐる明と暗" : scheme.equals("FIELD") ? "" + most + "の地に" + hearth : scheme.equals("SPIRAL") ? "" + hearth + "からのうずまき" : scheme.equals("SCATTERED") ? "いろいろな布の中の" + hearth : scheme.equals("GRADED") ? "" + hearth + "から夕暮れへ" : scheme.equals("FRAMES") ? "" + most + "の枠に" + hearth : scheme.equals("ACCENT") ? "" + hearth + "と明るいはぎれ一つ" : scheme.equals("OUTWARDS") ? "" + hearth + "を中心に、よい面を外に" : "" + hearth + "を囲む" + most);
     }
 
     @Override

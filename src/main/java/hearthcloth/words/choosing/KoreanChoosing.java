@@ -381,8 +381,8 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
-    public String nameRound(String fabric, String title) {
-        return title + ", 가운데 " + fabric;
+    public String nameOf(String hearth, String most, String scheme) {
+        return (scheme.equals("HALVES") ? "" + hearth + ", 반은 밝고 반은 어둡게" : scheme.equals("ROUNDS") ? "" + hearth + " 둘레의 고리" : scheme.equals("TURNS") ? "" + hearth + " 둘레의 밝음과 어두움" : scheme.equals("FIELD") ? "" + most + " 바탕에 " + hearth : scheme.equals("SPIRAL") ? "" + hearth + "에서 시작하는 소용돌이" : scheme.equals("SCATTERED") ? "여러 천 사이의 " + hearth : scheme.equals("GRADED") ? "" + hearth + "에서 어스름으로" : scheme.equals("FRAMES") ? "" + most + " 테두리 속 " + hearth : scheme.equals("ACCENT") ? "" + hearth + " 그리고 밝은 자투리 하나" : scheme.equals("OUTWARDS") ? "" + hearth + " 둘레, 좋은 쪽을 밖으로" : "" + hearth + " 둘레의 " + most);
     }
 
     @Override

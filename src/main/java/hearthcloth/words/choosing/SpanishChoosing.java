@@ -379,8 +379,8 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
-    public String nameRound(String fabric, String title) {
-        return title + " alrededor de " + fabric;
+    public String nameOf(String hearth, String most, String scheme) {
+        return (scheme.equals("HALVES") ? "" + hearth + ", mitad claro, mitad oscuro" : scheme.equals("ROUNDS") ? "Anillos alrededor de " + hearth : scheme.equals("TURNS") ? "Claro y oscuro alrededor de " + hearth : scheme.equals("FIELD") ? "" + hearth + " en un campo de " + most : scheme.equals("SPIRAL") ? "Una espiral desde " + hearth : scheme.equals("SCATTERED") ? "" + hearth + " entre muchas telas" : scheme.equals("GRADED") ? "" + hearth + " hacia el anochecer" : scheme.equals("FRAMES") ? "" + hearth + " en marcos de " + most : scheme.equals("ACCENT") ? "" + hearth + " y un retal vivo" : scheme.equals("OUTWARDS") ? "" + hearth + " en el centro, lo mejor por fuera" : "" + most + " alrededor de " + hearth);
     }
 
     @Override

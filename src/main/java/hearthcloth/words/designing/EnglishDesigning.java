@@ -875,7 +875,7 @@ public final class EnglishDesigning implements DesigningWords {
 
     @Override
     public String shortLayers() {
-        return "layers at most";
+        return "layers";
     }
 
     @Override

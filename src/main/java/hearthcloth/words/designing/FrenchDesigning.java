@@ -875,7 +875,7 @@ public final class FrenchDesigning implements DesigningWords {
 
     @Override
     public String shortLayers() {
-        return "épaisseurs au plus";
+        return "épaisseurs";
     }
 
     @Override

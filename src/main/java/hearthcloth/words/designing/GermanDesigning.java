@@ -875,7 +875,7 @@ public final class GermanDesigning implements DesigningWords {
 
     @Override
     public String shortLayers() {
-        return "Lagen höchstens";
+        return "Lagen";
     }
 
     @Override

@@ -875,7 +875,7 @@ public final class JapaneseDesigning implements DesigningWords {
 
     @Override
     public String shortLayers() {
-        return "枚重ね（最大）";
+        return "枚重ね";
     }
 
     @Override

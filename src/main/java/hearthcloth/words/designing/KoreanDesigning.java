@@ -877,7 +877,7 @@ public final class KoreanDesigning implements DesigningWords {
 
     @Override
     public String shortLayers() {
-        return "겹(최대)";
+        return "겹";
     }
 
     @Override

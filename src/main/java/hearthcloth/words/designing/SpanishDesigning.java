@@ -875,7 +875,7 @@ public final class SpanishDesigning implements DesigningWords {
 
     @Override
     public String shortLayers() {
-        return "capas como mucho";
+        return "capas";
     }
 
     @Override

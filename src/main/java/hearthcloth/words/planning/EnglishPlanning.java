@@ -229,6 +229,16 @@ public final class EnglishPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourOutsideAlways(String fabric, String least, String most) {
+        return fabric + " shows however you tie it: " + least + " to " + most + " of what shows once tied.";
+    }
+
+    @Override
+    public String colourOutsideRange(String fabric, String least, String most) {
+        return fabric + ": " + least + " to " + most + " of what shows once tied, by how the spare corners lie.";
+    }
+
+    @Override
     public String colourPrice(int n) {
         return (n == 1 ? "One cut more than the least that was found, for its colours." : "" + n + " cuts more than the least that was found, for its colours.");
     }

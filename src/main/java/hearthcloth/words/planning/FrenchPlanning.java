@@ -229,6 +229,16 @@ public final class FrenchPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourOutsideAlways(String fabric, String least, String most) {
+        return fabric + " se voit quelle que soit la façon de nouer : de " + least + " à " + most + " de ce qui se voit une fois noué.";
+    }
+
+    @Override
+    public String colourOutsideRange(String fabric, String least, String most) {
+        return fabric + " : de " + least + " à " + most + " de ce qui se voit une fois noué, selon la position des coins libres.";
+    }
+
+    @Override
     public String colourPrice(int n) {
         return (n == 0 || n == 1 ? "Une coupe de plus que le minimum trouvé, pour ses couleurs." : "" + n + " coupes de plus que le minimum trouvé, pour ses couleurs.");
     }

@@ -229,6 +229,16 @@ public final class GermanPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourOutsideAlways(String fabric, String least, String most) {
+        return fabric + " ist zu sehen, wie Sie auch binden: " + least + " bis " + most + " von dem, was gebunden zu sehen ist.";
+    }
+
+    @Override
+    public String colourOutsideRange(String fabric, String least, String most) {
+        return fabric + ": " + least + " bis " + most + " von dem, was gebunden zu sehen ist, je nachdem, wie die freien Ecken liegen.";
+    }
+
+    @Override
     public String colourPrice(int n) {
         return (n == 1 ? "Ein Schnitt mehr als das gefundene Minimum, für seine Farben." : "" + n + " Schnitte mehr als das gefundene Minimum, für seine Farben.");
     }

@@ -229,6 +229,16 @@ public final class JapanesePlanning implements PlanningWords {
     }
 
     @Override
+    public String colourOutsideAlways(String fabric, String least, String most) {
+        return fabric + "：どう結んでも見えます。結んだとき見える部分の " + least + "〜" + most + "。";
+    }
+
+    @Override
+    public String colourOutsideRange(String fabric, String least, String most) {
+        return fabric + "：結んだとき見える部分の " + least + "〜" + most + "。余った角の収まり方で変わります。";
+    }
+
+    @Override
     public String colourPrice(int n) {
         return "配色のため、見つかった最少より裁断が " + n + " 回多くなります。";
     }

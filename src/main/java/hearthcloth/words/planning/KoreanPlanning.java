@@ -231,6 +231,16 @@ public final class KoreanPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourOutsideAlways(String fabric, String least, String most) {
+        return fabric + ": 어떻게 묶어도 보입니다. 묶었을 때 보이는 것의 " + least + "~" + most + ".";
+    }
+
+    @Override
+    public String colourOutsideRange(String fabric, String least, String most) {
+        return fabric + ": 묶었을 때 보이는 것의 " + least + "~" + most + ", 남는 모서리를 두는 방식에 따라 다릅니다.";
+    }
+
+    @Override
     public String colourPrice(int n) {
         return "색을 위해 찾은 것 가운데 가장 적은 것보다 " + n + "번 더 자릅니다.";
     }

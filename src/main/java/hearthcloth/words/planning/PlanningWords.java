@@ -93,6 +93,10 @@ public interface PlanningWords {
 
     String colourOutside(String fabric, String share);
 
+    String colourOutsideAlways(String fabric, String least, String most);
+
+    String colourOutsideRange(String fabric, String least, String most);
+
     String colourPrice(int n);
 
     String colourProven();

@@ -229,6 +229,16 @@ public final class SpanishPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourOutsideAlways(String fabric, String least, String most) {
+        return fabric + " se ve se ate como se ate: del " + least + " al " + most + " de lo que se ve una vez atado.";
+    }
+
+    @Override
+    public String colourOutsideRange(String fabric, String least, String most) {
+        return fabric + ": del " + least + " al " + most + " de lo que se ve una vez atado, según queden las esquinas sobrantes.";
+    }
+
+    @Override
     public String colourPrice(int n) {
         return (n == 1 ? "Un corte más que el mínimo encontrado, por sus colores." : "" + n + " cortes más que el mínimo encontrado, por sus colores.");
     }

@@ -191,6 +191,14 @@ public final class PlanningSentences implements Room {
         return new Sentence(ROOM, "colour.outside", fabric, share);
     }
 
+    public static Sentence colourOutsideAlways(Argument fabric, Argument least, Argument most) {
+        return new Sentence(ROOM, "colour.outsideAlways", fabric, least, most);
+    }
+
+    public static Sentence colourOutsideRange(Argument fabric, Argument least, Argument most) {
+        return new Sentence(ROOM, "colour.outsideRange", fabric, least, most);
+    }
+
     public static Sentence colourPrice(int n) {
         return new Sentence(ROOM, "colour.price", new Argument.Count(n));
     }
@@ -508,6 +516,8 @@ public final class PlanningSentences implements Room {
             case "colour.hearthSome" -> "t";
             case "colour.mixed" -> "c";
             case "colour.outside" -> "tt";
+            case "colour.outsideAlways" -> "ttt";
+            case "colour.outsideRange" -> "ttt";
             case "colour.price" -> "c";
             case "colour.proven" -> "";
             case "colour.same" -> "t";
@@ -627,6 +637,8 @@ public final class PlanningSentences implements Room {
             case "colour.hearthSome" -> words.colourHearthSome(sentence.text(0, voice));
             case "colour.mixed" -> words.colourMixed(sentence.count(0));
             case "colour.outside" -> words.colourOutside(sentence.text(0, voice), sentence.text(1, voice));
+            case "colour.outsideAlways" -> words.colourOutsideAlways(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
+            case "colour.outsideRange" -> words.colourOutsideRange(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "colour.price" -> words.colourPrice(sentence.count(0));
             case "colour.proven" -> words.colourProven();
             case "colour.same" -> words.colourSame(sentence.text(0, voice));

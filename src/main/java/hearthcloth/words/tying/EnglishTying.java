@@ -394,6 +394,11 @@ public final class EnglishTying implements TyingWords {
     }
 
     @Override
+    public String showsSpare() {
+        return "Where there are two figures, it depends on the four spare corners: tucked in under the flaps, or left outside as they fall.";
+    }
+
+    @Override
     public String tieName(String tie) {
         return (tie.equals("FOUR_CORNER") ? "four-corner tie" : tie.equals("EDGE_ALONG_EDGE") ? "four-corner tie, box square to the cloth" : tie.equals("ERRAND") ? "errand wrap" : tie.equals("FLAT") ? "flat wrap" : tie.equals("TWO_KNOT") ? "two-knot wrap" : tie.equals("ONE_BOTTLE") ? "one-bottle wrap" : tie.equals("TWO_BOTTLES") ? "two-bottle wrap" : tie.equals("ROUND") ? "round wrap" : tie.equals("BOOKS") ? "book wrap" : "roll wrap");
     }

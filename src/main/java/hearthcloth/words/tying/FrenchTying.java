@@ -394,6 +394,11 @@ public final class FrenchTying implements TyingWords {
     }
 
     @Override
+    public String showsSpare() {
+        return "Là où il y a deux chiffres, tout dépend des quatre coins libres : rentrés sous les rabats, ou laissés dehors comme ils tombent.";
+    }
+
+    @Override
     public String tieName(String tie) {
         return (tie.equals("FOUR_CORNER") ? "nouage à quatre coins" : tie.equals("EDGE_ALONG_EDGE") ? "nouage à quatre coins, boîte parallèle au carré" : tie.equals("ERRAND") ? "paquet à un nœud" : tie.equals("FLAT") ? "paquet plat" : tie.equals("TWO_KNOT") ? "paquet à deux nœuds" : tie.equals("ONE_BOTTLE") ? "une bouteille" : tie.equals("TWO_BOTTLES") ? "deux bouteilles" : tie.equals("ROUND") ? "objet rond" : tie.equals("BOOKS") ? "deux livres" : "rouleau");
     }

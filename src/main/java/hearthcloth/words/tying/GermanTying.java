@@ -394,6 +394,11 @@ public final class GermanTying implements TyingWords {
     }
 
     @Override
+    public String showsSpare() {
+        return "Wo zwei Zahlen stehen, kommt es auf die vier freien Ecken an: unter die Klappen gesteckt oder außen, wie sie fallen.";
+    }
+
+    @Override
     public String tieName(String tie) {
         return (tie.equals("FOUR_CORNER") ? "Vier-Zipfel-Knoten" : tie.equals("EDGE_ALONG_EDGE") ? "Vier-Zipfel-Knoten, Kante an Kante" : tie.equals("ERRAND") ? "Botenpäckchen" : tie.equals("FLAT") ? "flaches Päckchen" : tie.equals("TWO_KNOT") ? "Päckchen mit zwei Knoten" : tie.equals("ONE_BOTTLE") ? "eine Flasche" : tie.equals("TWO_BOTTLES") ? "zwei Flaschen" : tie.equals("ROUND") ? "runder Beutel" : tie.equals("BOOKS") ? "Buchpäckchen" : "Rolle");
     }

@@ -394,6 +394,11 @@ public final class JapaneseTying implements TyingWords {
     }
 
     @Override
+    public String showsSpare() {
+        return "数が二つあるところは、余った四つの角を折り返しの下にたくし込むか、外に垂れたままにするかで変わります。";
+    }
+
+    @Override
     public String tieName(String tie) {
         return (tie.equals("FOUR_CORNER") ? "四つ結び" : tie.equals("EDGE_ALONG_EDGE") ? "四つ結び（箱を布と平行に置く）" : tie.equals("ERRAND") ? "お使い包み" : tie.equals("FLAT") ? "平包み" : tie.equals("TWO_KNOT") ? "二つ結び" : tie.equals("ONE_BOTTLE") ? "瓶包み（1 本）" : tie.equals("TWO_BOTTLES") ? "瓶包み（2 本）" : tie.equals("ROUND") ? "すいか包み" : tie.equals("BOOKS") ? "本包み" : "巻き結び");
     }

@@ -396,6 +396,11 @@ public final class KoreanTying implements TyingWords {
     }
 
     @Override
+    public String showsSpare() {
+        return "숫자가 둘인 곳은 남는 네 모서리를 접힌 자락 밑에 넣느냐, 떨어지는 대로 바깥에 두느냐에 따라 다릅니다.";
+    }
+
+    @Override
     public String tieName(String tie) {
         return (tie.equals("FOUR_CORNER") ? "네 귀 묶기" : tie.equals("EDGE_ALONG_EDGE") ? "네 귀 묶기(상자를 보자기와 나란히)" : tie.equals("ERRAND") ? "한 매듭 싸기" : tie.equals("FLAT") ? "평싸기" : tie.equals("TWO_KNOT") ? "두 매듭 싸기" : tie.equals("ONE_BOTTLE") ? "병 하나 싸기" : tie.equals("TWO_BOTTLES") ? "병 두 개 싸기" : tie.equals("ROUND") ? "둥근 물건 싸기" : tie.equals("BOOKS") ? "책 싸기" : "두루마리 싸기");
     }

@@ -394,6 +394,11 @@ public final class SpanishTying implements TyingWords {
     }
 
     @Override
+    public String showsSpare() {
+        return "Donde hay dos cifras, depende de las cuatro esquinas sobrantes: metidas bajo las solapas o por fuera, tal como caen.";
+    }
+
+    @Override
     public String tieName(String tie) {
         return (tie.equals("FOUR_CORNER") ? "atado de cuatro puntas" : tie.equals("EDGE_ALONG_EDGE") ? "atado de cuatro puntas, caja paralela al paño" : tie.equals("ERRAND") ? "envoltorio de un nudo" : tie.equals("FLAT") ? "envoltorio plano" : tie.equals("TWO_KNOT") ? "envoltorio de dos nudos" : tie.equals("ONE_BOTTLE") ? "una botella" : tie.equals("TWO_BOTTLES") ? "dos botellas" : tie.equals("ROUND") ? "objeto redondo" : tie.equals("BOOKS") ? "dos libros" : "rollo");
     }

@@ -159,6 +159,8 @@ public interface TyingWords {
 
     String showsHearthUnder(String thing);
 
+    String showsSpare();
+
     String tieName(String tie);
 
     String tieSuited(String tie);

@@ -5,6 +5,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.number.Elementary;
 import hearthcloth.wrap.fold.ReefKnot;
 import hearthcloth.wrap.pleat.ReefStrands;
+import java.util.Arrays;
 
 /** Eases the folds of a cloth. Lengths are for a cloth of 700 mm and scale with it; all are chosen for the drawing. */
 final class Easing {
@@ -37,7 +38,17 @@ final class Easing {
     private static final double FARTHEST = 4;
 
     private static final int ROUNDS = 16;
+
+    /** What share of the way to its neighbours' middle a point of quilting cotton goes in a round, and any at most. */
+    private static final double SHARE = 0.5;
+
+    private static final double MOST_SHARE = 0.9;
     private static final int PULLS = 320;
+
+    /** Where a thread is still longer than this share, pulling goes on, up to so many rounds in all. */
+    private static final int MOST_PULLS = 1600;
+
+    private static final double LONGEST = 0.018;
 
     /** Threads give about this share before they are pulled straight; see the limits of {@code wrap.drape}. */
     private static final double GIVES = 0.008;
@@ -48,9 +59,16 @@ final class Easing {
     private final Web web;
     private final double scale;
 
-    Easing(Web web, double side) {
+    /** How stiff the cloth is at each point, and on the whole. */
+    private final double[] stiff;
+
+    private final double whole;
+
+    Easing(Web web, double side, Stiffness stiffness) {
         this.web = web;
         this.scale = side / USUAL_MM;
+        this.stiff = web.cloth.stream().mapToDouble(stiffness::at).toArray();
+        this.whole = Arrays.stream(stiff).reduce(0, Double::sum) / Math.max(1, stiff.length);
     }
 
     /** Lifts the cloth off the gift, more where it is far from edges. */
@@ -58,7 +76,7 @@ final class Easing {
         double[] away = fromEdges();
         for (int k = 0; k < web.points(); k++) {
             double far = 1 - Elementary.exp(-away[k] / (SOON * scale));
-            double by = stance.at(far) * scale * (web.isUnder(k) ? 0.3 : 1);
+            double by = stance.at(far * whole) * scale * (web.isUnder(k) ? 0.3 : 1);
             web.move(k, web.out(k).times(by));
         }
     }
@@ -122,8 +140,8 @@ final class Easing {
     private double folds(Point off, ReefKnot.Lead lead, double away) {
         double angle = Elementary.atan2(off.dot(lead.axis().left()), -off.dot(lead.axis()));
         double wide = away / (WIDE * scale);
-        double deep = Math.min(SHALLOW * away, DEEP * scale * Elementary.exp(-wide * wide));
-        return deep * (1 + Elementary.cos(FOLDS * angle + 0.8 * Elementary.sin(2.3 * angle + wide)));
+        double deep = Math.min(SHALLOW * away, DEEP * Math.sqrt(whole) * scale * Elementary.exp(-wide * wide));
+        return deep * (1 + Elementary.cos(FOLDS / Math.sqrt(whole) * angle + 0.8 * Elementary.sin(2.3 * angle + wide)));
     }
 
     private int nearest(Point at) {
@@ -144,9 +162,22 @@ final class Easing {
         for (int round = 0; round < ROUNDS; round++) {
             smooth();
         }
-        for (int pull = 0; pull < PULLS; pull++) {
+        for (int pull = 0; pull < PULLS || (pull < MOST_PULLS && isStretched()); pull++) {
             pull(pull % 2 == 0);
         }
+    }
+
+    /** Whether a thread that is eased is still longer than it may be shown. */
+    private boolean isStretched() {
+        for (int e = 0; e < web.rest.length; e++) {
+            int a = web.lines[2 * e];
+            int b = web.lines[2 * e + 1];
+            boolean isEased = web.isEased(a) && web.isEased(b);
+            if (isEased && web.place(a).minus(web.place(b)).length() > web.rest[e] * (1 + LONGEST)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Every point goes out or in towards the middle of its neighbours; along the cloth it stays, and at a rim. */
@@ -168,7 +199,8 @@ final class Easing {
             if (count[k] > 0 && !web.edge[k] && web.isEased(k)) {
                 Vector middle = new Vector(sum[3 * k], sum[3 * k + 1], sum[3 * k + 2]).times(1.0 / count[k]);
                 Vector out = web.out(k);
-                web.move(k, out.times(0.5 * out.dot(middle.minus(web.place(k)))));
+                double share = Math.min(MOST_SHARE, SHARE * stiff[k]);
+                web.move(k, out.times(share * out.dot(middle.minus(web.place(k)))));
                 web.keepOut(k);
             }
         }

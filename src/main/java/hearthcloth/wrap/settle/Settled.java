@@ -6,6 +6,8 @@ import hearthcloth.measure.Unit;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Facet;
+import hearthcloth.wrap.fold.FacetPlane;
+import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Visible;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -41,25 +43,23 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         triangles = List.copyOf(triangles);
     }
 
-    public static Settled of(Visible visible) {
+    /** As cloth of this stiffness: where it is stiffer it bends more roundly and gathers in fewer, higher folds. */
+    public static Settled of(Visible visible, Stiffness stiffness) {
         Fit fit = visible.fold().fit();
         double side = Math.max(
                 fit.cloth().width().in(Unit.MILLIMETRE), fit.cloth().height().in(Unit.MILLIMETRE));
         Snipping snipping = new Snipping(side / CELLS, visible.fold().knots());
         visible.pieces().forEach(piece -> snipping.add(piece.facet(), piece.cloth(), 0));
-        Map<String, Integer> layers = new HashMap<>();
-        for (Facet facet : visible.fold().facets()) {
-            if (facet.isLoose() && facet.part() != Facet.Part.KNOT) {
-                int layer = layers.merge(facet.plane().name(), 1, Integer::sum);
-                snipping.add(facet, facet.cloth(), Math.min(HIGHEST, layer * LAYER));
-            }
+        if (fit.gift() instanceof Gift.Box && !visible.fold().knots().isEmpty()) {
+            under(visible.fold()).forEach(piece -> snipping.under(piece.facet(), piece.cloth()));
         }
+        loose(visible.fold(), snipping);
         Web web = snipping.web();
-        Easing easing = new Easing(web, side);
-        boolean isSquare = fit.gift() instanceof Gift.Box || fit.gift() instanceof Gift.Books;
+        Easing easing = new Easing(web, side, stiffness);
+        boolean isSquare = fit.gift() instanceof Gift.Box;
         easing.lift(isSquare ? Stance.SQUARE : Stance.ROUND);
         if (isSquare) {
-            // round something round the fold itself gathers all cloth to the knot
+            // round something round, and of books, the fold itself gathers all cloth to the knot
             visible.fold().knots().forEach(easing::gather);
         }
         easing.round();
@@ -67,6 +67,38 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
             web.asFolded();
         }
         return of(web);
+    }
+
+    /** Adds free and gathered ends, those in one plane a little apart, closer together where they are many. */
+    private static void loose(Fold fold, Snipping snipping) {
+        Map<String, Integer> all = new HashMap<>();
+        List<Facet> loose = fold.facets().stream()
+                .filter(facet -> facet.isLoose() && facet.part() != Facet.Part.KNOT)
+                .toList();
+        loose.forEach(facet -> all.merge(facet.plane().name(), 1, Integer::sum));
+        Map<String, Integer> layers = new HashMap<>();
+        for (Facet facet : loose) {
+            int layer = layers.merge(facet.plane().name(), 1, Integer::sum);
+            double apart = Math.min(LAYER, HIGHEST / all.getOrDefault(facet.plane().name(), 1));
+            snipping.add(facet, facet.cloth(), layer * apart);
+        }
+    }
+
+    /**
+     * What would be seen without the walls' panels and the two flaps that lie last over the top: the others and the spare
+     * corners, which show where those part.
+     */
+    private static List<Visible.Piece> under(Fold fold) {
+        List<Facet> flaps = fold.facets().stream()
+                .filter(facet -> facet.part() == Facet.Part.TOP && facet.plane().where() == FacetPlane.Where.TOP)
+                .toList();
+        List<Facet> last = flaps.subList(Math.max(0, flaps.size() - 2), flaps.size());
+        List<Facet> under = fold.facets().stream()
+                .filter(facet -> facet.part() == Facet.Part.TUCK || flaps.contains(facet))
+                .filter(facet -> facet.plane().where() != FacetPlane.Where.UNDERNEATH && !last.contains(facet))
+                .map(facet -> facet.as(Facet.Part.TOP))
+                .toList();
+        return Visible.of(new Fold(fold.fit(), fold.laying(), under, List.of())).pieces();
     }
 
     /** Where a point of the flat cloth has come to lie, or the nearest one that is drawn. */

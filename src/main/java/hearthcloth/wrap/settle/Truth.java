@@ -7,8 +7,8 @@ import java.util.List;
 
 /**
  * Whether eased cloth is still cloth: by the limits that {@code wrap.drape} sets itself, threads are hardly longer than
- * on the table and nothing lies in the gift. The knots' own tangle is left out, and so are free and gathered ends, which
- * stay as the fold laid them.
+ * on the table and nothing lies in the gift, free and gathered ends neither. Where threads are measured, the knots' own
+ * tangle is left out, and so are those ends, which stay as the fold laid them.
  */
 final class Truth {
 
@@ -33,7 +33,7 @@ final class Truth {
         for (int e = 0; e < web.rest.length; e++) {
             int a = web.lines[2 * e];
             int b = web.lines[2 * e + 1];
-            if (isEased(a) && isEased(b) && (isStretched(e, a, b) || isInside(gift, a, b))) {
+            if ((isEased(a) && isEased(b) && isStretched(e, a, b)) || isInside(gift, a, b)) {
                 return false;
             }
         }

@@ -119,6 +119,10 @@ final class Web {
 
     /** The mean way outwards at a point, of unit length; sideways only where it lies on the table. */
     Vector out(int k) {
+        if (laid[k]) {
+            // its own piece's; beside a rim it touches walls too, and going out from these would pull it apart
+            return outs.get(k).get(0);
+        }
         Vector sum = new Vector(0, 0, 0);
         for (Vector out : outs.get(k)) {
             sum = sum.plus(out.z() < UNDER ? new Vector(0, 0, 0) : out);

@@ -204,7 +204,8 @@ final class BoxFold {
             Point knot = origin.plus(way.times(out));
             Vector at = along.times(out).plus(UP.times(z));
             ConvexPolygon end = rest.above(way, way.dot(knot));
-            facets.addAll(ends.lay(end, knot, way, at, along.times(-1), Vector.flat(way), out));
+            // this end runs back over the whole top before it can hang down
+            facets.addAll(ends.lay(end, knot, way, at, along.times(-1), Vector.flat(way), out + halfL));
             facets.addAll(end(toward, at, along, Vector.flat(way), halfW));
             knots.add(new ReefKnot(
                     at, along, UP, ends.bunch(), ends.taken(), 0, List.of(new ReefKnot.Lead(knot, way), lead(toward))));

@@ -6,6 +6,7 @@ import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.ShortClothException;
 import hearthcloth.wrap.fold.TyingMoment;
 import java.util.List;
+import java.util.Optional;
 
 /** Ties a cloth: the one place that knows which class folds which tie, done or on the way there. */
 public final class TiedFold {
@@ -31,6 +32,14 @@ public final class TiedFold {
             case BOOKS -> BooksFold.of(fit);
             case ROLL -> RollFold.of(fit);
         };
+    }
+
+    /**
+     * The same tied with its spare corners outside, as they fall where no hand tucks them in; empty where the tie leaves
+     * nothing to fall.
+     */
+    public static Optional<Fold> asItFalls(Fold tied) {
+        return SpareCorners.outside(tied);
     }
 
     /**

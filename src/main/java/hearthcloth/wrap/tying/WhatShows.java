@@ -7,18 +7,23 @@ import hearthcloth.words.speech.Voice;
 import hearthcloth.words.tying.TyingWords;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.fold.Visible;
+import hearthcloth.wrap.tie.TiedFold;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * What can be seen of a cloth once it is tied, patch by patch and fabric by fabric. Free ends and knots show in part
- * and from changing sides, so they are named but not counted as seen.
+ * and from changing sides, so they are named but not counted as seen. Where a tie leaves spare corners, shares are told
+ * from one end of what hands do with them to the other: tucked in, as the fold has them, and outside, as they fall.
  *
- * @param patches in the cloth's own order
+ * @param patches with the spare corners tucked in, in the cloth's own order
+ * @param falling the same with them outside; the same as {@code patches} where there are none
  */
-public record WhatShows(Gift gift, List<Seen> patches) {
+public record WhatShows(Gift gift, List<Seen> patches, List<Seen> falling) {
 
     /** Smaller shares than this are not mentioned. */
     private static final double WORTH = 0.05;
@@ -61,6 +66,10 @@ public record WhatShows(Gift gift, List<Seen> patches) {
                             .toList());
         }
 
+        private double seenMm2() {
+            return shares.sides() + shares.top();
+        }
+
         private double share(double area) {
             return shares.total() == 0 ? 0 : area / shares.total();
         }
@@ -68,10 +77,21 @@ public record WhatShows(Gift gift, List<Seen> patches) {
 
     public WhatShows {
         patches = List.copyOf(patches);
+        falling = List.copyOf(falling);
     }
 
-    /** What shows of a tied cloth. */
+    /** What shows of a tied cloth, of which this can be seen with its spare corners tucked in. */
     public static WhatShows of(Cloth cloth, Visible visible) {
+        List<Seen> patches = patches(cloth, visible);
+        return new WhatShows(
+                visible.fold().fit().gift(),
+                patches,
+                TiedFold.asItFalls(visible.fold())
+                        .map(fold -> patches(cloth, Visible.of(fold)))
+                        .orElse(patches));
+    }
+
+    private static List<Seen> patches(Cloth cloth, Visible visible) {
         List<Seen> seen = new ArrayList<>();
         for (Laid laid : cloth.laid()) {
             boolean hearth = laid.patch().place() instanceof Place.Hearth;
@@ -81,7 +101,7 @@ public record WhatShows(Gift gift, List<Seen> patches) {
                     .toList();
             seen.add(new Seen(name, laid.patch().fabric(), visible.shares(laid.at()), from));
         }
-        return new WhatShows(visible.fold().fit().gift(), seen);
+        return List.copyOf(seen);
     }
 
     /** The same summed over each fabric, most seen first. */
@@ -95,14 +115,29 @@ public record WhatShows(Gift gift, List<Seen> patches) {
                 .toList();
     }
 
-    /** The share, from 0 to 1, of what is seen on sides and top that is of this fabric; plans can be compared by it. */
+    /** The share, from 0 to 1, of what is seen on sides and top that is of this fabric, the spare corners tucked in. */
     public double score(String fabric) {
+        return share(patches, patch -> patch.fabric.equals(fabric));
+    }
+
+    /** Between what that share lies, however the spare corners do. */
+    public Between between(String fabric) {
+        return Between.of(score(fabric), share(falling, patch -> patch.fabric.equals(fabric)));
+    }
+
+    /** The same of one patch. */
+    public Between betweenOfPatch(String name) {
+        return Between.of(
+                share(patches, patch -> patch.name.equals(name)), share(falling, patch -> patch.name.equals(name)));
+    }
+
+    private static double share(List<Seen> patches, Predicate<Seen> which) {
         double all = 0;
         double own = 0;
         for (Seen patch : patches) {
-            double seen = patch.shares.sides() + patch.shares.top();
+            double seen = patch.seenMm2();
             all += seen;
-            own += patch.fabric.equals(fabric) ? seen : 0;
+            own += which.test(patch) ? seen : 0;
         }
         return all == 0 ? 0 : own / all;
     }
@@ -110,55 +145,55 @@ public record WhatShows(Gift gift, List<Seen> patches) {
     /** The area seen on sides and top, in square millimetres. */
     public double seenMm2() {
         return patches.stream()
-                .mapToDouble(patch -> patch.shares.sides() + patch.shares.top())
+                .mapToDouble(Seen::seenMm2)
                 .reduce(0, Double::sum);
     }
 
-    /** {@link #score} alone, without the other figures. */
-    public static double score(Cloth cloth, Visible visible, String fabric) {
-        double all = 0;
-        double own = 0;
-        for (Laid laid : cloth.laid()) {
-            double seen = visible.seen(laid.at());
-            all += seen;
-            own += laid.patch().fabric().equals(fabric) ? seen : 0;
-        }
-        return all == 0 ? 0 : own / all;
-    }
-
-    /** A sentence on the hearth where there is one, then one for each fabric. */
+    /** A sentence on the hearth where there is one, then one for each fabric, then why some have two figures. */
     public List<String> sentences(Voice voice) {
         List<String> sentences = new ArrayList<>();
-        patches.stream()
-                .filter(patch -> patch.name.equals("hearth"))
-                .forEach(hearth -> sentences.add(hearth(hearth, voice)));
-        for (Seen fabric : fabrics()) {
-            sentences.add(fabric(fabric, voice));
+        hearth(patches).ifPresent(hearth -> sentences.add(hearth(hearth, voice)));
+        List<Seen> fabrics = fabrics();
+        fabrics.forEach(fabric -> sentences.add(fabric(fabric, voice)));
+        if (!fabrics.stream().allMatch(fabric -> between(fabric.fabric).isOne())) {
+            sentences.add(voice.tying().showsSpare());
         }
         return sentences;
+    }
+
+    private static Optional<Seen> hearth(List<Seen> patches) {
+        return patches.stream().filter(patch -> patch.name.equals("hearth")).findFirst();
     }
 
     /** A fabric that is neither on the sides nor on top may still hang out of the knot, where it can be seen well. */
     private String fabric(Seen fabric, Voice voice) {
         TyingWords words = voice.tying();
-        double share = score(fabric.fabric);
-        if (share >= LEAST) {
-            return words.showsFabric(fabric.name, percent(share, voice), where(fabric));
+        Between share = between(fabric.fabric);
+        if (share.most() >= LEAST) {
+            return words.showsFabric(fabric.name, share.percent(voice), where(outside(fabric)));
         }
         return fabric.share(fabric.shares.loose()) >= WORTH
                 ? words.showsFabricInKnot(fabric.name)
                 : words.showsFabricNot(fabric.name);
     }
 
+    /** The fabric with all that may show of it, however the corners lie. */
+    private Seen outside(Seen fabric) {
+        return falling.stream()
+                .filter(patch -> patch.fabric.equals(fabric.fabric))
+                .reduce(fabric, Seen::with);
+    }
+
     private String hearth(Seen hearth, Voice voice) {
         TyingWords words = voice.tying();
         Visible.Shares shares = hearth.shares;
-        if (shares.seen() >= WORTH) {
+        Between seen = Between.of(
+                shares.seen(), hearth(falling).map(other -> other.shares.seen()).orElse(0.0));
+        if (seen.most() >= WORTH) {
             double under = hearth.share(shares.underneath());
-            String seen = percent(shares.seen(), voice);
             return under >= WORTH
-                    ? words.showsHearthAndUnder(seen, thing(), percent(under, voice), where(hearth))
-                    : words.showsHearth(seen, where(hearth));
+                    ? words.showsHearthAndUnder(seen.percent(voice), thing(), percent(under, voice), where(hearth))
+                    : words.showsHearth(seen.percent(voice), where(hearth));
         }
         if (shares.underneath() >= Math.max(shares.loose(), shares.hidden())) {
             return words.showsHearthUnder(thing());

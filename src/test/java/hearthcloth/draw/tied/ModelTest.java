@@ -11,6 +11,10 @@ import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.zip.GZIPOutputStream;
+import org.junit.jupiter.params.provider.MethodSource;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -92,6 +96,20 @@ class ModelTest {
                 .startsWith("<svg")
                 .isNotEqualTo(read.json().get("inner").asText());
         assertThat(read.json().get("strands")).isEmpty();
+    }
+
+    /** Packed as a browser takes it. */
+    @ParameterizedTest
+    @MethodSource("hearthcloth.draw.tied.Pictured#all")
+    void a_tied_cloth_of_any_tie_comes_to_the_page_in_eighty_thousand_bytes(Pictured pictured) throws IOException {
+        String text = TiedGift.of(pictured.cloth(), pictured.fold(), Pictured.LOOK)
+                .model()
+                .text();
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream pack = new GZIPOutputStream(packed)) {
+            pack.write(text.getBytes(StandardCharsets.UTF_8));
+        }
+        assertThat(packed.size()).as(pictured.gift() + " " + pictured.tie()).isBetween(1_000, 80_000);
     }
 
     /** What is laid on the mesh is to scale: a triangle is as large in space as on the flat cloth, within a few per cent. */

@@ -30,19 +30,30 @@ class TiedColoursTest {
     void the_edge_of_a_hearth_counts_where_it_shows() {
         Cloth small = Greys.cloth(100, 100, 4, Greys.WHITE, slot -> Greys.DARK);
         assertThat(figures(small).hearth().edgeMm()).isZero();
-        assertThat(TiedColours.sentence(small, Greys.ALL, tied(small)))
-                .hasToString("Of the edges that show tied: the bars are one field of fabric.");
+        assertThat(TiedColours.sentence(small, Greys.ALL, tied(small)).isEmpty())
+                .as("the bars are one field of fabric, tied as flat")
+                .isTrue();
         Cloth large = Greys.cloth(250, 108, 3, Greys.WHITE, slot -> Greys.DARK);
         ColourFigures.Hearth seen = figures(large).hearth();
         ColourFigures.Hearth flat = ColourFigures.of(large, Greys.ALL).hearth();
         assertThat(seen.edgeMm()).isGreaterThan(100).isLessThan(flat.edgeMm());
         assertThat(seen.standsOut()).isEqualTo(1);
-        assertThat(TiedColours.sentence(large, Greys.ALL, tied(large)))
-                .asString()
-                .contains("the hearth stands out on every side");
+        assertThat(TiedColours.sentence(large, Greys.ALL, tied(large)).isEmpty())
+                .as("what is the same is not said twice")
+                .isTrue();
         Cloth whole = Greys.cloth(400, 125, 2, Greys.WHITE, slot -> Greys.DARK);
         assertThat(TiedColours.sentence(whole, Greys.ALL, tied(whole)).isEmpty())
                 .isTrue();
+    }
+
+    @Test
+    void only_what_is_another_than_on_the_flat_front_is_said() {
+        Cloth cloth = Greys.cloth(250, 108, 3, Greys.WHITE, slot -> slot.place().order() < 2 ? Greys.GREY : Greys.DARK);
+        assertThat(ColourFigures.of(cloth, Greys.ALL).sentence()).asString().contains("stands out on every side");
+        assertThat(TiedColours.sentence(cloth, Greys.ALL, tied(cloth)))
+                .asString()
+                .startsWith("Of the edges that show tied: a fabric meets itself along ")
+                .doesNotContain("hearth");
     }
 
     @Test

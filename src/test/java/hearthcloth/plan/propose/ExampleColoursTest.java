@@ -57,6 +57,25 @@ class ExampleColoursTest {
         }
     }
 
+    /** Whatever is proposed beside it with no more joins and no smaller: its hearth stands out no better than the first's. */
+    @ParameterizedTest
+    @CsvSource({"scraps, 93", "scraps, 80", "strips, 88", "metric, 80", "two-hundred, 97", "two-hundred, 72"})
+    void no_later_proposal_has_a_hearth_that_stands_out_all_round_where_the_first_has_not(String heap, int quarters)
+            throws IOException {
+        Stash stash = ((StashFile.Read)
+                        StashFile.read(Files.readString(Path.of("examples/" + heap + ".csv")), Optional.of(Unit.INCH)))
+                .stash();
+        List<Plan> plans =
+                ChoiceTest.proposals(stash, ChoiceTest.wish(Optional.of(Size.square(new Length(Length.inches(quarters).nm() / 4)))));
+        Plan first = plans.get(0);
+        if (figures(first).hearth().standsOut() < 0.999) {
+            assertThat(plans)
+                    .filteredOn(plan -> plan.figures().joins() <= first.figures().joins())
+                    .extracting(plan -> figures(plan).hearth().standsOut())
+                    .allMatch(share -> share < 0.999);
+        }
+    }
+
     private static ColourFigures figures(Plan plan) {
         return ColourFigures.of(plan.cloth(), plan.fabrics());
     }

@@ -23,6 +23,7 @@ import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Fold;
 import hearthcloth.wrap.fold.Visible;
 import hearthcloth.wrap.tie.TiedFold;
+import hearthcloth.wrap.tying.Between;
 import hearthcloth.wrap.tying.WhatShows;
 import java.util.List;
 import java.util.Optional;
@@ -56,9 +57,14 @@ class VisibleFabricSchemesTest {
         return ((PlanOutcome.Proposals) outcome).plans();
     }
 
-    private static double score(Cloth cloth, String fabric, Tie tie, Placing placing) {
+    private static Between between(Cloth cloth, String fabric, Tie tie, Placing placing) {
         Fold fold = TiedFold.of(tie.fit(BOX, cloth.finished(), Tail.INCHES.usual(), placing));
-        return WhatShows.of(cloth, Visible.of(fold)).score(fabric);
+        return WhatShows.of(cloth, Visible.of(fold)).between(fabric);
+    }
+
+    /** What shows of it however the spare corners lie. */
+    private static double score(Cloth cloth, String fabric, Tie tie, Placing placing) {
+        return between(cloth, fabric, tie, placing).least();
     }
 
     private static double best(List<Plan> plans, String fabric, Tie tie) {
@@ -77,9 +83,16 @@ class VisibleFabricSchemesTest {
         double first = score(wished.get(0).cloth(), fabric, tie, Placing.CENTRED);
         assertThat(first).isGreaterThan(best(plain, fabric, tie) + 0.05);
         assertThat(first).isEqualTo(best(wished, fabric, tie));
+        Between share = between(wished.get(0).cloth(), fabric, tie, Placing.CENTRED);
+        long least = Math.round(100 * share.least());
+        long most = Math.round(100 * share.most());
         assertThat(wished.get(0).story().goodAt())
                 .asString()
-                .endsWith(fabric + ": " + Math.round(100 * first) + " % of what shows once tied.");
+                .endsWith(
+                        least == most
+                                ? fabric + ": " + least + " % of what shows once tied."
+                                : fabric + " shows however you tie it: " + least + " % to " + most
+                                        + " % of what shows once tied.");
     }
 
     /** The same wish, the same plans; and a fabric that is not there is said so. */

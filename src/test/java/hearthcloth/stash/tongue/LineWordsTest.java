@@ -64,6 +64,16 @@ class LineWordsTest {
             赤いチェックの布、12.5cm×20cm、3枚                  | 3 | 125 | 200 | 赤いチェックの布
             紺のデニム 幅110cm 長さ2m                           | 1 | 1100 | 2000 | 紺のデニム
             110cm幅の生成りの麻を50cm                           | 1 | 1100 | 500 | 生成りの麻
+            demi-mètre de lin rouge, 140 cm                     | 1 | 1400 | 500 | lin rouge
+            1,5 m lin rouge, laize 140                          | 1 | 1400 | 1500 | lin rouge
+            halber Meter roter Leinen 140 cm                    | 1 | 1400 | 500 | roter Leinen
+            1/2 m roter Leinen, 140 breit                       | 1 | 1400 | 500 | roter Leinen
+            media yarda de lino rojo 50 pulgadas                | 1 | 1270 | 457 | lino rojo
+            medio metro de lino rojo, ancho 140                 | 1 | 1400 | 500 | lino rojo
+            붉은 리넨 반 마 50인치                              | 1 | 1270 | 457 | 붉은 리넨
+            붉은 리넨 반 마, 폭 110                             | 1 | 1100 | 457 | 붉은 리넨
+            赤いリネン 半ヤード 50インチ幅                      | 1 | 1270 | 457 | 赤いリネン
+            赤いリネン 半メートル 幅110                         | 1 | 1100 | 500 | 赤いリネン
             帯状の麻5×60cm 四本                                 | 4 | 50 | 600 | 帯状の麻
             """)
     void a_line_says_how_many_how_large_and_of_what(String line, int count, int width, int length, String name) {

@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,32 @@ class ClothPageTest {
     void proposals_show_both_faces_and_how_near_they_are_to_the_fewest_joins() {
         assertThat(visit.firstProposals()).contains("<svg class=\"cloth\"", "Take this one", "in square");
         assertThat(visit.page(cloth)).contains("Front", "Back", "Joins", "Thickest place", "Cut this cloth");
+    }
+
+    @Test
+    void sections_which_the_page_has_are_not_sent_again_unless_they_changed() {
+        String whole = visit.see(cloth + "?at=1A", "HX-Request", "true").body();
+        String held = Pattern.compile("data-held=\"([^\"]+)\"")
+                .matcher(whole)
+                .results()
+                .map(mark -> mark.group(1))
+                .collect(Collectors.joining(" "));
+        String less = visit.see(cloth + "?at=1A", "HX-Request", "true", "Held", held)
+                .body();
+        assertThat(whole).contains("id=\"hem\"", "id=\"fabric-0\"", "<pattern");
+        assertThat(less).doesNotContain("id=\"hem\"", "id=\"fabric-0\"").contains("id=\"more\"").contains(held.split(" ", -1));
+        assertThat(less.length()).isLessThan(whole.length() / 4 * 3);
+        String hemmed = visit.posted(
+                        cloth + "/change",
+                        visit.token(),
+                        new String[] {"version", version(), "at", "1A", "what", "hem", "hem", "5/8, 1/4"},
+                        "HX-Request",
+                        "true",
+                        "Held",
+                        held)
+                .body();
+        assertThat(hemmed).contains("id=\"hem\"").doesNotContain("<svg class=\"tiles\"");
+        assertThat(visit.see(cloth, "Held", held).body()).contains("id=\"hem\"", "<svg class=\"tiles\"");
     }
 
     @Test

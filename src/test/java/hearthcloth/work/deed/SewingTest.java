@@ -11,6 +11,7 @@ import hearthcloth.plan.rework.LateMiscut;
 import hearthcloth.plan.rework.RemainingPlan;
 import hearthcloth.plan.rework.SewnCloth;
 import hearthcloth.plan.rework.ShortBar;
+import hearthcloth.sew.machine.AtTheMachine;
 import hearthcloth.stash.Stash;
 import hearthcloth.work.BenchFact;
 import hearthcloth.work.Project;
@@ -242,6 +243,43 @@ class SewingTest {
             assertThat(way.resewn().cuts()).extracting(PieceCut::piece).allMatch(table.pieces()::contains);
         }
         assertThat(slip.planned()).isEqualTo(new RemainingPlan(Worked.PLAN, 0, java.util.Map.of()).cutLength("1A"));
+    }
+
+    /** Whatever was sewn beyond the bar is opened, to where just its earlier bars are on; nothing is opened for another way. */
+    @Test
+    void a_bar_made_anew_opens_what_was_sewn_since_and_any_other_way_opens_nothing() {
+        int opened = 0;
+        int kept = 0;
+        int all = SEWING.steps().size();
+        for (int bars = 0; bars < 3; bars++) {
+            String bar = Worked.cut().design().layout().slots().get(bars).place().bar();
+            Length cut = new RemainingPlan(Worked.PLAN, bars, java.util.Map.of()).cutLength(bar);
+            BarTooShort slip = new BarTooShort(
+                    Worked.benchAfterCutting(sewn(all)), bars, bar, cut.minus(Length.inches(2)));
+            for (ShortBar.Way way : slip.ways(Worked.steps())) {
+                Optional<BenchFact> fact = slip.taken(way).fact();
+                if (way.kind() != ShortBar.Kind.ANEW && way.kind() != ShortBar.Kind.PIECED) {
+                    assertThat(fact).as("%s", way.kind()).isEmpty();
+                    kept++;
+                    continue;
+                }
+                BenchFact.Unpicked unpicked = (BenchFact.Unpicked) fact.orElseThrow();
+                assertThat(unpicked.to()).isEqualTo(all);
+                assertThat(unpicked.bars()).containsExactly(bar);
+                List<AtTheMachine> steps = SewingSoFar.steps(way.resewn().plan(), Ruler.EIGHTHS);
+                List<AtTheMachine.Kind> before = steps.subList(0, unpicked.from()).stream()
+                        .map(AtTheMachine::kind)
+                        .toList();
+                assertThat(before.stream().filter(kind -> kind == AtTheMachine.Kind.SEAM))
+                        .hasSize(bars);
+                assertThat(steps.get(unpicked.from()).kind()).isIn(AtTheMachine.Kind.SEAM, AtTheMachine.Kind.JOIN);
+                assertThat(before.subList(before.lastIndexOf(AtTheMachine.Kind.SEAM) + 1, before.size()))
+                        .doesNotContain(bars == 0 ? AtTheMachine.Kind.SEAM : AtTheMachine.Kind.JOIN);
+                opened++;
+            }
+        }
+        assertThat(opened).isPositive();
+        assertThat(kept).isPositive();
     }
 
     @Test

@@ -108,6 +108,50 @@ class OutlineEditsTest {
         }
     }
 
+    private static double[] ring(int corners) {
+        double[] places = new double[2 * corners];
+        for (int i = 0; i < corners; i++) {
+            places[2 * i] = 600 + 100 * Math.cos(2 * Math.PI * i / corners);
+            places[2 * i + 1] = 400 + 100 * Math.sin(2 * Math.PI * i / corners);
+        }
+        return places;
+    }
+
+    @Test
+    void as_many_corners_as_may_be_and_corners_a_pixel_apart_are_taken_and_a_rim_of_the_picture_is_in_it() {
+        assertThat(corners(drawn(ring(OutlineEdits.MOST_DRAWN)))).hasSize(OutlineEdits.MOST_DRAWN);
+        assertThat(corners(drawn(400, 100, 401, 100, 520, 100, 520, 180, 400, 180))).hasSize(5);
+        assertThat(corners(drawn(0, 0, 1000, 0, 1000, 800))).hasSize(3);
+        assertThatThrownBy(() -> drawn(0, 0, 1000, 0, 1000, 800.5)).message().contains("picture");
+        assertThatThrownBy(() -> drawn(400, 100, 520, 100)).message().contains("three");
+        assertThatThrownBy(() -> drawn(ring(OutlineEdits.MOST_DRAWN + 1))).message().contains("12");
+    }
+
+    @Test
+    void a_piece_may_be_as_narrow_as_the_narrowest_and_no_narrower() {
+        assertThat(sides(drawn(400, 100, 520, 100, 520, 118, 400, 118).piece("1"))[0]).isCloseTo(18, within(0.5));
+        assertThatThrownBy(() -> drawn(400, 100, 520, 100, 520, 109, 400, 109)).isInstanceOf(MeasureException.class);
+    }
+
+    @Test
+    void a_grain_is_marked_by_a_line_of_a_pixel_at_least() {
+        assertThat(EDITS.grain(one(), "1", new Point(400, 100), new Point(401, 100))
+                        .piece("1")
+                        .grain())
+                .isPresent();
+    }
+
+    @Test
+    void a_corner_more_keeps_a_marked_grain() {
+        PhotoSorting along = EDITS.grain(one(), "1", new Point(400, 100), new Point(480, 180));
+        MarkedGrain grain = EDITS.cornerMore(along, "1", 0).piece("1").grain().orElseThrow();
+        assertThat(grain.angleRad())
+                .isEqualTo(along.piece("1").grain().orElseThrow().angleRad());
+        // The search for the rectangle begins at other corners.
+        assertThat(grain.usable().width())
+                .isCloseTo(along.piece("1").grain().orElseThrow().usable().width(), within(0.1));
+    }
+
     @Test
     void a_corner_that_is_moved_stays_in_the_picture_and_the_piece_is_measured_again() {
         PhotoSorting larger =
@@ -176,6 +220,30 @@ class OutlineEditsTest {
         assertThat(square.offSquareDeg()).isCloseTo(0, within(0.1));
         assertThat(square.isSame()).isTrue();
         assertThat(square.diagonals().get(0).length().in(Unit.MILLIMETRE)).isCloseTo(Math.hypot(120, 80), within(0.5));
+
+        // What the sheet leaves uncertain is common to all; what the taps add is each diagonal's own.
+        double shared = SCALE.measured(new Point(400, 100), new Point(520, 180), 0)
+                .giveOrTake()
+                .in(Unit.MILLIMETRE);
+        double own = square.diagonals().get(0).giveOrTake().in(Unit.MILLIMETRE);
+        assertThat(own).isGreaterThan(shared);
+        FinishedOutline rough = FinishedOutline.of(
+                        EDITS.drawn(
+                                        PhotoSorting.of(List.of(), Set.of()),
+                                        placed(400, 100, 520, 100, 520, 180, 400, 180).stream()
+                                                .map(corner -> new Placed(corner.at(), 9))
+                                                .toList(),
+                                        outline -> LOOK,
+                                        Set.of(),
+                                        Set.of())
+                                .piece("1")
+                                .piece()
+                                .outline(),
+                        SCALE)
+                .orElseThrow();
+        double rougher = rough.diagonals().get(0).giveOrTake().in(Unit.MILLIMETRE);
+        assertThat((rougher * rougher - shared * shared) / (own * own - shared * shared))
+                .isCloseTo(9, within(0.5));
 
         FinishedOutline leaning = FinishedOutline.of(
                         drawn(400, 100, 520, 100, 560, 180, 440, 180)

@@ -85,6 +85,37 @@ class WhatShowsTest {
     }
 
     @Test
+    void what_the_spare_corners_change_is_told_as_from_one_figure_to_the_other_and_why() {
+        WhatShows shows = shows(HANDBOOK, Tie.FOUR_CORNER, "box 30 x 20 x 5 cm", Placing.CENTRED);
+        Between one = shows.between("One");
+        assertThat(one.least()).isLessThan(one.most());
+        // the fold's own figure is one end
+        assertThat(List.of(one.least(), one.most())).contains(shows.score("One"));
+        List<String> said = shows.sentences(Voice.english(Ruler.MILLIMETRES));
+        assertThat(said).anyMatch(words -> words.startsWith("One is " + one.words() + " % of what shows"));
+        assertThat(said.get(said.size() - 1)).contains("four spare corners");
+    }
+
+    @Test
+    void a_flat_wrap_has_one_figure_each_and_no_word_of_corners() {
+        WhatShows shows = shows(HANDBOOK, Tie.FLAT, "box 30 x 20 x 3 cm", Placing.CENTRED);
+        assertThat(shows.falling()).isEqualTo(shows.patches());
+        assertThat(shows.sentences(Voice.english(Ruler.MILLIMETRES)))
+                .noneMatch(words -> words.contains("spare corners") || words.contains("–"));
+    }
+
+    @Test
+    void shares_of_all_fabrics_sum_to_one_with_the_corners_outside_too() {
+        for (Tie tie : List.of(Tie.FOUR_CORNER, Tie.ERRAND)) {
+            WhatShows shows = shows(HANDBOOK, tie, "box 30 x 20 x 5 cm", Placing.CENTRED);
+            double seen = shows.falling().stream()
+                    .mapToDouble(patch -> patch.shares().total())
+                    .sum();
+            assertThat(seen).isCloseTo(700.0 * 700, within(1e-3));
+        }
+    }
+
+    @Test
     void shifting_and_turning_changes_the_figures() {
         Cloth uneven = cloth(Length.cm(30), Length.cm(11), List.of("One", "Two"));
         WhatShows still = shows(uneven, Tie.FOUR_CORNER, "box 30 x 20 x 5 cm", Placing.CENTRED);

@@ -144,11 +144,7 @@ public final class BlockSearch {
         if (whole && (draft.set & must) != must) {
             return;
         }
-        double key = ((cost + sparePrice * Math.max(0, draft.held - area))
-                                / area
-                                * (1 + JUMBLE * Chance.of(effort.seed(), draft.set))
-                        + JITTER * tie())
-                * lacking();
+        double key = key(cost, area);
         if (whole ? !effort.all() && same.surpassed(draft) : !beam.admits(kind, key) || same.surpassed(draft)) {
             return;
         }
@@ -162,6 +158,12 @@ public final class BlockSearch {
             spanning.add(block);
         }
         beam.add(kind, block, key);
+    }
+
+    /** By what blocks wait: the share they lose, with a little chance in it. */
+    private double key(double cost, double area) {
+        double share = (cost + sparePrice * Math.max(0, draft.held - area)) / area;
+        return (share * (1 + JUMBLE * Chance.of(effort.seed(), draft.set)) + JITTER * tie()) * lacking();
     }
 
     /** Takes a cover down. What a block loses is reckoned as if the cheapest trims never ran out, so it is looked up here. */
