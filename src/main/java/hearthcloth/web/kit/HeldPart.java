@@ -35,7 +35,11 @@ public record HeldPart(String of, String text, String mark, boolean isThere) {
                 : Arrays.stream(marks.split(" ", -1)).collect(Collectors.toSet());
     }
 
-    /** @param held the marks which the page that asks has */
+    /**
+     * A section of this name.
+     *
+     * @param held the marks which the page that asks has
+     */
     public static HeldPart of(String of, Set<String> held, Content content) {
         StringOutput output = new StringOutput();
         content.writeTo(new OwaspHtmlTemplateOutput(output));
