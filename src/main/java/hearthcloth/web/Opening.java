@@ -54,27 +54,10 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
             return studio(place.get(), out, err);
         }
         Path file = place.map(Path::of).orElseGet(Opening::usual).toAbsolutePath();
-        Clock clock = Clock.system(ZoneId.systemDefault());
         try {
             Files.createDirectories(Optional.ofNullable(file.getParent()).orElse(file));
             Optional<OpenMark> mark = OpenMark.set(file);
-            if (mark.isEmpty()) {
-                return openAlready(file, out, err);
-            }
-            start.restore()
-                    .ifPresent(name -> out.println("Put back: the safety copy dated "
-                            + SafetyCopies.putBack(file, name, clock).made()));
-            Optional<String> gone = Store.gone(file, OpenMark.wasOpened(file)).filter(words -> !start.anew());
-            if (gone.isPresent()) {
-                mark.get().close();
-                err.println(gone.get());
-                return 2;
-            }
-            Workroom room = Workroom.open(file, port, clock, openness());
-            mark.get().say(room.address());
-            tell(room, file, out);
-            room.careful().ifPresent(err::println);
-            return opened(room, mark.get()::close);
+            return mark.isEmpty() ? openAlready(file, out, err) : open(file, mark.get(), out, err);
         } catch (StoreException e) {
             err.println(e.getMessage());
             return 2;
@@ -82,6 +65,25 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
             err.println("The folder of " + file + " cannot be made; choose another file with --data.");
             return 2;
         }
+    }
+
+    /** Puts back what is asked for, opens and waits; a file that was moved away is not silently begun anew. */
+    private int open(Path file, OpenMark mark, PrintStream out, PrintStream err) {
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        start.restore()
+                .ifPresent(name -> out.println("Put back: the safety copy dated "
+                        + SafetyCopies.putBack(file, name, clock).made()));
+        Optional<String> gone = Store.gone(file, OpenMark.wasOpened(file)).filter(words -> !start.anew());
+        if (gone.isPresent()) {
+            mark.close();
+            err.println(gone.get());
+            return 2;
+        }
+        Workroom room = Workroom.open(file, port, clock, openness());
+        mark.say(room.address());
+        tell(room, file, out);
+        room.careful().ifPresent(err::println);
+        return opened(room, mark::close);
     }
 
     private void tell(Workroom room, Path file, PrintStream out) {

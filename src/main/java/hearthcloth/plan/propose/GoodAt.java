@@ -37,11 +37,19 @@ public final class GoodAt {
                 .orElse(decisive(parts.get(0)));
     }
 
-    /** What this one has and others have not, where it has something; what its plan of colour is, she sees. */
+    /**
+     * What this one has and others have not; that no bar needs a join stands among its figures. Where that is all there is to
+     * say, what its plan of colour is.
+     */
     private static Sentence decisive(Sentence part) {
         Argument none = Argument.text("");
-        return part.isLike(PlanningSentences.good(none, none))
-                ? PlanningSentences.goodAlone(Argument.capital(part.with().get(1)))
-                : part;
+        if (!part.isLike(PlanningSentences.good(none, none)) || !(part.with().get(1) instanceof Argument.Row points)) {
+            return part;
+        }
+        List<Argument> apart = points.parts().stream()
+                .filter(point -> !(point instanceof Sentence told && told.isLike(PlanningSentences.pointNoJoin())))
+                .toList();
+        return PlanningSentences.goodAlone(
+                apart.isEmpty() ? part.with().get(0) : Argument.capital(new Argument.Row(points.joined(), apart)));
     }
 }

@@ -56,16 +56,10 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
         DesignEdits rework = new DesignEdits(view.saved().document().design());
         return switch (what) {
             case "hearth" -> new Change(words().deedHearth(), rework.hearth(hearth()));
-            case "round" -> {
-                int round = whole("round", 1, rework.rounds());
-                yield new Change(words().deedRound(String.valueOf(round)), rework.bars(rework.barsOf(round), width()));
-            }
+            case "round" -> round(rework);
             case "bar" ->
                 new Change(words().deedBar(view.at()), rework.bars(List.of(bar()), stepped(rework.barCut(bar()))));
-            case "rounds" -> {
-                int rounds = whole("rounds", 1, DesignEdits.MOST_ROUNDS);
-                yield new Change(words().deedRounds(rounds), rework.rounds(rounds));
-            }
+            case "rounds" -> rounds(rework);
             case "order" -> new Change(words().deedOrder(), rework.order(order()));
             case "fabric" -> fabric(rework);
             case "swap" -> new Change(words().deedSwap(), rework.swapped(named("one"), named("other")));
@@ -84,6 +78,16 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
                         words().deedRules(), rework.rules(rules(rework.design().rules())));
             default -> throw new MeasureException(words().wrongForm());
         };
+    }
+
+    private Change round(DesignEdits rework) {
+        int round = whole("round", 1, rework.rounds());
+        return new Change(words().deedRound(String.valueOf(round)), rework.bars(rework.barsOf(round), width()));
+    }
+
+    private Change rounds(DesignEdits rework) {
+        int rounds = whole("rounds", 1, DesignEdits.MOST_ROUNDS);
+        return new Change(words().deedRounds(rounds), rework.rounds(rounds));
     }
 
     private Change fabric(DesignEdits rework) {

@@ -29,9 +29,11 @@ import hearthcloth.work.Purpose;
 import hearthcloth.wrap.Capacity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A cloth as its page shows it: everything is read off the design and its plan.
@@ -129,7 +131,7 @@ public record ClothView(
                 cloth(),
                 swatches(),
                 new BenchDrawing.Said(words().altFront(), voice().printing().labelHearth()),
-                this::target);
+                new BenchTargets(this)::of);
     }
 
     public String back() {
@@ -158,36 +160,6 @@ public record ClothView(
     String still(Face face) {
         String words = words().altFace(face.name(), saved.name(), size());
         return ClothDrawing.still(cloth(), face, swatches(), words);
-    }
-
-    private BenchDrawing.Target target(String name) {
-        boolean hearth = name.equals("hearth");
-        String fabrics = used(name);
-        String cut = hearth
-                ? voice().write(rework().hearthCut(), Rounding.UP)
-                : words().altWide(voice().write(rework().barCut(number(name)), Rounding.UP));
-        String lock = document().bench().locked().contains(name) ? "yes" : "no";
-        return new BenchDrawing.Target(
-                words().altTarget(words().barName(hearth ? "hearth" : "bar", name), cut, fabrics, lock),
-                "/cloth/" + saved.id() + "?at=" + name,
-                name.equals(at),
-                document().bench().locked().contains(name),
-                hearth || !editable() || !name.equals(at) ? Optional.empty() : Optional.of(pull(number(name))));
-    }
-
-    private BenchDrawing.Pull pull(int bar) {
-        long parts = ruler().unit().nanometres() / ruler().step().nm();
-        return new BenchDrawing.Pull(rework().barCut(bar), ruler().step(), parts);
-    }
-
-    private String used(String name) {
-        List<String> names = new ArrayList<>();
-        for (var patch : cloth().patches()) {
-            if (ClothDrawing.name(patch.place()).equals(name) && !names.contains(patch.fabric())) {
-                names.add(patch.fabric());
-            }
-        }
-        return voice().list(names);
     }
 
     /** The bar called so, by number in sewing order; −1 for the hearth or an unknown name. */
@@ -268,18 +240,14 @@ public record ClothView(
 
     public List<Used> used() {
         Swatches swatches = swatches();
-        Map<String, List<String>> where = new LinkedHashMap<>();
+        Map<String, Set<String>> where = new LinkedHashMap<>();
         for (var patch : cloth().patches()) {
-            List<String> places = where.computeIfAbsent(patch.fabric(), name -> new ArrayList<>());
-            String name = ClothDrawing.name(patch.place());
-            if (!places.contains(name)) {
-                places.add(name);
-            }
+            where.computeIfAbsent(patch.fabric(), name -> new LinkedHashSet<>()).add(ClothDrawing.name(patch.place()));
         }
         return fabrics().stream()
                 .filter(fabric -> where.containsKey(fabric.name()))
                 .map(fabric -> new Used(
-                        fabric, String.join(", ", where.getOrDefault(fabric.name(), List.of())), swatches.laid(fabric)))
+                        fabric, String.join(", ", where.getOrDefault(fabric.name(), Set.of())), swatches.laid(fabric)))
                 .toList();
     }
 

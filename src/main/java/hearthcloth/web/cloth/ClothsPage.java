@@ -147,12 +147,25 @@ public final class ClothsPage {
         Settings settings = ClothAsked.settings(room, saved);
         Language language =
                 Language.tagged(PageContext.text(context, "language")).orElse(settings.language());
+        Paper paper = Optional.ofNullable(context.queryParam("paper"))
+                .flatMap(Paper::named)
+                .orElse(settings.paper());
+        Ruler ruler = settings.ruler();
+        return new PlanFolder(
+                named(saved.name(), plan, more.apply(language)),
+                Voice.of(Spoken.inGuides(language), ruler),
+                paper,
+                Wished.of(room.store(), saved).wrapped(ruler));
+    }
+
+    /** The plan by the name she gave the cloth, with more cautions before its own. */
+    private static Plan named(String name, Plan plan, List<String> more) {
         List<Sentence> cautions = new ArrayList<>();
-        more.apply(language).forEach(words -> cautions.add(Sentence.itself(words)));
+        more.forEach(words -> cautions.add(Sentence.itself(words)));
         cautions.addAll(plan.story().cautions());
-        Plan named = new Plan(
+        return new Plan(
                 new Plan.Story(
-                        Sentence.itself(saved.name()),
+                        Sentence.itself(name),
                         plan.story().goodAt(),
                         plan.story().chosen(),
                         cautions),
@@ -160,15 +173,6 @@ public final class ClothsPage {
                 plan.rules(),
                 plan.cuts(),
                 plan.bound());
-        Paper paper = Optional.ofNullable(context.queryParam("paper"))
-                .flatMap(Paper::named)
-                .orElse(settings.paper());
-        Ruler ruler = settings.ruler();
-        return new PlanFolder(
-                named,
-                Voice.of(Spoken.inGuides(language), ruler),
-                paper,
-                Wished.of(room.store(), saved).wrapped(ruler));
     }
 
     private void guide(Context context) {

@@ -34,7 +34,7 @@ public final class BenchDrawing {
 
     private static final double LETTER = 8;
 
-    private final ClothDrawing drawing;
+    private final FaceDrawing drawing;
     private final String hearth;
     private final Map<String, Rect> places = new LinkedHashMap<>();
 
@@ -54,7 +54,7 @@ public final class BenchDrawing {
 
     private BenchDrawing(Cloth cloth, Swatches swatches, String hearth) {
         this.hearth = hearth;
-        this.drawing = new ClothDrawing(cloth, Face.FRONT, swatches);
+        this.drawing = new FaceDrawing(cloth, Face.FRONT, swatches);
         for (Shown.Field field : drawing.shown().fields()) {
             if (!field.fell()) {
                 places.merge(ClothDrawing.name(field.patch().place()), field.at(), BenchDrawing::around);
@@ -67,7 +67,7 @@ public final class BenchDrawing {
         BenchDrawing bench = new BenchDrawing(cloth, swatches, said.hearth);
         Map<String, Target> targets = new LinkedHashMap<>();
         bench.places.keySet().forEach(name -> targets.put(name, target.apply(name)));
-        bench.drawing.open("cloth", "role=\"group\" aria-label=\"" + ClothDrawing.escaped(said.drawing) + "\"");
+        bench.drawing.open("cloth", "role=\"group\" aria-label=\"" + FaceDrawing.escaped(said.drawing) + "\"");
         bench.drawing.paint();
         bench.drawing.threads();
         bench.links(targets);
@@ -87,13 +87,13 @@ public final class BenchDrawing {
         targets.forEach((name, to) -> {
             Rect at = at(name);
             svg.append("<a class=\"tap\" id=\"tap-")
-                    .append(ClothDrawing.escaped(name))
+                    .append(FaceDrawing.escaped(name))
                     .append("\" href=\"")
-                    .append(ClothDrawing.escaped(to.href()))
+                    .append(FaceDrawing.escaped(to.href()))
                     .append("\" hx-get=\"")
-                    .append(ClothDrawing.escaped(to.href()))
+                    .append(FaceDrawing.escaped(to.href()))
                     .append("\" aria-label=\"")
-                    .append(ClothDrawing.escaped(to.words()))
+                    .append(FaceDrawing.escaped(to.words()))
                     .append(to.chosen() ? "\" aria-current=\"true\">" : "\">");
             drawing.rect(at, "class=\"room\"");
             if (to.chosen()) {
@@ -187,7 +187,7 @@ public final class BenchDrawing {
                 along.get() ? "" : " transform=\"rotate(-90)\"",
                 ground.inkOn().hex(),
                 ground.hex(),
-                ClothDrawing.escaped(words)));
+                FaceDrawing.escaped(words)));
     }
 
     /** Whether a mark stands along a bar, or up it; empty where it has no room at so many pixels to a millimetre. */
@@ -206,6 +206,6 @@ public final class BenchDrawing {
     }
 
     private static double mm(Length length) {
-        return ClothDrawing.mm(length);
+        return FaceDrawing.mm(length);
     }
 }

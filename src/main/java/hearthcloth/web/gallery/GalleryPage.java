@@ -1,21 +1,16 @@
 package hearthcloth.web.gallery;
 
-import hearthcloth.draw.FabricPicture;
-import hearthcloth.draw.RefusedPictureException;
 import hearthcloth.draw.tied.Sample;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Plan;
-import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import hearthcloth.web.cloth.ClothCard;
 import hearthcloth.web.cloth.NewCloth;
-import hearthcloth.web.gift.FirstUse;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.Leanings;
-import hearthcloth.web.gift.MeasuredSeams;
 import hearthcloth.web.gift.PatchworkForm;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.WishView;
@@ -27,15 +22,12 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Swatches;
-import hearthcloth.web.kit.Uploads;
-import hearthcloth.wish.Usual;
 import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.sentence.Refusal;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,16 +45,8 @@ public final class GalleryPage {
 
     private static final int FEW = 3;
 
-    private static final int PROPOSALS = 8;
-
     /** So long a page waits for a first look to end, which it mostly does: cards on the page come sooner than any asked for. */
     private static final long FIRST_WITHIN_MS = 60;
-
-    /** Where an order is wished, more is looked at, so that there is something to put in it. */
-    private static final int WITH_ORDER = 12;
-
-    /** The setting that names cloths whose pieces may be taken all the same, one a line. */
-    private static final String ALSO = "wish.also";
 
     /**
      * What she wishes.
@@ -96,10 +80,12 @@ public final class GalleryPage {
 
     private final PageContext room;
     private final ProposalSearches searches;
+    private final KeptWishes kept;
 
     private GalleryPage(PageContext room, ProposalSearches searches) {
         this.room = room;
         this.searches = searches;
+        this.kept = new KeptWishes(room);
     }
 
     public static void add(PageRoutes routes) {
@@ -112,9 +98,8 @@ public final class GalleryPage {
                 .get("/proposals", (page, context) -> page.room.show(context, page.shown(context)))
                 .post("/proposals", GalleryPage::look)
                 .post("/proposals/stop", GalleryPage::stop)
-                .post("/proposals/open", GalleryPage::open)
-                .post("/wishes/picture", GalleryPage::loved)
-                .post("/wishes", GalleryPage::wish);
+                .post("/proposals/open", GalleryPage::open);
+        WishesPage.add(routes);
     }
 
     private ChoosingWords words() {
@@ -128,68 +113,56 @@ public final class GalleryPage {
     private void show(Context context) {
         StashAtHand heap = store().atHand();
         Purpose wished = Wished.of(store());
-        Stash free = heap.free(also());
-        Leanings lean = leanings();
+        Stash free = heap.free(kept.also());
+        Leanings lean = kept.leanings();
         Stash stash = lean.from(free);
-        WishForm form = WishForm.of(store());
-        Usual usual = usual();
-        String trouble = stash.pieces().isEmpty() ? "" : begun(stash, wished, lean, usual);
+        String trouble = stash.pieces().isEmpty() ? "" : begun(stash, wished, lean);
         searches.of(store()).ifPresent(search -> search.await(FIRST_WITHIN_MS));
         Swatches swatches = new Swatches(free.fabrics(), store().swatches().across());
-        StringBuilder tiles = new StringBuilder();
-        swatches.tiles(tiles);
-        WishChips chips = WishChips.of(
-                new WishChips.Asked(
-                        lean,
-                        form,
-                        first(stash),
-                        free,
-                        room.settings().voice(),
-                        wished.thing().isPresent(),
-                        waiting()),
-                stash,
-                swatches,
-                searches.of(store()).map(search -> search.plans().values()).orElse(List.of()));
+        WishChips.Asked asked = new WishChips.Asked(
+                lean,
+                WishForm.of(store()),
+                kept.first(stash),
+                free,
+                room.settings().voice(),
+                wished.thing().isPresent(),
+                kept.waiting());
         room.show(
                 context,
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
-                        new Wishes(
-                                WishView.of(
-                                        store(), wished, usual, room.settings().voice(), trouble),
-                                chips,
-                                GiftDrawing.of(wished.gift()),
-                                LovedPalette.of(store()).rows(stash, swatches, room.language())),
-                        new Heap(
-                                tiles.toString(),
-                                heap.stash().pieces().isEmpty(),
-                                heap.stash().pieces().isEmpty() ? plain(wished) : "",
-                                HeldBack.of(heap, also(), words())),
+                        wishes(wished, trouble, asked, stash, swatches),
+                        heap(heap, wished, swatches),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
     }
 
+    private Wishes wishes(
+            Purpose wished, String trouble, WishChips.Asked asked, Stash stash, Swatches swatches) {
+        return new Wishes(
+                WishView.of(store(), wished, kept.usual(), room.settings().voice(), trouble),
+                WishChips.of(
+                        asked,
+                        stash,
+                        swatches,
+                        searches.of(store()).map(search -> search.plans().values()).orElse(List.of())),
+                GiftDrawing.of(wished.gift()),
+                LovedPalette.of(store()).rows(stash, swatches, room.language()));
+    }
+
+    private Heap heap(StashAtHand heap, Purpose wished, Swatches swatches) {
+        StringBuilder tiles = new StringBuilder();
+        swatches.tiles(tiles);
+        boolean isEmpty = heap.stash().pieces().isEmpty();
+        return new Heap(
+                tiles.toString(), isEmpty, isEmpty ? plain(wished) : "", HeldBack.of(heap, kept.also(), words()));
+    }
+
     /** Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. */
-    private String begun(Stash stash, Purpose wished, Leanings lean, Usual usual) {
-        WishForm form =
-                lean.in(WishForm.of(store()), stash, room.settings().ruler().isMetric());
-        Stash first = first(stash);
-        ProposalOrder order = new ProposalOrder(
-                lean.kind(),
-                lean.mixed(),
-                first.pieces().stream().map(Piece::id).collect(Collectors.toSet()),
-                lean.isQuick());
+    private String begun(Stash stash, Purpose wished, Leanings lean) {
         try {
-            searches.begin(
-                    store(),
-                    new ProposalSearch.Question(
-                            stash,
-                            form.wish(wished, usual, stash, order.isOpen() ? PROPOSALS : WITH_ORDER)
-                                    .coloured(Optional.empty(), lean.contrast()),
-                            PatchworkForm.of(store()).patchwork(form),
-                            first,
-                            order));
+            searches.begin(store(), kept.question(stash, wished, lean));
             return "";
         } catch (MeasureException e) {
             return ErrorPages.upright(Refusal.of(e).in(room.settings().voice()));
@@ -203,77 +176,12 @@ public final class GalleryPage {
                 .orElse("");
     }
 
-    private Usual usual() {
-        return MeasuredSeams.of(store()).usual(room.settings());
-    }
-
-    /** What was wished for an earlier gift waits until she says whether it still holds. */
-    private Optional<String> waiting() {
-        return Leanings.waiting(store()).filter(before -> !Leanings.of(store()).isOpen());
-    }
-
-    private Leanings leanings() {
-        return waiting().isPresent() ? Leanings.NONE : Leanings.of(store());
-    }
-
-    private Stash first(Stash stash) {
-        return FirstUse.of(store(), stash);
-    }
-
-    /** The cloths whose pieces she allows a new one to take all the same. */
-    private Set<String> also() {
-        return store().setting(ALSO)
-                .map(text -> Set.copyOf(Arrays.asList(text.split("\n"))))
-                .orElse(Set.of());
-    }
-
-    /** A wish set or taken back. */
-    private void wish(Context context) {
-        String of = PageContext.text(context, "of");
-        String what = of.isEmpty() ? PageContext.field(context, "what") : of;
-        String value = PageContext.field(context, "value");
-        boolean isAway = PageContext.field(context, "do").equals("less");
-        if (what.equals("before")) {
-            Leanings.settle(store(), value.equals("keep"));
-        } else if (what.equals("first")) {
-            FirstUse.clear(store());
-        } else if (what.equals("show")) {
-            WishForm.of(store()).showing(isAway ? "" : value).keep(store());
-        } else if (what.equals("only")) {
-            LovedPalette.clear(store());
-            WishForm.of(store()).ofAny().keep(store());
-        } else {
-            Leanings was = leanings();
-            (isAway ? was.less(what, value) : was.with(what, value)).keep(store());
-            Leanings.settle(store(), true);
-        }
-        PageContext.go(context, "/cloth", "");
-    }
-
-    /** Only the fabrics nearest to the colours of a picture she sends are used. */
-    private void loved(Context context) {
-        LovedPalette palette;
-        try {
-            palette = LovedPalette.seen(Uploads.upload(room, context, "picture", FabricPicture.MOST_BYTES));
-        } catch (RefusedPictureException e) {
-            throw Uploads.refused(422, Refusal.of(e).in(room.settings().voice()), e);
-        }
-        List<String> names = palette.fabrics(leanings().from(store().atHand().free(also())));
-        palette.keep(store());
-        WishForm.of(store()).only(names).keep(store());
-        PageContext.go(context, "/cloth", names.isEmpty() ? words().lovedNone() : "");
-    }
-
     private void look(Context context) {
-        WishForm kept = WishForm.of(store());
-        WishForm form = WishForm.read(name -> PageContext.field(context, name), kept.fabrics())
-                .showing(kept.show());
-        form.wish(Wished.of(store()), usual(), store().atHand().free(also()), PROPOSALS);
-        PatchworkForm patchwork = PatchworkForm.read(PageContext.field(context, "patchwork"));
-        patchwork.patchwork(form);
-        form.keep(store());
-        patchwork.keep(store());
-        store().set(ALSO, String.join("\n", context.formParams("also")));
+        WishForm was = WishForm.of(store());
+        WishForm form = WishForm.read(name -> PageContext.field(context, name), was.fabrics())
+                .showing(was.show());
+        kept.settle(
+                form, PatchworkForm.read(PageContext.field(context, "patchwork")), context.formParams("also"));
         PageContext.go(context, "/cloth", "");
     }
 
@@ -300,17 +208,17 @@ public final class GalleryPage {
     private void few(Context context) {
         // Asked again, it only tells how far the search is: one that failed is not begun anew four times a second.
         if (PageContext.text(context, "again").isEmpty()) {
-            Leanings lean = leanings();
-            Stash stash = lean.from(store().atHand().free(also()));
+            Leanings lean = kept.leanings();
+            Stash stash = lean.from(kept.free());
             if (!stash.pieces().isEmpty()) {
-                begun(stash, Wished.of(store()), lean, usual());
+                begun(stash, Wished.of(store()), lean);
             }
         }
         room.show(context, cards(FEW, "/proposals/three?again=yes"));
     }
 
     private void beside(Context context) {
-        ProposalCards.View all = cards(WITH_ORDER, "/proposals");
+        ProposalCards.View all = cards(KeptWishes.MOST, "/proposals");
         room.show(
                 context,
                 new Beside(

@@ -1,12 +1,10 @@
 package hearthcloth.web.gallery;
 
-import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.palette.SuitedSchemes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
-import hearthcloth.web.gift.FirstUse;
 import hearthcloth.web.gift.Leanings;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.kit.Swatches;
@@ -66,81 +64,10 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, List<Look> looks,
      * @param plans what was found; empty while nothing is
      */
     static WishChips of(Asked asked, Stash stash, Swatches swatches, Collection<Plan> plans) {
-        List<Chip> chips = new ArrayList<>();
-        ChoosingWords words = ChoosingWords.in(asked.voice.language());
-        Leanings lean = asked.lean;
-        if (!lean.hearth().isEmpty()) {
-            boolean isMet = plans.isEmpty() || plans.stream().anyMatch(plan -> middle(plan, lean.hearth()));
-            chips.add(new Chip(
-                    "hearth",
-                    lean.hearth(),
-                    words.chipKind("hearth"),
-                    lean.hearth(),
-                    fill(stash, swatches, lean.hearth()),
-                    isMet ? "" : words.chipNoPiece()));
-        }
-        if (!asked.form.show().isEmpty()) {
-            String show = asked.form.show();
-            chips.add(new Chip(
-                    "show",
-                    show,
-                    words.chipKind("show"),
-                    show,
-                    fill(stash, swatches, show),
-                    asked.isTied ? "" : words.chipNoGift()));
-        }
-        if (!asked.form.fabrics().isEmpty()) {
-            chips.add(new Chip("only", "", words.chipKind("only"), String.join(", ", asked.form.fabrics()), "", ""));
-        }
-        lean.without()
-                .forEach(name -> chips.add(new Chip(
-                        "without", name, words.chipKind("without"), name, fill(asked.all, swatches, name), "")));
-        if (!asked.first.pieces().isEmpty()) {
-            chips.add(new Chip("first", "", words.chipKind("first"), FirstUse.words(asked.first), "", ""));
-        }
-        lean.kind().ifPresent(kind -> {
-            ProposalOrder order = new ProposalOrder(Optional.of(kind), java.util.Set.of(), false);
-            boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
-            chips.add(new Chip(
-                    "scheme",
-                    kind.name(),
-                    words.chipKind("scheme"),
-                    asked.voice.rooms().planning().scheme(kind.name()),
-                    "",
-                    isMet ? "" : words.chipNeeds(asked.voice.rooms().planning().schemeNeeds(kind.name()))));
-        });
-        lean.mixed().ifPresent(kind -> {
-            ProposalOrder order = new ProposalOrder(lean.kind(), Optional.of(kind), java.util.Set.of(), false);
-            boolean isMet = plans.isEmpty() || plans.stream().anyMatch(order::isLiked);
-            chips.add(new Chip(
-                    "with",
-                    kind.name(),
-                    words.chipKind("with"),
-                    asked.voice.rooms().planning().scheme(kind.name()),
-                    "",
-                    isMet ? "" : words.chipNotTogether()));
-        });
-        if (lean.contrast() != Contrast.READS) {
-            chips.add(new Chip(
-                    "contrast",
-                    lean.contrast().word(),
-                    words.chipKind("contrast"),
-                    words.contrast(lean.contrast().word()),
-                    "",
-                    ""));
-        }
-        if (!lean.bars().isEmpty()) {
-            Voice voice = asked.voice;
-            String cut = voice.local(lean.width(voice.ruler().isMetric())) + " " + voice.unit();
-            chips.add(new Chip("bars", lean.bars(), words.chipKind("bars"), words.chipBars(lean.bars(), cut), "", ""));
-        }
-        if (lean.isQuick()) {
-            chips.add(new Chip("quick", "yes", "", words.chipQuick(), "", ""));
-        }
         List<Cloth> fabrics = stash.fabrics().stream()
                 .map(fabric -> new Cloth(fabric.name(), swatches.fill(fabric)))
                 .toList();
-        return new WishChips(chips, fabrics, looks(asked, stash), asked.waiting);
+        return new WishChips(new SetChips(asked, stash, swatches, plans).all(), fabrics, looks(asked, stash), asked.waiting);
     }
 
     private static List<Look> looks(Asked asked, Stash stash) {
@@ -173,14 +100,4 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, List<Look> looks,
             Voice voice,
             boolean isTied,
             Optional<String> waiting) {}
-
-    private static boolean middle(Plan plan, String fabric) {
-        return plan.cloth().patches().stream()
-                .anyMatch(patch -> patch.place() instanceof hearthcloth.cloth.Place.Hearth
-                        && patch.fabric().equals(fabric));
-    }
-
-    private static String fill(Stash stash, Swatches swatches, String name) {
-        return stash.fabric(name).map(swatches::fill).orElse("none");
-    }
 }

@@ -126,54 +126,76 @@ public final class HomePage {
                         play.isEmpty() ? Optional.empty() : Optional.of(play.equals("yes"))));
     }
 
+    /** What is done next with a cloth: how far it has come, in words, and where it goes on. */
+    private record Next(String how, String go, String href) {}
+
     private Begun begun(SavedCloth saved, Map<String, Length> across, StashAtHand heap) {
+        Optional<Plan> plan = saved.document().plan();
+        Next next = plan.map(made -> next(saved, made, heap))
+                .orElseGet(() -> new Next(words.begunLacks(), words.begunLook(), "/cloth/" + saved.id()));
+        String front = plan.map(made -> front(saved.document(), made, across)).orElse("");
+        return new Begun(saved.name(), next.how, next.go, next.href, front);
+    }
+
+    private static String front(Project document, Plan plan, Map<String, Length> across) {
+        Cloth cloth = plan.cloth();
+        Set<Place> on = isCut(document) ? on(cloth.steps(), sewn(document, cloth.steps())) : places(cloth);
+        return ClothDrawing.sewn(cloth, new Swatches(plan.fabrics(), across), on);
+    }
+
+    private static boolean isCut(Project document) {
+        return document.life().stage() == Stage.CUT || document.bench().sewn() > 0;
+    }
+
+    /** How many of the seams are sewn. */
+    private static int sewn(Project document, List<Step> steps) {
+        return AtTheMachine.seams(document.bench().sewn(), steps.size());
+    }
+
+    private Next next(SavedCloth saved, Plan plan, StashAtHand heap) {
         Project document = saved.document();
-        Optional<Plan> plan = document.plan();
-        String what = Wished.of(room.store(), saved).words(room.settings().voice());
-        if (plan.isEmpty()) {
-            return new Begun(saved.name(), words.begunLacks(), words.begunLook(), "/cloth/" + saved.id(), "");
-        }
-        Cloth cloth = plan.get().cloth();
-        List<Step> steps = cloth.steps();
-        int sewn = AtTheMachine.seams(document.bench().sewn(), steps.size());
-        Swatches swatches = new Swatches(plan.get().fabrics(), across);
-        boolean isCut = document.life().stage() == Stage.CUT || document.bench().sewn() > 0;
-        String front = ClothDrawing.sewn(cloth, swatches, isCut ? on(steps, sewn) : places(cloth));
         if (!heap.canBeCut(saved.id())) {
             String amiss = heap.warnings(saved.id(), room.language()).get(0);
-            return new Begun(saved.name(), amiss, words.begunLook(), "/cloth/" + saved.id(), front);
+            return new Next(amiss, words.begunLook(), "/cloth/" + saved.id());
         }
         if (document.life().stage() == Stage.RECUT) {
-            return new Begun(
-                    saved.name(),
-                    words.begunRecut(String.valueOf(steps.size()), String.valueOf(sewn)),
-                    words.begunGoCutting(),
-                    "/cut/" + saved.id(),
-                    front);
+            List<Step> steps = plan.cloth().steps();
+            String said = words.begunRecut(String.valueOf(steps.size()), String.valueOf(sewn(document, steps)));
+            return new Next(said, words.begunGoCutting(), "/cut/" + saved.id());
         }
-        if (isCut) {
-            String of = String.valueOf(steps.size());
-            String done = String.valueOf(sewn);
-            return new Begun(
-                    saved.name(),
-                    what.isEmpty() ? words.begunSewn(of, done) : words.begunSewnFor(what, of, done),
-                    sewn < steps.size() ? words.begunGoSewingNext(name(steps.get(sewn))) : words.begunGoSewing(),
-                    "/sew/" + saved.id(),
-                    front);
+        return isCut(document) ? toSew(saved, plan.cloth().steps()) : toCut(saved, plan);
+    }
+
+    private Next toSew(SavedCloth saved, List<Step> steps) {
+        int sewn = sewn(saved.document(), steps);
+        String of = String.valueOf(steps.size());
+        String done = String.valueOf(sewn);
+        String what = what(saved);
+        return new Next(
+                what.isEmpty() ? words.begunSewn(of, done) : words.begunSewnFor(what, of, done),
+                sewn < steps.size() ? words.begunGoSewingNext(name(steps.get(sewn))) : words.begunGoSewing(),
+                "/sew/" + saved.id());
+    }
+
+    private Next toCut(SavedCloth saved, Plan plan) {
+        int past = plan.cuts().stream()
+                .filter(PieceCut::past)
+                .mapToInt(piece -> piece.tree().cuts().size())
+                .sum();
+        int cut = saved.document().bench().ticked().size() + past;
+        if (cut > 0) {
+            return new Next(words.begunCuts(cut), words.begunGoCutting(), "/cut/" + saved.id());
         }
-        int cut = document.bench().ticked().size()
-                + plan.get().cuts().stream()
-                        .filter(PieceCut::past)
-                        .mapToInt(piece -> piece.tree().cuts().size())
-                        .sum();
-        return cut > 0
-                ? new Begun(saved.name(), words.begunCuts(cut), words.begunGoCutting(), "/cut/" + saved.id(), front)
-                : new Begun(
-                        saved.name(),
-                        what.isEmpty() ? words.begunPlanned() : words.begunPlannedFor(what),
-                        words.begunGoOn(),
-                        "/cloth/" + saved.id(),
-                        front);
+        String what = what(saved);
+        return new Next(
+                what.isEmpty() ? words.begunPlanned() : words.begunPlannedFor(what),
+                words.begunGoOn(),
+                "/cloth/" + saved.id());
+    }
+
+    /** What it is to wrap; empty where she said nothing. */
+    private String what(SavedCloth saved) {
+        return Wished.of(room.store(), saved).words(room.settings().voice());
     }
 
     /** What a step sews on: its bar, or its patch. */

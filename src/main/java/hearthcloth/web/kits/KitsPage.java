@@ -1,10 +1,8 @@
 package hearthcloth.web.kits;
 
-import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.KitsPrint;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.guide.GuideLength;
-import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.together.Together;
 import hearthcloth.stash.Piece;
@@ -13,13 +11,11 @@ import hearthcloth.store.Store;
 import hearthcloth.store.archive.Kit;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.web.cloth.NewCloth;
-import hearthcloth.web.drawn.ClothDrawing;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
-import hearthcloth.web.kit.Swatches;
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.WishList;
 import hearthcloth.words.speech.Voice;
@@ -29,7 +25,6 @@ import hearthcloth.work.Purpose;
 import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,34 +35,12 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class KitsPage {
 
     /**
-     * One cloth.
-     *
-     * @param number from 0
-     * @param drawn empty where nothing could be made
-     * @param why what it lacks, in sentences
-     */
-    public record Card(int number, String name, String asked, Optional<Drawn> drawn, List<String> why) {}
-
-    /** What was planned. */
-    public record Drawn(String picture, String size, int joins, List<Held> pieces) {}
-
-    /** A piece that a cloth is cut from. */
-    public record Held(String id, String words) {}
-
-    /**
-     * What was found.
-     *
-     * @param fair how fair it is, in sentences
-     */
-    public record Result(List<Card> cards, List<String> fair) {}
-
-    /**
      * The page.
      *
      * @param going how far the search is; empty where none goes on
      */
     @PageView.Template("kits.jte")
-    public record View(PageFrame frame, TeachingWords words, Typed typed, String going, Optional<Result> result)
+    public record View(PageFrame frame, TeachingWords words, Typed typed, String going, Optional<KitsFound> result)
             implements PageView {}
 
     /**
@@ -129,59 +102,13 @@ public final class KitsPage {
                         words(),
                         new Typed(form, free().pieces().size(), faults),
                         going,
-                        search.flatMap(one -> one.together().map(found -> result(one, found)))));
+                        search.flatMap(one -> one.together().map(found -> KitsFound.of(one.question(), found, words(), voice())))));
     }
 
     private String going(KitsSearch search) {
         return search.progress()
                 .map(seen -> words().kitsGoing(String.valueOf(seen.of()), String.valueOf(seen.tried())))
                 .orElse(words().kitsGoing("…", "0"));
-    }
-
-    private Result result(KitsSearch search, Together found) {
-        List<Card> cards = new ArrayList<>();
-        for (int i = 0; i < found.parts().size(); i++) {
-            Together.Part part = found.parts().get(i);
-            cards.add(new Card(
-                    i,
-                    part.asked().name(),
-                    search.question().lines().get(i).asked(voice()),
-                    part.plan().map(plan -> drawn(part.asked().name(), plan)),
-                    part.shortage().map(shortage -> shortage.why()).orElse(List.of()).stream()
-                            .map(why -> why.in(voice()))
-                            .toList()));
-        }
-        return new Result(cards, fair(found.measure()));
-    }
-
-    private Drawn drawn(String name, Plan plan) {
-        String size = voice().write(plan.cloth().finished(), Rounding.NEAREST);
-        return new Drawn(
-                ClothDrawing.still(
-                        plan.cloth(), Face.FRONT, new Swatches(plan.fabrics(), Map.of()), name + ", " + size),
-                size,
-                plan.figures().joins(),
-                plan.cuts().stream().map(cut -> held(cut.piece())).toList());
-    }
-
-    private Held held(Piece piece) {
-        return new Held(
-                piece.id(),
-                piece.id() + ", " + piece.fabric().name() + " " + voice().write(piece.size(), Rounding.DOWN));
-    }
-
-    private List<String> fair(Together.Measure measure) {
-        List<String> said = new ArrayList<>();
-        said.add(words().kitsFair(
-                        String.valueOf(measure.bound()),
-                        String.valueOf(measure.fairness().worst())));
-        measure.oneAfterAnother()
-                .filter(turn -> turn.compareTo(measure.fairness()) > 0)
-                .filter(turn ->
-                        turn.lacking() > 0 || turn.worst() > measure.fairness().worst())
-                .ifPresent(turn ->
-                        said.add(words().kitsInTurn(words().kitsJoins(turn.worst()), String.valueOf(turn.lacking()))));
-        return said;
     }
 
     private void begin(Context context) {

@@ -1,12 +1,8 @@
 package hearthcloth.web.lesson;
 
-import hearthcloth.cloth.Laid;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.guideline.Guideline;
-import hearthcloth.guideline.GuidelineWords;
-import hearthcloth.guideline.fit.Fitted;
-import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.web.door.ClassDoor;
@@ -22,9 +18,6 @@ import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.SameSite;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -49,49 +42,6 @@ public final class StudentPage {
     @PageView.Template("class-in.jte")
     public record Door(Language language, TeachingWords words, String code, String said, boolean isOn)
             implements PageView {}
-
-    /** The idea, as a student reads it. */
-    public record Idea(String name, String by, List<String> words, List<String> rules) {}
-
-    /** Her scraps, as the form holds them. */
-    public record Form(String heap, String favourite, boolean metric, List<String> faults) {}
-
-    /**
-     * Her cloth.
-     *
-     * @param front as far as it is sewn
-     * @param bends what of the idea it does not keep, in sentences
-     * @param why what is short
-     * @param isScraps where no hearth with bars came about
-     */
-    public record Cloth(
-            String title, String size, String front, List<String> bends, List<String> why, boolean isScraps) {}
-
-    /** A row of the cut list. */
-    public record Row(String patch, String cut, String fabric, String piece) {}
-
-    /** How far it has grown. */
-    public record Grown(int sewn, int all, boolean isShown, boolean isAnother, List<Row> cuts) {}
-
-    /** Her page. */
-    @PageView.Template("class-mine.jte")
-    public record View(Shell shell, Idea idea, Form form, Optional<Cloth> cloth, Optional<Grown> grown)
-            implements PageView {
-
-        /** Whether an answer came and there is no cloth in it. */
-        public boolean isNone() {
-            return shell.stage() == Workplace.Stage.ANSWERED
-                    && cloth.isEmpty()
-                    && form.faults().isEmpty();
-        }
-
-        public boolean isLooking() {
-            return shell.stage() == Workplace.Stage.LOOKING;
-        }
-    }
-
-    /** What stands round her page. */
-    public record Shell(Language language, TeachingWords words, String token, String name, Workplace.Stage stage) {}
 
     private final PageContext room;
     private final Classroom classroom;
@@ -181,76 +131,7 @@ public final class StudentPage {
             context.redirect(IN, HttpStatus.SEE_OTHER);
             return;
         }
-        room.show(context, view(student.get(), idea.get()));
-    }
-
-    private View view(ClassDoor.Student student, Guideline idea) {
-        Workplace place = place(student);
-        Guideline.Told told = idea.told();
-        return new View(
-                        new Shell(
-                                language(),
-                                words(),
-                                student.token(),
-                                student.name(),
-                                place.found().stage()),
-                        new Idea(
-                                told.name(),
-                                told.by(),
-                                told.words()
-                                        .lines()
-                                        .filter(line -> !line.isBlank())
-                                        .toList(),
-                                GuidelineWords.of(idea).stream()
-                                        .map(rule -> rule.in(Voice.of(
-                                                language(), idea.told().ruler())))
-                                        .toList()),
-                        new Form(
-                                place.written().heap(),
-                                place.written().favourite(),
-                                place.written().ruler().isMetric(),
-                                place.found().faults().stream()
-                                        .map(one -> one.in(Voice.of(language(), ruler(place))))
-                                        .toList()),
-                        place.cloth().map(near -> cloth(place, near)),
-                        place.plan().map(plan -> grown(place, plan)));
-    }
-
-    private static Ruler ruler(Workplace place) {
-        return place.written().ruler();
-    }
-
-    private Cloth cloth(Workplace place, Fitted.Nearest near) {
-        Plan plan = near.plan();
-        Voice voice = Voice.of(language(), ruler(place));
-        String size = voice.write(plan.cloth().finished(), Rounding.NEAREST);
-        return new Cloth(
-                plan.story().title().in(voice),
-                size,
-                Growth.drawn(place, size),
-                near.bends().stream().map(bend -> bend.what().in(voice)).toList(),
-                place.found().why().stream().map(one -> one.in(voice)).toList(),
-                near.isScraps());
-    }
-
-    private static Grown grown(Workplace place, Plan plan) {
-        List<Row> rows = new ArrayList<>();
-        var sources = plan.sources();
-        for (Laid laid : plan.cloth().laid()) {
-            Plan.Source source =
-                    Objects.requireNonNull(sources.get(laid.patch().place().id()));
-            rows.add(new Row(
-                    laid.patch().place().label(),
-                    ruler(place).write(laid.cut(), Rounding.UP),
-                    laid.patch().fabric(),
-                    source.from().piece().id()));
-        }
-        return new Grown(
-                place.growing().sewn(),
-                plan.cloth().steps().size(),
-                place.growing().isShown(),
-                place.found().cloths().size() > 1,
-                rows);
+        room.show(context, StudentWork.of(language(), student.get(), idea.get(), place(student.get())));
     }
 
     private void plan(Context context) {
@@ -293,7 +174,7 @@ public final class StudentPage {
         Plan plan = place.plan().orElseThrow(() -> new NotFoundResponse(words().mineNone()));
         return new PlanFolder(
                 plan,
-                Voice.of(language(), ruler(place)),
+                Voice.of(language(), place.written().ruler()),
                 room.settings().paper(),
                 classroom.idea().flatMap(Guideline::wrapped));
     }

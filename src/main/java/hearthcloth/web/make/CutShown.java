@@ -33,41 +33,49 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
         Plan plan = ClothAsked.plan(cloth);
         Settings settings = ClothAsked.settings(room, cloth);
         Voice voice = settings.voice();
-        MakingWords words = MakingWords.in(voice.language());
         Guide guide = Guide.of(plan, voice);
-        CutTicks ticks = new CutTicks(guide.cutting(), cloth.document().bench().ticked(), words);
+        CutTicks ticks = new CutTicks(guide.cutting(), cloth.document().bench().ticked(), MakingWords.in(voice.language()));
         List<PieceTask> tasks = ticks.tasks();
         int at = asked < 0 ? ticks.first() : Math.min(asked, tasks.size() - 1);
         PieceTask task = tasks.get(at);
         boolean cut = !cloth.document().life().stage().isToCut();
-        Optional<CutLine> now = cut
-                ? Optional.empty()
-                : task.lines().stream().filter(line -> !ticks.isCut(task, line)).findFirst();
+        Optional<CutLine> now = cut ? Optional.empty() : next(task, ticks);
         PlanFolder drawn = new PlanFolder(plan, voice, settings.paper(), Optional.empty());
-        int made = (int)
-                task.lines().stream().filter(line -> ticks.isCut(task, line)).count();
-        CutSheet.Piece piece = new CutSheet.Piece(
-                task,
-                words.matDescribed(
-                        task.cut().piece().fabric().name(),
-                        voice.write(task.cut().piece().size(), Rounding.DOWN)),
-                SvgWriter.writeOnPage(drawn.onMat(task, cut ? task.lines().size() : made), "desk"),
-                SvgWriter.writeOnPage(drawn.onMatInHand(task, cut ? task.lines().size() : made), "hand"),
-                guide.notes().cautions().stream()
-                        .map(caution -> words.caution(caution.topic(), caution.words()))
-                        .toList());
+        List<CutSheet.Line> lines = task.lines().stream()
+                .map(line -> line(line, ticks.isCut(task, line), voice))
+                .toList();
+        int made = cut
+                ? lines.size()
+                : (int) lines.stream().filter(CutSheet.Line::ticked).count();
         return new CutShown(
                 new CutSheet(
                         cloth,
                         new CutSheet.Place(at, tasks.size(), ticks.done(), cut),
-                        piece,
+                        piece(task, drawn, made, guide, voice),
                         tasks.stream()
                                 .map(one -> mini(one, tasks, ticks.isCut(one) || cut, voice))
                                 .toList(),
-                        task.lines().stream()
-                                .map(line -> line(line, ticks.isCut(task, line), voice))
-                                .toList()),
+                        lines),
                 now.map(line -> slips(line, plan, voice)).orElse(List.of()));
+    }
+
+    private static Optional<CutLine> next(PieceTask task, CutTicks ticks) {
+        return task.lines().stream().filter(line -> !ticks.isCut(task, line)).findFirst();
+    }
+
+    /** @param made how many of its lines are cut */
+    private static CutSheet.Piece piece(PieceTask task, PlanFolder drawn, int made, Guide guide, Voice voice) {
+        MakingWords words = MakingWords.in(voice.language());
+        return new CutSheet.Piece(
+                task,
+                words.matDescribed(
+                        task.cut().piece().fabric().name(),
+                        voice.write(task.cut().piece().size(), Rounding.DOWN)),
+                SvgWriter.writeOnPage(drawn.onMat(task, made), "desk"),
+                SvgWriter.writeOnPage(drawn.onMatInHand(task, made), "hand"),
+                guide.notes().cautions().stream()
+                        .map(caution -> words.caution(caution.topic(), caution.words()))
+                        .toList());
     }
 
     private static CutSheet.Line line(CutLine line, boolean ticked, Voice voice) {

@@ -74,26 +74,26 @@ public final class PiecingPage {
     }
 
     private void answer(Context context, String at, String to, String said) {
-        HandTable table = HandTable.of(room);
-        Store store = room.store();
+        HandBoard board = board(HandTable.of(room), at, to, said);
+        if (PageContext.isPart(context)) {
+            room.show(context, board);
+        } else {
+            room.show(context, new View(room.frame(context, words().piecingTitle(), "Cloth"), board));
+        }
+    }
+
+    private HandBoard board(HandTable table, String at, String to, String said) {
         Swatches swatches =
-                new Swatches(table.stash().fabrics(), store.swatches().across());
+                new Swatches(table.stash().fabrics(), room.store().swatches().across());
         int first = at.isEmpty() ? -1 : table.scrap(at);
         BoardView view = new BoardView(table, swatches, first, to.isEmpty() || first < 0 ? -1 : table.scrap(to));
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
-        HandBoard board = new HandBoard(
+        return new HandBoard(
                 view.drawn(),
                 view.spare(),
                 view.chosen(),
-                new HandBoard.Deeds(
-                        table.plan().isPresent(),
-                        HandTable.cloth(store, table.kept())
-                                .map(SavedCloth::name)
-                                .orElse(""),
-                        !table.kept().before().isEmpty(),
-                        !table.kept().after().isEmpty(),
-                        table.laid().parts().isEmpty()),
+                deeds(table),
                 new HandBoard.Told(
                         said,
                         view.about(),
@@ -101,11 +101,17 @@ public final class PiecingPage {
                         table.kept().mark(),
                         tiles.toString(),
                         new HandBoard.Asking(room.token(), table.settings())));
-        if (PageContext.isPart(context)) {
-            room.show(context, board);
-        } else {
-            room.show(context, new View(room.frame(context, words().piecingTitle(), "Cloth"), board));
-        }
+    }
+
+    private HandBoard.Deeds deeds(HandTable table) {
+        return new HandBoard.Deeds(
+                table.plan().isPresent(),
+                HandTable.cloth(room.store(), table.kept())
+                        .map(SavedCloth::name)
+                        .orElse(""),
+                !table.kept().before().isEmpty(),
+                !table.kept().after().isEmpty(),
+                table.laid().parts().isEmpty());
     }
 
     private String written(HandTable table) {

@@ -109,14 +109,25 @@ public final class PiecePage {
     }
 
     private void show(Context context) {
-        Voice voice = room.settings().voice();
         Stash stash = book().whole();
-        StashAtHand heap = room.store().atHand();
         Lot lot = lot(context, stash).orElseThrow(() -> new NotFoundResponse(words().goneNoPiece()));
+        List<String> fabrics = stash.fabrics().stream()
+                .map(Fabric::name)
+                .sorted(String.CASE_INSENSITIVE_ORDER)
+                .toList();
+        Alike alike = alike(context.pathParam("id"), lot, fabrics, back(PageContext.text(context, "back")));
+        room.show(
+                context,
+                new View(room.frame(context, words().pieceTitle(alike.fabric(), alike.size()), "Stash"), alike));
+    }
+
+    private Alike alike(String id, Lot lot, List<String> fabrics, String back) {
+        Voice voice = room.settings().voice();
+        StashAtHand heap = room.store().atHand();
         Piece piece = lot.first();
         Size size = lot.size();
-        Alike alike = new Alike(
-                context.pathParam("id"),
+        return new Alike(
+                id,
                 piece.fabric().name(),
                 voice.write(size, Rounding.NEAREST),
                 lot.count(),
@@ -128,21 +139,19 @@ public final class PiecePage {
                 written(size.height(), room.settings().ruler()),
                 piece.washed().name(),
                 seen(lot),
-                PieceDrawing.of(
-                        size,
-                        piece.fabric(),
-                        lot.count(),
-                        PieceDrawing.scale(size.width().max(size.height()), PIXELS),
-                        room.store().swatches().across(),
-                        "cloth"),
-                stash.fabrics().stream()
-                        .map(Fabric::name)
-                        .sorted(String.CASE_INSENSITIVE_ORDER)
-                        .toList(),
-                back(PageContext.text(context, "back")));
-        room.show(
-                context,
-                new View(room.frame(context, words().pieceTitle(alike.fabric(), alike.size()), "Stash"), alike));
+                drawn(lot),
+                fabrics,
+                back);
+    }
+
+    private PieceDrawing drawn(Lot lot) {
+        return PieceDrawing.of(
+                lot.size(),
+                lot.first().fabric(),
+                lot.count(),
+                PieceDrawing.scale(lot.size().width().max(lot.size().height()), PIXELS),
+                room.store().swatches().across(),
+                "cloth");
     }
 
     /** As it is edited: on the ruler's marks where it lies on one, else exactly. */

@@ -96,28 +96,34 @@ public final class StashPage {
             unclear(context, new StashScreen.Draft(text, StashHeard.nothing(room.language()), List.of(many)), "");
             return;
         }
-        List<SpokenPieces> heard = new ArrayList<>();
-        List<String> left = new ArrayList<>();
-        List<String> wrong = new ArrayList<>();
-        for (String line : lines) {
-            SpokenLine said = SpokenPieces.hear(line, room.settings().bare());
-            if (said instanceof SpokenPieces pieces) {
-                heard.add(pieces);
-            } else if (said instanceof SpokenLine.Unclear unclear) {
-                left.add(line);
-                wrong.add(words().lineUnclear(
-                                line.strip(), unclear.said().in(room.settings().voice())));
-            }
-        }
-        String said = heard.isEmpty() ? "" : kept(label(heard), heard);
-        if (wrong.isEmpty() && !lines.isEmpty()) {
+        Taken taken = taken(lines);
+        String said = taken.heard.isEmpty() ? "" : kept(label(taken.heard), taken.heard);
+        if (taken.wrong.isEmpty() && !lines.isEmpty()) {
             answer(context, said, Optional.of(StashScreen.Draft.none(room.language())));
             return;
         }
-        String rest = String.join("\n", left);
+        String rest = String.join("\n", taken.left);
         StashHeard about = StashHeard.of(
                 rest.isEmpty() ? " " : rest, room.store(), room.settings().voice(), true);
-        unclear(context, new StashScreen.Draft(rest, about, lines.size() > 1 ? wrong : List.of()), said);
+        unclear(context, new StashScreen.Draft(rest, about, lines.size() > 1 ? taken.wrong : List.of()), said);
+    }
+
+    /** What was understood of her lines, those that were not, and what is unclear about each of these. */
+    private record Taken(List<SpokenPieces> heard, List<String> left, List<String> wrong) {}
+
+    private Taken taken(List<String> lines) {
+        Taken taken = new Taken(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        for (String line : lines) {
+            SpokenLine said = SpokenPieces.hear(line, room.settings().bare());
+            if (said instanceof SpokenPieces pieces) {
+                taken.heard.add(pieces);
+            } else if (said instanceof SpokenLine.Unclear unclear) {
+                taken.left.add(line);
+                taken.wrong.add(words().lineUnclear(
+                                line.strip(), unclear.said().in(room.settings().voice())));
+            }
+        }
+        return taken;
     }
 
     private String label(List<SpokenPieces> heard) {

@@ -48,31 +48,7 @@ final class Snipping {
         this.knots = List.copyOf(knots);
     }
 
-    /** A piece of the closed cloth. */
-    private record Piece(Facet facet, ConvexPolygon outline) {
-
-        /** Whether a place in space lies on it, or at its edge. */
-        boolean holds(Vector place) {
-            Vector off = place.minus(facet.motion().to());
-            if (Math.abs(off.dot(facet.motion().inside())) > TOUCHES) {
-                return false;
-            }
-            Point at = facet.motion().back(place);
-            List<Point> corners = outline.corners();
-            for (int i = 0; i < corners.size(); i++) {
-                Point way = corners.get((i + 1) % corners.size()).minus(corners.get(i));
-                if (way.left().dot(at.minus(corners.get(i))) < -TOUCHES * Math.sqrt(way.dot(way))) {
-                    return false;
-                }
-            }
-            return true;
-        }
-    }
-
-    /** Pieces touch that are no farther apart than this, in millimetres. */
-    private static final double TOUCHES = 0.3;
-
-    private final List<Piece> pieces = new ArrayList<>();
+    private final List<ClosedPiece> pieces = new ArrayList<>();
 
     /** The points of free ends, and of gathered ends on their way to a knot. */
     private final Set<Integer> free = new HashSet<>();
@@ -84,7 +60,7 @@ final class Snipping {
         added++;
         owner = facet.isLoose() ? added : 0;
         if (!facet.isLoose()) {
-            pieces.add(new Piece(facet, outline));
+            pieces.add(new ClosedPiece(facet, outline));
         }
         int i0 = whole(outline, true, false);
         int i1 = whole(outline, true, true);
@@ -229,7 +205,7 @@ final class Snipping {
         for (int k = 0; k < places.size(); k++) {
             Vector place = places.get(k);
             List<Vector> ways = new ArrayList<>(outs.get(k));
-            for (Piece piece : pieces) {
+            for (ClosedPiece piece : pieces) {
                 Vector out = piece.facet().plane().out();
                 if (!ways.contains(out) && piece.holds(place)) {
                     ways.add(out);

@@ -25,7 +25,8 @@ import java.util.Optional;
  * take them along: beside the walls each stands off its upright edge, so that both its sides show, and over the top it
  * lies as a band from the box's corner to the knot, as far as there is cloth (docs/sources.md#spare-corners). Every
  * piece is laid without stretch, and beside the walls all hang together; above the rim they are parted, where real cloth
- * puckers. It is one of the two ends between which real corners lie; the other is the fold itself, which has them inside.
+ * puckers. What a corner hides of the wall behind it is not taken off, since from another side that is seen. It is one of
+ * the two ends between which real corners lie; the other is the fold itself, which has them inside.
  */
 final class SpareCorners {
 
