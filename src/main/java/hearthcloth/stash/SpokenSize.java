@@ -61,8 +61,7 @@ final class SpokenSize {
         /** A fat quarter is 18 × 22 in. Source: docs/sources.md#fat-quarter. */
         FAT_QUARTER("fat[ -]quarters?\\b(?:\\s+of\\b)?"),
         /** {@code 2 yd navy, 44 in wide}: the name stands between them. */
-        LONG_THEN_WIDE(
-                "(?<b>" + MEASURED + ")(?:\\s*-?long)?(?<between>[^\\d]{1,60}?)(?<a>" + LENGTH + ")\\s*-?wide"),
+        LONG_THEN_WIDE("(?<b>" + MEASURED + ")(?:\\s*-?long)?(?<between>[^\\d]{1,60}?)(?<a>" + LENGTH + ")\\s*-?wide"),
         WIDE_THEN_LONG("(?<a>" + LENGTH + ")\\s*-?wide(?<between>[^\\d]{1,60}?)(?<b>" + MEASURED + ")(?:\\s*-?long)?"),
         /** {@code half yard rust linen 22 in}: what is sold by the yard or the metre is as wide as the inches or centimetres. */
         YARDAGE("(?<b>" + SOLD + ")(?<between>[^\\d" + GLYPHS + "]{1,60}?)(?<a>" + SLIM + ")"),

@@ -80,7 +80,8 @@ class TiedCommandTest {
     void a_fabric_wished_to_the_outside_is_told_with_its_share() {
         Typed typed = plan("--gift", BOX, "--show", "fog");
         assertThat(typed.code()).as(typed.err()).isZero();
-        assertThat(typed.out()).containsPattern("fog( shows however you tie it)?: \\d+ %( to \\d+ %)? of what shows once tied");
+        assertThat(typed.out())
+                .containsPattern("fog( shows however you tie it)?: \\d+ %( to \\d+ %)? of what shows once tied");
     }
 
     @ParameterizedTest

@@ -107,7 +107,8 @@ final class PageTimes {
         List<String> parts = List.of("in all", "until the answer is there", "in the workroom", "bytes");
         for (int part = 0; part < parts.size(); part++) {
             int at = part;
-            List<Double> sorted = times.stream().map(one -> one.get(at)).sorted().toList();
+            List<Double> sorted =
+                    times.stream().map(one -> one.get(at)).sorted().toList();
             System.out.printf(
                     "a width changed, %s: median %.0f, 95th percentile %.0f (%d presses, browser slowed %d times)%n",
                     parts.get(part),

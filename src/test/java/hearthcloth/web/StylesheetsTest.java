@@ -28,7 +28,8 @@ class StylesheetsTest {
     private static final Pattern SELECTOR = Pattern.compile("([^{}]+)\\{");
     private static final Pattern NAME = Pattern.compile("[.#]([A-Za-z_][\\w-]*)");
     private static final Pattern WORD = Pattern.compile("[A-Za-z][\\w-]*");
-    private static final Pattern TEXT = Pattern.compile("\"\"\"(?:.*?)\"\"\"|\"(?:[^\"\\\\\\n]|\\\\.)*\"", Pattern.DOTALL);
+    private static final Pattern TEXT =
+            Pattern.compile("\"\"\"(?:.*?)\"\"\"|\"(?:[^\"\\\\\\n]|\\\\.)*\"", Pattern.DOTALL);
 
     @Test
     void every_class_and_id_of_a_rule_is_written_somewhere() throws IOException {
@@ -36,7 +37,8 @@ class StylesheetsTest {
         List<String> unused = new ArrayList<>();
         for (Path sheet : files(STYLES, ".css")) {
             named(Files.readString(sheet)).stream()
-                    .filter(name -> !written.contains(name) && !OF_LIBRARIES.contains(name) && !isNumbered(name, written))
+                    .filter(name ->
+                            !written.contains(name) && !OF_LIBRARIES.contains(name) && !isNumbered(name, written))
                     .forEach(name -> unused.add(sheet.getFileName() + ": " + name));
         }
         assertThat(written).hasSizeGreaterThan(500);
@@ -97,7 +99,9 @@ class StylesheetsTest {
 
     private static List<Path> files(Path folder, String ending) {
         try (Stream<Path> found = Files.walk(folder)) {
-            return found.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+            return found.filter(file -> file.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -55,8 +55,12 @@ public final class ColourGoal {
 
     /** The same with the spare corners outside; what shows tucked in, where the tie leaves none. */
     public Optional<Visible> falling(Size cloth) {
-        return falls.computeIfAbsent(cloth, size -> tied(size)
-                .map(tucked -> TiedFold.asItFalls(tucked.fold()).map(Visible::of).orElse(tucked)));
+        return falls.computeIfAbsent(
+                cloth,
+                size -> tied(size)
+                        .map(tucked -> TiedFold.asItFalls(tucked.fold())
+                                .map(Visible::of)
+                                .orElse(tucked)));
     }
 
     EdgeBill bill(FabricDifferences front, Size cloth) {

@@ -28,7 +28,9 @@ record BenchTargets(ClothView view) {
                 "/cloth/" + view.saved().id() + "?at=" + name,
                 name.equals(view.at()),
                 view.document().bench().locked().contains(name),
-                hearth || !view.editable() || !name.equals(view.at()) ? Optional.empty() : Optional.of(pull(view.number(name))));
+                hearth || !view.editable() || !name.equals(view.at())
+                        ? Optional.empty()
+                        : Optional.of(pull(view.number(name))));
     }
 
     private BenchDrawing.Pull pull(int bar) {

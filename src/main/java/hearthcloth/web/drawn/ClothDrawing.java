@@ -141,18 +141,19 @@ public final class ClothDrawing {
         if (size < most * 0.7) {
             return;
         }
-        drawing.svg().append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline=\"central\""
-                        + " fill=\"%s\" paint-order=\"stroke\" stroke=\"%s\" stroke-width=\"%.2f\""
-                        + " stroke-linejoin=\"round\">%s</text>",
-                FaceDrawing.mm(at.x()) + FaceDrawing.mm(at.width()) / 2,
-                FaceDrawing.mm(at.y()) + FaceDrawing.mm(at.height()) / 2,
-                size,
-                drawing.ground(field).inkOn().hex(),
-                drawing.ground(field).hex(),
-                size / 2.5,
-                FaceDrawing.escaped(word)));
+        drawing.svg()
+                .append(String.format(
+                        Locale.ROOT,
+                        "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" dominant-baseline=\"central\""
+                                + " fill=\"%s\" paint-order=\"stroke\" stroke=\"%s\" stroke-width=\"%.2f\""
+                                + " stroke-linejoin=\"round\">%s</text>",
+                        FaceDrawing.mm(at.x()) + FaceDrawing.mm(at.width()) / 2,
+                        FaceDrawing.mm(at.y()) + FaceDrawing.mm(at.height()) / 2,
+                        size,
+                        drawing.ground(field).inkOn().hex(),
+                        drawing.ground(field).hex(),
+                        size / 2.5,
+                        FaceDrawing.escaped(word)));
     }
 
     /** The front to look at with what is sewn together solid and the rest pale; hidden from those who hear the words beside it. */

@@ -138,15 +138,16 @@ public final class GalleryPage {
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
     }
 
-    private Wishes wishes(
-            Purpose wished, String trouble, WishChips.Asked asked, Stash stash, Swatches swatches) {
+    private Wishes wishes(Purpose wished, String trouble, WishChips.Asked asked, Stash stash, Swatches swatches) {
         return new Wishes(
                 WishView.of(store(), wished, kept.usual(), room.settings().voice(), trouble),
                 WishChips.of(
                         asked,
                         stash,
                         swatches,
-                        searches.of(store()).map(search -> search.plans().values()).orElse(List.of())),
+                        searches.of(store())
+                                .map(search -> search.plans().values())
+                                .orElse(List.of())),
                 GiftDrawing.of(wished.gift()),
                 LovedPalette.of(store()).rows(stash, swatches, room.language()));
     }
@@ -180,8 +181,7 @@ public final class GalleryPage {
         WishForm was = WishForm.of(store());
         WishForm form = WishForm.read(name -> PageContext.field(context, name), was.fabrics())
                 .showing(was.show());
-        kept.settle(
-                form, PatchworkForm.read(PageContext.field(context, "patchwork")), context.formParams("also"));
+        kept.settle(form, PatchworkForm.read(PageContext.field(context, "patchwork")), context.formParams("also"));
         PageContext.go(context, "/cloth", "");
     }
 
@@ -247,8 +247,7 @@ public final class GalleryPage {
         // The first card of a search is replaced while it looks on; taken then, it keeps the name she saw.
         Map<String, Plan> all = found.containsKey(name) ? found : Map.of(name, plan);
         int place = List.copyOf(all.keySet()).indexOf(name);
-        String title =
-                ProposalNames.of(all, names(), room.settings().voice()).get(place);
+        String title = ProposalNames.of(all, names(), room.settings().voice()).get(place);
         store().cloths()
                 .keep(
                         id,

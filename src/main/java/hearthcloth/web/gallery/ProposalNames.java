@@ -65,13 +65,14 @@ final class ProposalNames {
 
     /** What she sees first: the fabric of the middle and what lies round it. Blocks and scraps have no middle, and none. */
     private List<String> byFabric(Plan plan) {
-        List<String> hearth =
-                middle(plan).filter(fabric -> fabric.length() <= LONGEST).stream().toList();
+        List<String> hearth = middle(plan).filter(fabric -> fabric.length() <= LONGEST).stream()
+                .toList();
         List<String> round = round(plan);
         List<String> names = new ArrayList<>();
         for (String middle : hearth) {
             scheme(plan)
-                    .filter(scheme -> !round.isEmpty() && !(OF_TWO.contains(scheme) && round.get(0).equals(middle)))
+                    .filter(scheme -> !round.isEmpty()
+                            && !(OF_TWO.contains(scheme) && round.get(0).equals(middle)))
                     .ifPresent(scheme -> names.add(words.nameOf(middle, round.get(0), scheme)));
             round.stream()
                     .filter(fabric -> !fabric.equals(middle))
@@ -105,7 +106,9 @@ final class ProposalNames {
                 .filter(patch -> patch.fabric().length() <= LONGEST)
                 .forEach(patch -> covered.merge(patch.fabric(), area(patch), Double::sum));
         return covered.entrySet().stream()
-                .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .sorted(Map.Entry.<String, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
                 .toList();
     }

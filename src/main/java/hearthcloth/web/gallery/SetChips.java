@@ -64,8 +64,8 @@ record SetChips(WishChips.Asked asked, Stash stash, Swatches swatches, Collectio
         String name = asked.lean().hearth();
         return name.isEmpty()
                 ? Optional.empty()
-                : Optional.of(fabric(
-                        "hearth", name, stash, isMet(plan -> middle(plan, name)) ? "" : words().chipNoPiece()));
+                : Optional.of(
+                        fabric("hearth", name, stash, isMet(plan -> middle(plan, name)) ? "" : words().chipNoPiece()));
     }
 
     private Optional<WishChips.Chip> shown() {
@@ -148,7 +148,7 @@ record SetChips(WishChips.Asked asked, Stash stash, Swatches swatches, Collectio
 
     private static boolean middle(Plan plan, String fabric) {
         return plan.cloth().patches().stream()
-                .anyMatch(patch -> patch.place() instanceof Place.Hearth
-                        && patch.fabric().equals(fabric));
+                .anyMatch(patch ->
+                        patch.place() instanceof Place.Hearth && patch.fabric().equals(fabric));
     }
 }

@@ -67,7 +67,8 @@ public record WishChips(List<Chip> chips, List<Cloth> fabrics, List<Look> looks,
         List<Cloth> fabrics = stash.fabrics().stream()
                 .map(fabric -> new Cloth(fabric.name(), swatches.fill(fabric)))
                 .toList();
-        return new WishChips(new SetChips(asked, stash, swatches, plans).all(), fabrics, looks(asked, stash), asked.waiting);
+        return new WishChips(
+                new SetChips(asked, stash, swatches, plans).all(), fabrics, looks(asked, stash), asked.waiting);
     }
 
     private static List<Look> looks(Asked asked, Stash stash) {

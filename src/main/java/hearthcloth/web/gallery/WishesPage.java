@@ -26,9 +26,7 @@ final class WishesPage {
     }
 
     static void add(PageRoutes routes) {
-        routes.of(WishesPage::new)
-                .post("/wishes/picture", WishesPage::loved)
-                .post("/wishes", WishesPage::wish);
+        routes.of(WishesPage::new).post("/wishes/picture", WishesPage::loved).post("/wishes", WishesPage::wish);
     }
 
     private Store store() {
@@ -69,6 +67,9 @@ final class WishesPage {
         List<String> names = palette.fabrics(kept.leanings().from(kept.free()));
         palette.keep(store());
         WishForm.of(store()).only(names).keep(store());
-        PageContext.go(context, "/cloth", names.isEmpty() ? ChoosingWords.in(room.language()).lovedNone() : "");
+        PageContext.go(
+                context,
+                "/cloth",
+                names.isEmpty() ? ChoosingWords.in(room.language()).lovedNone() : "");
     }
 }

@@ -64,15 +64,14 @@ public record KitsFound(List<Card> cards, List<String> fair) {
 
     private static Held held(Piece piece, Voice voice) {
         return new Held(
-                piece.id(),
-                piece.id() + ", " + piece.fabric().name() + " " + voice.write(piece.size(), Rounding.DOWN));
+                piece.id(), piece.id() + ", " + piece.fabric().name() + " " + voice.write(piece.size(), Rounding.DOWN));
     }
 
     private static List<String> fair(Together.Measure measure, TeachingWords words) {
         List<String> said = new ArrayList<>();
         said.add(words.kitsFair(
-                        String.valueOf(measure.bound()),
-                        String.valueOf(measure.fairness().worst())));
+                String.valueOf(measure.bound()),
+                String.valueOf(measure.fairness().worst())));
         measure.oneAfterAnother()
                 .filter(turn -> turn.compareTo(measure.fairness()) > 0)
                 .filter(turn ->

@@ -102,7 +102,8 @@ public final class KitsPage {
                         words(),
                         new Typed(form, free().pieces().size(), faults),
                         going,
-                        search.flatMap(one -> one.together().map(found -> KitsFound.of(one.question(), found, words(), voice())))));
+                        search.flatMap(one ->
+                                one.together().map(found -> KitsFound.of(one.question(), found, words(), voice())))));
     }
 
     private String going(KitsSearch search) {

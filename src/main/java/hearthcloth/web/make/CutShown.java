@@ -34,7 +34,8 @@ record CutShown(CutSheet sheet, List<CutSheet.Slip> slips) {
         Settings settings = ClothAsked.settings(room, cloth);
         Voice voice = settings.voice();
         Guide guide = Guide.of(plan, voice);
-        CutTicks ticks = new CutTicks(guide.cutting(), cloth.document().bench().ticked(), MakingWords.in(voice.language()));
+        CutTicks ticks =
+                new CutTicks(guide.cutting(), cloth.document().bench().ticked(), MakingWords.in(voice.language()));
         List<PieceTask> tasks = ticks.tasks();
         int at = asked < 0 ? ticks.first() : Math.min(asked, tasks.size() - 1);
         PieceTask task = tasks.get(at);

@@ -76,8 +76,8 @@ final class StashFiles {
 
     private void refuse(Context context, StashFile.Faulty faulty, StashingWords words) {
         Voice voice = room.settings().voice();
-        StashScreen.Draft draft = new StashScreen.Draft(
-                "", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS, voice));
+        StashScreen.Draft draft =
+                new StashScreen.Draft("", StashHeard.nothing(room.language()), faulty.lines(SHOWN_PROBLEMS, voice));
         StashView whole = StashView.of(room.store(), new StashAsked("", "", "", 1), voice);
         new StashScreen(room).show(context.status(422), whole, draft, words.fileRefused());
     }

@@ -79,7 +79,8 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         Map<String, Integer> layers = new HashMap<>();
         for (Facet facet : loose) {
             int layer = layers.merge(facet.plane().name(), 1, Integer::sum);
-            double apart = Math.min(LAYER, HIGHEST / all.getOrDefault(facet.plane().name(), 1));
+            double apart =
+                    Math.min(LAYER, HIGHEST / all.getOrDefault(facet.plane().name(), 1));
             snipping.add(facet, facet.cloth(), layer * apart);
         }
     }

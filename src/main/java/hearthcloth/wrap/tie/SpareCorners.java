@@ -46,9 +46,8 @@ final class SpareCorners {
         if (!isLeft || !(tucked.fit().gift() instanceof Gift.Box box)) {
             return Optional.empty();
         }
-        return Optional.of(new SpareCorners(
-                        tucked, Panels.of(box, tucked.laying().whole()))
-                .fold());
+        return Optional.of(
+                new SpareCorners(tucked, Panels.of(box, tucked.laying().whole())).fold());
     }
 
     private Fold fold() {
@@ -94,7 +93,8 @@ final class SpareCorners {
         Vector in = Vector.flat(side).times(-1);
         Vector knot = at.plus(in.times(sideways())).minus(Vector.flat(end).times(panels.half(end)));
         Vector way = knot.minus(at).unit();
-        Motion over = Motion.laying(rim, at, side, way, end, UP.cross(way).times(UP.cross(way).dot(in) < 0 ? -1 : 1));
+        Motion over = Motion.laying(
+                rim, at, side, way, end, UP.cross(way).times(UP.cross(way).dot(in) < 0 ? -1 : 1));
         Vector along = at.plus(in.times(Math.min(panels.height(), panels.half(side))));
         ConvexPolygon band = ConvexPolygon.anticlockwise(List.of(over.back(at), over.back(along), over.back(knot)));
         add(new Facet(Facet.Part.TOP, corner.and(band), over, Panels.Sides.BOX.top()));
@@ -104,7 +104,8 @@ final class SpareCorners {
     private void fin(ConvexPolygon part, Point foot, Point panel, Point other) {
         Vector off = Vector.flat(panel).plus(Vector.flat(other)).unit();
         Motion standing = Motion.laying(foot, Vector.flat(foot), panel, UP, other, off);
-        FacetPlane plane = new FacetPlane("spare corner " + panel + other, standing.inside().times(-1));
+        FacetPlane plane = new FacetPlane(
+                "spare corner " + panel + other, standing.inside().times(-1));
         add(new Facet(Facet.Part.WALL, part.below(panel, panels.start(panel)), standing, plane));
     }
 

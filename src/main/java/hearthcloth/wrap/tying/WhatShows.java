@@ -144,9 +144,7 @@ public record WhatShows(Gift gift, List<Seen> patches, List<Seen> falling) {
 
     /** The area seen on sides and top, in square millimetres. */
     public double seenMm2() {
-        return patches.stream()
-                .mapToDouble(Seen::seenMm2)
-                .reduce(0, Double::sum);
+        return patches.stream().mapToDouble(Seen::seenMm2).reduce(0, Double::sum);
     }
 
     /** A sentence on the hearth where there is one, then one for each fabric, then why some have two figures. */

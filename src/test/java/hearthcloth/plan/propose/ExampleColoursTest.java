@@ -65,12 +65,15 @@ class ExampleColoursTest {
         Stash stash = ((StashFile.Read)
                         StashFile.read(Files.readString(Path.of("examples/" + heap + ".csv")), Optional.of(Unit.INCH)))
                 .stash();
-        List<Plan> plans =
-                ChoiceTest.proposals(stash, ChoiceTest.wish(Optional.of(Size.square(new Length(Length.inches(quarters).nm() / 4)))));
+        List<Plan> plans = ChoiceTest.proposals(
+                stash,
+                ChoiceTest.wish(Optional.of(
+                        Size.square(new Length(Length.inches(quarters).nm() / 4)))));
         Plan first = plans.get(0);
         if (figures(first).hearth().standsOut() < 0.999) {
             assertThat(plans)
-                    .filteredOn(plan -> plan.figures().joins() <= first.figures().joins())
+                    .filteredOn(
+                            plan -> plan.figures().joins() <= first.figures().joins())
                     .extracting(plan -> figures(plan).hearth().standsOut())
                     .allMatch(share -> share < 0.999);
         }

@@ -26,7 +26,6 @@ class GoodAtTest {
 
     @Test
     void where_only_the_figures_tell_something_it_is_the_plan_of_colour() {
-        assertThat(reason(PlanningSentences.pointNoJoin()))
-                .isEqualTo("Two fabrics take turns, round by round.");
+        assertThat(reason(PlanningSentences.pointNoJoin())).isEqualTo("Two fabrics take turns, round by round.");
     }
 }

@@ -163,7 +163,8 @@ class SchemesTest {
         assertThat(schemes.score(plain(shape, Trials.WHITE, Trials.WHITE))).isZero();
         // the least of the one and the most of the other, with the spare corners the same way
         double bars = schemes.score(plain(shape, Trials.WHITE, Trials.BLACK));
-        double hearth = schemes.between(plain(shape, Trials.BLACK, Trials.WHITE)).most();
+        double hearth =
+                schemes.between(plain(shape, Trials.BLACK, Trials.WHITE)).most();
         assertThat(bars + hearth).isCloseTo(1, org.assertj.core.api.Assertions.within(1e-9));
         assertThat(schemes.score(plain(shape, Trials.BLACK, Trials.WHITE))).isLessThanOrEqualTo(hearth);
         assertThat(schemes.sentence(plain(shape, Trials.BLACK, Trials.BLACK)).english())

@@ -68,10 +68,13 @@ class ClothPageTest {
                 .results()
                 .map(mark -> mark.group(1))
                 .collect(Collectors.joining(" "));
-        String less = visit.see(cloth + "?at=1A", "HX-Request", "true", "Held", held)
-                .body();
+        String less =
+                visit.see(cloth + "?at=1A", "HX-Request", "true", "Held", held).body();
         assertThat(whole).contains("id=\"hem\"", "id=\"fabric-0\"", "<pattern");
-        assertThat(less).doesNotContain("id=\"hem\"", "id=\"fabric-0\"").contains("id=\"more\"").contains(held.split(" ", -1));
+        assertThat(less)
+                .doesNotContain("id=\"hem\"", "id=\"fabric-0\"")
+                .contains("id=\"more\"")
+                .contains(held.split(" ", -1));
         assertThat(less.length()).isLessThan(whole.length() / 4 * 3);
         String hemmed = visit.posted(
                         cloth + "/change",

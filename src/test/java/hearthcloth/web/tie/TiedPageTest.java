@@ -204,7 +204,8 @@ class TiedPageTest {
         do {
             found = visit.page("/proposals");
         } while (!found.contains("Take this one") || found.contains("class=\"progress\""));
-        assertThat(found).containsPattern("Kelp linen( shows however you tie it)?: \\d+ %( to \\d+ %)? of what shows once tied");
+        assertThat(found)
+                .containsPattern("Kelp linen( shows however you tie it)?: \\d+ %( to \\d+ %)? of what shows once tied");
         visit.post("/wishes", "do", "less", "what", "show", "value", "Kelp linen");
     }
 }

@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 class PiecesChangedTest {
 
     private static final Fabric OAT = new Fabric("Oat", Colour.of(0xd9c7a0), Fabric.Faces.SAME, Fabric.Nap.ANY);
-    private static final Fabric KELP = new Fabric("Kelp", Colour.of(0x365a44), Fabric.Faces.RIGHT, Fabric.Nap.LENGTHWISE);
+    private static final Fabric KELP =
+            new Fabric("Kelp", Colour.of(0x365a44), Fabric.Faces.RIGHT, Fabric.Nap.LENGTHWISE);
     private static final Size SMALL = Size.square(Length.cm(10));
     private static final Size LARGE = Size.square(Length.cm(12));
     private static final List<Piece> TWO = List.of(piece("1", OAT, 1), piece("2", OAT, 2));
@@ -33,7 +34,8 @@ class PiecesChangedTest {
         assertThat(to.gone()).isEqualTo(TWO);
         assertThat(to.come())
                 .containsExactly(
-                        new Piece("1", KELP, LARGE, Piece.Washed.NO, 1), new Piece("2", KELP, LARGE, Piece.Washed.NO, 2));
+                        new Piece("1", KELP, LARGE, Piece.Washed.NO, 1),
+                        new Piece("2", KELP, LARGE, Piece.Washed.NO, 2));
     }
 
     @Test

@@ -252,10 +252,11 @@ class SewingTest {
         int kept = 0;
         int all = SEWING.steps().size();
         for (int bars = 0; bars < 3; bars++) {
-            String bar = Worked.cut().design().layout().slots().get(bars).place().bar();
+            String bar =
+                    Worked.cut().design().layout().slots().get(bars).place().bar();
             Length cut = new RemainingPlan(Worked.PLAN, bars, java.util.Map.of()).cutLength(bar);
-            BarTooShort slip = new BarTooShort(
-                    Worked.benchAfterCutting(sewn(all)), bars, bar, cut.minus(Length.inches(2)));
+            BarTooShort slip =
+                    new BarTooShort(Worked.benchAfterCutting(sewn(all)), bars, bar, cut.minus(Length.inches(2)));
             for (ShortBar.Way way : slip.ways(Worked.steps())) {
                 Optional<BenchFact> fact = slip.taken(way).fact();
                 if (way.kind() != ShortBar.Kind.ANEW && way.kind() != ShortBar.Kind.PIECED) {

@@ -120,16 +120,20 @@ class OutlineEditsTest {
     @Test
     void as_many_corners_as_may_be_and_corners_a_pixel_apart_are_taken_and_a_rim_of_the_picture_is_in_it() {
         assertThat(corners(drawn(ring(OutlineEdits.MOST_DRAWN)))).hasSize(OutlineEdits.MOST_DRAWN);
-        assertThat(corners(drawn(400, 100, 401, 100, 520, 100, 520, 180, 400, 180))).hasSize(5);
+        assertThat(corners(drawn(400, 100, 401, 100, 520, 100, 520, 180, 400, 180)))
+                .hasSize(5);
         assertThat(corners(drawn(0, 0, 1000, 0, 1000, 800))).hasSize(3);
         assertThatThrownBy(() -> drawn(0, 0, 1000, 0, 1000, 800.5)).message().contains("picture");
         assertThatThrownBy(() -> drawn(400, 100, 520, 100)).message().contains("three");
-        assertThatThrownBy(() -> drawn(ring(OutlineEdits.MOST_DRAWN + 1))).message().contains("12");
+        assertThatThrownBy(() -> drawn(ring(OutlineEdits.MOST_DRAWN + 1)))
+                .message()
+                .contains("12");
     }
 
     @Test
     void a_piece_may_be_as_narrow_as_the_narrowest_and_no_narrower() {
-        assertThat(sides(drawn(400, 100, 520, 100, 520, 118, 400, 118).piece("1"))[0]).isCloseTo(18, within(0.5));
+        assertThat(sides(drawn(400, 100, 520, 100, 520, 118, 400, 118).piece("1"))[0])
+                .isCloseTo(18, within(0.5));
         assertThatThrownBy(() -> drawn(400, 100, 520, 100, 520, 109, 400, 109)).isInstanceOf(MeasureException.class);
     }
 

@@ -87,8 +87,8 @@ class KnownOutlineTest {
             double angle = 2 * Math.PI * (i + 0.5) / sides;
             Vector out = new Vector(Math.cos(angle), Math.sin(angle), 0);
             Vector along = new Vector(-Math.sin(angle), Math.cos(angle), 0);
-            Motion motion = new Motion(
-                    new Point((i + 0.5) * wide - SIDE / 2, 0), out.times(inner), along, new Vector(0, 0, 1));
+            Motion motion =
+                    new Motion(new Point((i + 0.5) * wide - SIDE / 2, 0), out.times(inner), along, new Vector(0, 0, 1));
             ConvexPolygon strip =
                     ConvexPolygon.rectangle(i * wide - SIDE / 2, -high / 2, (i + 1) * wide - SIDE / 2, high / 2);
             facets.add(new Facet(Facet.Part.WALL, strip, motion, new FacetPlane("strip " + i, out)));

@@ -82,8 +82,8 @@ final class MeshMeasures {
         Map<Set<Integer>, List<Integer>> sides = new HashMap<>();
         for (int t = 0; t < mesh.triangles().size(); t += 3) {
             for (int i = 0; i < 3; i++) {
-                Set<Integer> side = Set.of(
-                        mesh.triangles().get(t + i), mesh.triangles().get(t + (i + 1) % 3));
+                Set<Integer> side =
+                        Set.of(mesh.triangles().get(t + i), mesh.triangles().get(t + (i + 1) % 3));
                 sides.computeIfAbsent(side, key -> new ArrayList<>()).add(t);
             }
         }

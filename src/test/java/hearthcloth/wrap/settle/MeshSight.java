@@ -27,10 +27,8 @@ final class MeshSight {
         this.mesh = mesh;
         this.seen = new double[mesh.triangles().size() / 3];
         this.isLoose = new boolean[seen.length];
-        List<ConvexPolygon> loose = fold.facets().stream()
-                .filter(Facet::isLoose)
-                .map(Facet::cloth)
-                .toList();
+        List<ConvexPolygon> loose =
+                fold.facets().stream().filter(Facet::isLoose).map(Facet::cloth).toList();
         for (int t = 0; t < seen.length; t++) {
             Point middle = middle(t);
             isLoose[t] = loose.stream().anyMatch(end -> holds(end, middle));
@@ -120,7 +118,8 @@ final class MeshSight {
     }
 
     private static int most(double[] numbers) {
-        return (int) Math.min(DOTS - 1.0, Math.floor(Arrays.stream(numbers).max().orElseThrow()));
+        return (int)
+                Math.min(DOTS - 1.0, Math.floor(Arrays.stream(numbers).max().orElseThrow()));
     }
 
     private Vector at(int t, int corner) {

@@ -43,7 +43,8 @@ class SettledTest {
         for (int i = 0; i < 20; i++) {
             Gift gift = box(chance);
             for (Tie tie : new Tie[] {Tie.FOUR_CORNER, Tie.ERRAND, Tie.FLAT}) {
-                Settled settled = Settled.of(Visible.of(fold(tie, gift, 1 + 0.12 * chance.nextDouble())), Stiffness.COTTON);
+                Settled settled =
+                        Settled.of(Visible.of(fold(tie, gift, 1 + 0.12 * chance.nextDouble())), Stiffness.COTTON);
                 Gift.Box box = (Gift.Box) gift;
                 for (int t = 0; t < settled.triangles().size(); t += 3) {
                     Vector a = settled.places().get(settled.triangles().get(t));

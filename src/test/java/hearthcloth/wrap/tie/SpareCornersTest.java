@@ -122,7 +122,8 @@ class SpareCornersTest {
                 .orElseThrow();
         Map<String, double[]> shown = shown(Visible.of(fold));
         double sides = shown.values().stream().mapToDouble(here -> here[0]).sum();
-        double all = sides + shown.values().stream().mapToDouble(here -> here[1]).sum();
+        double all =
+                sides + shown.values().stream().mapToDouble(here -> here[1]).sum();
         Map<String, double[]> trial = Map.of(
                 "Madder check", new double[] {81.0, 70.2},
                 "Foam cotton", new double[] {4.9, 11.8},
