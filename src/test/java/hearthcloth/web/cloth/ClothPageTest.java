@@ -79,7 +79,7 @@ class ClothPageTest {
         String hemmed = visit.posted(
                         cloth + "/change",
                         visit.token(),
-                        new String[] {"version", version(), "at", "1A", "what", "hem", "hem", "5/8, 1/4"},
+                        new String[] {"version", version(), "at", "1A", "what", "hem", "hem", "1/4 + 5/8"},
                         "HX-Request",
                         "true",
                         "Held",
