@@ -153,7 +153,9 @@ final class FreePlanning {
     }
 
     private Optional<Plan> arrangement(MarkedHeap some, Size size, ScrapChoice choice, int number, boolean largest) {
-        return kept(some, size, choice.offcuts() && offcuts(), number, () -> work.share(number > 0))
+        boolean offcuts = choice.offcuts() && offcuts();
+        return kept(some, size, offcuts, number, () -> work.share(number > 0))
+                .or(() -> number == 0 ? kept(some, size, offcuts, number, work::patient) : Optional.empty())
                 .map(composed -> plan(some, size, composed, told(choice, largest ? size : null)));
     }
 

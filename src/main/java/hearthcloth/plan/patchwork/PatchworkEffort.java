@@ -11,6 +11,9 @@ record PatchworkEffort(int effort, Budget budget, Consumer<PlanProgress> seen) {
 
     /** Steps of one search, for each unit of effort. */
     private static final long STEPS = 30_000;
+    /** Steps after which nobody waits for a first cloth any more: of sixty scraps that hardly suffice some take 55 000. */
+    private static final long PATIENT = 200_000;
+
     /** Steps of a search that only asks whether a size can be made. */
     private static final long QUICK = 30_000;
 
@@ -23,6 +26,11 @@ record PatchworkEffort(int effort, Budget budget, Consumer<PlanProgress> seen) {
     Budget share(boolean found) {
         Budget steps = Budget.steps(STEPS * Math.max(1, effort));
         return found ? Budget.either(steps, budget) : steps;
+    }
+
+    /** For the first of several searches, where it found nothing soon: want of time alone is no answer. */
+    Budget patient() {
+        return Budget.steps(PATIENT);
     }
 
     Budget quick(boolean found) {

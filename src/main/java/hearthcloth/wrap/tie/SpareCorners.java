@@ -104,8 +104,8 @@ final class SpareCorners {
     private void fin(ConvexPolygon part, Point foot, Point panel, Point other) {
         Vector off = Vector.flat(panel).plus(Vector.flat(other)).unit();
         Motion standing = Motion.laying(foot, Vector.flat(foot), panel, UP, other, off);
-        FacetPlane plane = new FacetPlane(
-                "spare corner " + panel + other, standing.inside().times(-1));
+        FacetPlane plane =
+                new FacetPlane("spare " + panel + other, standing.inside().times(-1));
         add(new Facet(Facet.Part.WALL, part.below(panel, panels.start(panel)), standing, plane));
     }
 

@@ -15,6 +15,7 @@ import hearthcloth.stash.Stash;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 
 /**
  * Small heaps in eighths of an inch: ¼ + ½ in felled (2 + 4), hem ½ in (4), and a patch shows 1¼ in (10) at least, for which
@@ -74,5 +75,21 @@ final class Heaps {
         }
         var patch = (hearthcloth.cutstock.piecing.tree.ScrapPatch) tree;
         return new long[] {patch.width() - 6, patch.height() - 6};
+    }
+
+    /** A heap as it comes: areas spread as a log-normal about 36 square inches, proportions up to 1 : 6, in eighths of an inch. */
+    static Stash wild(int count, long seed) {
+        Random chance = new Random(seed);
+        List<Piece> pieces = new ArrayList<>();
+        while (pieces.size() < count) {
+            double area = Math.exp(Math.log(36 * 64) + 0.8 * chance.nextGaussian());
+            double longer = Math.exp(Math.abs(0.7 * chance.nextGaussian()));
+            long width = Math.round(Math.sqrt(area * longer));
+            long height = Math.round(Math.sqrt(area / longer));
+            if (longer <= 6 && height >= 18 && width <= 36 * 8) {
+                pieces.add(piece(pieces.size() + 2, List.of(WHITE, GREY, BLACK).get(chance.nextInt(3)), width, height));
+            }
+        }
+        return new Stash(pieces);
     }
 }

@@ -11,6 +11,7 @@ import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
+import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.OpenShape;
 import hearthcloth.plan.model.Patchwork;
@@ -66,6 +67,21 @@ class PatchworkPlannerTest {
                 assertThat(patch.size().height()).isGreaterThanOrEqualTo(LEAST);
             }
         }
+    }
+
+    /** A heap as it comes, of which six sevenths have to be in the cloth: it takes longer to find, and is found. */
+    @ParameterizedTest
+    @ValueSource(longs = {4, 5, 6})
+    void a_cloth_that_takes_most_of_a_heap_is_found_however_long_it_takes(long seed) {
+        Stash heap = Heaps.wild(60, seed);
+        double seam = 0.75 * 25.4;
+        double net = heap.pieces().stream()
+                .mapToDouble(piece -> (piece.size().width().in(Unit.MILLIMETRE) - seam)
+                        * (piece.size().height().in(Unit.MILLIMETRE) - seam))
+                .sum();
+        Size size = Size.square(Length.inches((long) (Math.sqrt(0.86 * net) / 25.4)));
+        assertThat(planned(heap, wish(Optional.of(size), 1), Patchwork.free()))
+                .isInstanceOf(PlanOutcome.Proposals.class);
     }
 
     @Test
