@@ -66,7 +66,7 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
                 || (skew < finder.parameters().proportions().most() && finder.isOneSize(found, said, sheet))
                 || (skew < bends().much() && finder.offRectangle(said) > bends().crooked());
         boolean isPale = asWhite || (isNearlyAsWhite && times > 1);
-        return whiter ? skew < bends().most() : isPale && isBent && !isTwin(found, said);
+        return whiter ? skew < bends().most() : isPale && isBent && !(isTwin(found, said) && isLike(own, said));
     }
 
     /**
