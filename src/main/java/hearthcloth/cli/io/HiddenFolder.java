@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -33,27 +34,38 @@ final class HiddenFolder implements AutoCloseable {
     }
 
     private final Path folder;
-    private final FileChannel lock;
     private final Thread hook = new Thread(this::stopped, "tidying");
+    private @Nullable FileChannel lock;
     private boolean stopped;
 
-    private HiddenFolder(Path folder) throws IOException {
+    private HiddenFolder(Path folder) {
         this.folder = folder;
-        this.lock = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     }
 
     /** A new one in {@code parent}, from which those of killed runs are taken away first. */
     static HiddenFolder in(Path parent) throws IOException {
-        Path made = Files.createTempDirectory(parent, NAME);
-        HiddenFolder hidden = new HiddenFolder(made);
+        HiddenFolder hidden = new HiddenFolder(parent.resolve(NAME + UUID.randomUUID()));
         try {
-            hidden.lock.tryLock();
+            // Before there is a folder, so that at no moment a signal finds one that nobody takes away.
+            Runtime.getRuntime().addShutdownHook(hidden.hook);
+        } catch (IllegalStateException e) {
+            throw new IOException("stopped", e);
+        }
+        hidden.wholly(hidden::begin);
+        sweep(parent, hidden.folder);
+        return hidden;
+    }
+
+    private void begin() throws IOException {
+        Files.createDirectory(folder);
+        FileChannel opened =
+                FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        lock = opened;
+        try {
+            opened.tryLock();
         } catch (IOException e) {
             // A disk without locks: then nobody can take another's for dead either.
         }
-        Runtime.getRuntime().addShutdownHook(hidden.hook);
-        sweep(parent, made);
-        return hidden;
     }
 
     Path made() {
@@ -91,7 +103,10 @@ final class HiddenFolder implements AutoCloseable {
     @Override
     public synchronized void close() throws IOException {
         if (!stopped) {
-            lock.close();
+            FileChannel held = lock;
+            if (held != null) {
+                held.close();
+            }
             delete(folder);
             try {
                 Runtime.getRuntime().removeShutdownHook(hook);
