@@ -174,7 +174,12 @@ final class Hearthcloth implements Callable<Integer> {
         if (trouble instanceof UnmatchedArgumentException unknown) {
             String what = unknown.getUnmatched().get(0);
             if (unknown.getCommandLine().getParent() == null && !unknown.isUnknownOption()) {
-                return "There is no command " + shortened(what) + "; there are plan, kits, read and size";
+                return "There is no command " + shortened(what) + "; there are "
+                        + String.join(
+                                ", ",
+                                Completion.commands(unknown.getCommandLine()).stream()
+                                        .map(CommandLine.Model.CommandSpec::name)
+                                        .toList());
             }
             return unknown.isUnknownOption()
                     ? "There is no option " + shortened(what)

@@ -3,8 +3,8 @@ package hearthcloth.draw.tied;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.fabric.FabricWeight;
-import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
 import hearthcloth.wrap.fold.Laying;
 import hearthcloth.wrap.settle.Stiffness;
 import java.util.List;
@@ -42,18 +42,6 @@ record ClothStiffness(List<Pattern.Field> fields) implements Stiffness {
                 && place.x() <= box.u1()
                 && place.y() >= box.v0()
                 && place.y() <= box.v1()
-                && holds(field.at(), place);
-    }
-
-    private static boolean holds(ConvexPolygon outline, Point place) {
-        List<Point> corners = outline.corners();
-        for (int i = 0; i < corners.size(); i++) {
-            Point from = corners.get(i);
-            Point way = corners.get((i + 1) % corners.size()).minus(from);
-            if (way.left().dot(place.minus(from)) < 0) {
-                return false;
-            }
-        }
-        return true;
+                && Polygons.inside(field.at().corners(), place.x(), place.y());
     }
 }

@@ -2,6 +2,7 @@ package hearthcloth.wrap.settle;
 
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
 import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Fold;
@@ -31,7 +32,7 @@ final class MeshSight {
                 fold.facets().stream().filter(Facet::isLoose).map(Facet::cloth).toList();
         for (int t = 0; t < seen.length; t++) {
             Point middle = middle(t);
-            isLoose[t] = loose.stream().anyMatch(end -> holds(end, middle));
+            isLoose[t] = loose.stream().anyMatch(end -> Polygons.inside(end.corners(), middle.x(), middle.y()));
         }
         look(new Vector(0, 0, 1));
         for (double height : new double[] {0.25, 1}) {
@@ -51,7 +52,7 @@ final class MeshSight {
             if (seen[t] > 0) {
                 double area = seen[t] * area(t);
                 all += area;
-                own += holds(part, middle) ? area : 0;
+                own += Polygons.inside(part.corners(), middle.x(), middle.y()) ? area : 0;
             }
         }
         return new double[] {all, own};
@@ -139,17 +140,5 @@ final class MeshSight {
         Point one = mesh.cloth().get(mesh.triangles().get(3 * t + 1)).minus(from);
         Point two = mesh.cloth().get(mesh.triangles().get(3 * t + 2)).minus(from);
         return Math.abs(one.left().dot(two)) / 2;
-    }
-
-    private static boolean holds(ConvexPolygon outline, Point place) {
-        List<Point> corners = outline.corners();
-        for (int i = 0; i < corners.size(); i++) {
-            Point from = corners.get(i);
-            Point way = corners.get((i + 1) % corners.size()).minus(from);
-            if (way.left().dot(place.minus(from)) < 0) {
-                return false;
-            }
-        }
-        return true;
     }
 }
