@@ -138,7 +138,7 @@ final class ReadCommand implements Callable<Integer> {
 
     private int written(Reading.Read read, Ruler ruler, OutputFile out, Optional<OutputFile> picture) {
         List<FabricGroup> groups = FabricGroup.of(read.pieces());
-        Predicate<ReadPiece> taken = piece -> keepDoubtful || piece.doubts().isEmpty();
+        Predicate<ReadPiece> taken = piece -> keepDoubtful || !piece.isDoubted();
         GatheredStash gathered = GatheredStash.of(groups, ruler, taken);
         ReadReport report = new ReadReport(shell.out(), ruler);
         report.found(read, groups);

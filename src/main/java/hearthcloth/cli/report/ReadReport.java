@@ -57,7 +57,7 @@ public final class ReadReport {
                 .findFirst()
                 .orElse("");
         return List.of(
-                piece.number() + (piece.doubts().isEmpty() ? "" : " ?"),
+                piece.number() + (piece.isDoubted() ? " ?" : ""),
                 GatheredStash.size(piece, ruler)
                         .map(size -> ruler.write(size, Rounding.DOWN))
                         .orElse("too little"),
@@ -98,19 +98,8 @@ public final class ReadReport {
     /** Reports every doubt in its own words, then which pieces are left out of the file and why. */
     public void doubts(Reading.Read read, Predicate<ReadPiece> taken) {
         List<ReadPiece> pieces = read.pieces();
-        if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {
-            out.println();
-            out.println("In doubt:");
-            read.sharedDoubts()
-                    .forEach(doubt -> out.println(
-                            "  All pieces: " + ListWords.line(doubt.sentence().english())));
-            for (ReadPiece piece : pieces) {
-                for (Doubt doubt : piece.ownDoubts()) {
-                    out.println("  Piece " + piece.number() + ": "
-                            + ListWords.line(doubt.sentence().english()));
-                }
-            }
-        }
+        said(read, "In doubt:", Doubt::isOpen);
+        said(read, "Good to know:", doubt -> !doubt.isOpen());
         out.println();
         List<ReadPiece> left = pieces.stream().filter(taken.negate()).toList();
         if (!left.isEmpty()) {
@@ -125,6 +114,25 @@ public final class ReadReport {
         if (!little.isEmpty()) {
             out.println("Left out because no rectangle a centimetre wide can be cut from it: " + numbers(little) + ".");
         }
+    }
+
+    private void said(Reading.Read read, String title, Predicate<Doubt> which) {
+        List<String> lines = new ArrayList<>();
+        read.sharedDoubts().stream().filter(which).forEach(doubt -> lines.add("  All pieces: " + line(doubt)));
+        for (ReadPiece piece : read.pieces()) {
+            piece.ownDoubts().stream()
+                    .filter(which)
+                    .forEach(doubt -> lines.add("  Piece " + piece.number() + ": " + line(doubt)));
+        }
+        if (!lines.isEmpty()) {
+            out.println();
+            out.println(title);
+            lines.forEach(out::println);
+        }
+    }
+
+    private static String line(Doubt doubt) {
+        return ListWords.line(doubt.sentence().english());
     }
 
     public void wrote(String file, GatheredStash gathered) {
