@@ -6,7 +6,7 @@ import hearthcloth.photo.image.SrgbLinear;
  * Where cloth ends in the mean profile across a side: cloth of one colour, then ground in a shade that is deepest beside the
  * cloth and fades outwards, both through a lens with some blur. Shade takes the same share of every colour, so that it is not
  * taken for a part of the cloth. For each place and blur the depth of the shade follows by least squares without negative
- * parts (docs/sources.md#robust-fits says what else is fitted); the place that leaves least is taken.
+ * parts; the place that leaves least is taken.
  *
  * <p>All distances are in units of a coarse pixel, outwards from the line along which the profile was read.
  */
