@@ -417,6 +417,8 @@ public interface DesigningWords {
 
     String tiedTooSmall();
 
+    String tiedUnsaid(String gift);
+
     String tiedWhich();
 
     String turnCanvas();

@@ -1004,6 +1004,11 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "You have not said what it wraps. Here it is round " + gift + ".";
+    }
+
+    @Override
     public String tiedWhich() {
         return "In which tie";
     }

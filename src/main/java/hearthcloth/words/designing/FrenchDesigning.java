@@ -1004,6 +1004,11 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "Vous n’avez pas dit ce qu’il emballe : le voici autour de " + gift + ".";
+    }
+
+    @Override
     public String tiedWhich() {
         return "Quel nouage";
     }

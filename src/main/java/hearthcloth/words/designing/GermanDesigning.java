@@ -1004,6 +1004,11 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "Noch ist nicht gesagt, was es verpackt. Hier ist es um " + gift + " gebunden.";
+    }
+
+    @Override
     public String tiedWhich() {
         return "Welche Bindung";
     }

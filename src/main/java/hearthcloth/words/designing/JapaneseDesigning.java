@@ -1004,6 +1004,11 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "包むものがまだ書かれていないので、" + gift + "に結んだところです。";
+    }
+
+    @Override
     public String tiedWhich() {
         return "どの結び方で";
     }

@@ -1006,6 +1006,11 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "무엇을 쌀지 아직 적지 않으셔서 " + gift + "에 묶은 모습입니다.";
+    }
+
+    @Override
     public String tiedWhich() {
         return "어떻게 묶나";
     }

@@ -1004,6 +1004,11 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "Aún no ha dicho qué envuelve. Aquí está alrededor de " + gift + ".";
+    }
+
+    @Override
     public String tiedWhich() {
         return "En qué atado";
     }
