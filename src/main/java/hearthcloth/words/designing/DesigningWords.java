@@ -431,6 +431,8 @@ public interface DesigningWords {
 
     String warnAside(int n, String pieces);
 
+    String warnMany(String fabrics, int n);
+
     String warnMissing(int n, String pieces);
 
     String warnPiece(String fabric, String number);

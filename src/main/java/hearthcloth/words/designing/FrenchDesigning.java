@@ -1039,6 +1039,11 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnMany(String fabrics, int n) {
+        return (n == 0 || n == 1 ? "" + n + " morceau (" + fabrics + ")" : "" + n + " morceaux (" + fabrics + ")");
+    }
+
+    @Override
     public String warnMissing(int n, String pieces) {
         return (n == 0 || n == 1 ? "Ce carré compte sur " + pieces + ", qui n’est plus dans la réserve comme prévu. On ne peut pas le couper ainsi ; refaites le plan." : "Ce carré compte sur " + pieces + ", qui ne sont plus dans la réserve comme prévu. On ne peut pas le couper ainsi ; refaites le plan.");
     }

@@ -1039,6 +1039,11 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnMany(String fabrics, int n) {
+        return (n == 1 ? "" + n + " Stück (" + fabrics + ")" : "" + n + " Stücke (" + fabrics + ")");
+    }
+
+    @Override
     public String warnMissing(int n, String pieces) {
         return "Für dieses Tuch vorgesehen, aber nicht mehr wie geplant im Vorrat: " + pieces + ". So lässt es sich nicht zuschneiden; neu planen.";
     }

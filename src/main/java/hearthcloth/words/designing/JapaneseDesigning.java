@@ -1039,6 +1039,11 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnMany(String fabrics, int n) {
+        return "布 " + n + " 枚（" + fabrics + "）";
+    }
+
+    @Override
     public String warnMissing(int n, String pieces) {
         return "この布に使う予定の布が、計画したときのままではありません：" + pieces + "。このままでは裁てません。計画し直してください。";
     }

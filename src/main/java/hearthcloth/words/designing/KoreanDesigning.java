@@ -1041,6 +1041,11 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnMany(String fabrics, int n) {
+        return "천 " + n + "장(" + fabrics + ")";
+    }
+
+    @Override
     public String warnMissing(int n, String pieces) {
         return "이 보자기에 쓸 천이 계획한 대로 있지 않습니다: " + pieces + ". 이대로는 자를 수 없으니 다시 계획하세요.";
     }

@@ -1039,6 +1039,11 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnMany(String fabrics, int n) {
+        return (n == 1 ? "" + n + " trozo (" + fabrics + ")" : "" + n + " trozos (" + fabrics + ")");
+    }
+
+    @Override
     public String warnMissing(int n, String pieces) {
         return (n == 1 ? "Este paño cuenta con " + pieces + ", que ya no está entre sus telas como se planeó. Así no se puede cortar; planéelo otra vez." : "Este paño cuenta con " + pieces + ", que ya no están entre sus telas como se planeó. Así no se puede cortar; planéelo otra vez.");
     }
