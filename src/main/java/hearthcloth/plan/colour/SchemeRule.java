@@ -27,11 +27,10 @@ public final class SchemeRule {
             ColourParameters.standard().names();
 
     /** The least points of L* between the darkest light and the lightest dark fabric. */
-    public static final double LIGHT_AND_DARK =
-            ColourParameters.standard().looks().lightAndDark();
+    public static final double LIGHT_AND_DARK = NAMES.lightAndDark();
 
     /** The least chroma of a bright fabric: C* of CIELAB. */
-    public static final double BRIGHT = ColourParameters.standard().looks().bright();
+    public static final double BRIGHT = NAMES.bright();
 
     private final List<Patch> bars;
     private final Map<String, Fabric> fabrics = new LinkedHashMap<>();
@@ -96,7 +95,7 @@ public final class SchemeRule {
         if (found == null) {
             throw new IllegalArgumentException("no fabric is called " + fabric);
         }
-        return found.colour().lab();
+        return found.mean();
     }
 
     private boolean isLightAndDark(Predicate<Place.Bar> light) {

@@ -43,7 +43,7 @@ final class LookDistance {
     private static List<Lab> grid(DraftTrial trial) {
         Map<String, Lab> labs = new LinkedHashMap<>();
         for (Piece piece : trial.answer().used()) {
-            labs.put(piece.fabric().name(), piece.fabric().colour().lab());
+            labs.put(piece.fabric().name(), piece.fabric().mean());
         }
         Cloth cloth = trial.cloth();
         long wide = cloth.finished().width().nm() / (2 * GRID);
