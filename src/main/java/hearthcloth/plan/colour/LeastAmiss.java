@@ -2,6 +2,7 @@ package hearthcloth.plan.colour;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,11 +21,8 @@ import java.util.Set;
  */
 public record LeastAmiss(double amissMm, double boundMm) {
 
-    /** Branches looked at: some milliseconds. */
-    private static final long LOOKS = 20_000;
-
-    /** Half a millimetre of edge is nothing to see. */
-    private static final double NEAR = 0.5;
+    /** So near to the bound a cloth counts as proven. */
+    private static final double NEAR = ColourParameters.standard().faults().proven();
 
     /** The least there must be, beside what there is. */
     public static LeastAmiss of(Cloth cloth, Supply supply, ColourGoal goal) {
@@ -45,7 +43,8 @@ public record LeastAmiss(double amissMm, double boundMm) {
         BarColouring problem =
                 new BarColouring(hearth, bars, bill, numbers, new double[bars.size()][numbers.length], room);
         double amiss = goal.amissMm(cloth, fabrics);
-        double bound = BarColours.of(problem, LOOKS, 1).bound();
+        double bound = BarColours.of(problem, goal.parameters().search().bound(), 1)
+                .bound();
         return new LeastAmiss(amiss, Math.min(amiss, bound));
     }
 

@@ -7,6 +7,7 @@ import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.colour.Lab;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,22 +23,14 @@ import java.util.function.Predicate;
  */
 public final class SchemeRule {
 
+    private static final ColourParameters.Names NAMES =
+            ColourParameters.standard().names();
+
     /** The least points of L* between the darkest light and the lightest dark fabric. */
-    public static final double LIGHT_AND_DARK = 10;
-
-    /** The most of the seams between bars at which a scattered fabric may meet itself. */
-    private static final double SCATTERED = 0.03;
-
-    /** An accent is between these shares of the cloth. */
-    private static final double LEAST_ACCENT = 0.02;
-
-    private static final double MOST_ACCENT = 0.09;
-
-    /** Bars in the arm of a spiral: one more than go round once. */
-    private static final int ARM = 5;
+    public static final double LIGHT_AND_DARK = NAMES.lightAndDark();
 
     /** The least chroma of a bright fabric: C* of CIELAB. */
-    public static final double BRIGHT = 30;
+    public static final double BRIGHT = NAMES.bright();
 
     private final List<Patch> bars;
     private final Map<String, Fabric> fabrics = new LinkedHashMap<>();
@@ -79,7 +72,7 @@ public final class SchemeRule {
      */
     public static boolean isLightArm(Place.Bar bar) {
         int number = 4 * (bar.round() - 1) + bar.order();
-        return number / ARM % 2 == 0;
+        return number / NAMES.arm() % 2 == 0;
     }
 
     private static Place.Bar bar(Patch patch) {
@@ -102,7 +95,7 @@ public final class SchemeRule {
         if (found == null) {
             throw new IllegalArgumentException("no fabric is called " + fabric);
         }
-        return found.colour().lab();
+        return found.mean();
     }
 
     private boolean isLightAndDark(Predicate<Place.Bar> light) {
@@ -183,7 +176,7 @@ public final class SchemeRule {
 
     private boolean isScattered(ColourFigures figures) {
         return figures.mixedBars() == 0
-                && figures.neighbours().same() <= SCATTERED
+                && figures.neighbours().same() <= NAMES.scattered()
                 && figures.hearth().ownMm() == 0;
     }
 
@@ -200,6 +193,6 @@ public final class SchemeRule {
         double share =
                 accents.stream().mapToDouble(patch -> patch.size().areaMm2()).reduce(0, Double::sum)
                         / cloth.finished().areaMm2();
-        return accents.size() <= 3 && share >= LEAST_ACCENT && share <= MOST_ACCENT;
+        return accents.size() <= 3 && share >= NAMES.leastAccent() && share <= NAMES.mostAccent();
     }
 }

@@ -5,6 +5,7 @@ import hearthcloth.cloth.Laid;
 import hearthcloth.colour.Lab;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -19,10 +20,13 @@ import java.util.Map;
  */
 final class LookDistance {
 
-    /** Below this mean distance two pictures pass for one cloth (ours). */
-    static final double SEEN = 8;
+    private static final ProposalParameters.Unlike UNLIKE =
+            ProposalParameters.standard().gallery().unlike();
 
-    private static final int GRID = 12;
+    /** Below this mean distance two pictures pass for one cloth. */
+    static final double SEEN = UNLIKE.looks();
+
+    private static final int GRID = UNLIKE.grid();
 
     private final IdentityHashMap<DraftTrial, List<Lab>> grids = new IdentityHashMap<>();
 
@@ -39,7 +43,7 @@ final class LookDistance {
     private static List<Lab> grid(DraftTrial trial) {
         Map<String, Lab> labs = new LinkedHashMap<>();
         for (Piece piece : trial.answer().used()) {
-            labs.put(piece.fabric().name(), piece.fabric().colour().lab());
+            labs.put(piece.fabric().name(), piece.fabric().mean());
         }
         Cloth cloth = trial.cloth();
         long wide = cloth.finished().width().nm() / (2 * GRID);

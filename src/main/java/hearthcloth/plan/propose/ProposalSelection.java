@@ -5,6 +5,7 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -30,11 +31,8 @@ final class ProposalSelection {
             new Apart(LookDistance.SEEN / 2, 1),
             new Apart(0, 1));
 
-    /** Joins that a proposal may have above the best because it is different. */
-    private static final int MORE_JOINS = 3;
-
-    /** So many joins more are taken before two pictures that pass for one stand beside each other (ours). */
-    private static final double SAME_PICTURE = 6;
+    private static final ProposalParameters.Apart APART =
+            ProposalParameters.standard().gallery().apart();
 
     /** So far apart to the eye, and in so many ways. */
     private record Apart(double looks, int ways) {}
@@ -100,8 +98,8 @@ final class ProposalSelection {
                 .mapToInt(other -> ProposalDistance.difference(trial, other))
                 .min()
                 .orElse(0);
-        double steps = Math.min(3, least / LookDistance.SEEN) + Math.min(4, ways) / 2;
-        return least < LookDistance.SEEN ? steps - SAME_PICTURE : steps;
+        double steps = Math.min(APART.steps(), least / LookDistance.SEEN) + Math.min(APART.ways(), ways) / 2;
+        return least < LookDistance.SEEN ? steps - APART.samePicture() : steps;
     }
 
     /** A plan by itself, compared with no other. */
@@ -128,7 +126,7 @@ final class ProposalSelection {
         LookDistance looks = new LookDistance();
         int joins =
                 best.stream().mapToInt(trial -> trial.figures().joins()).min().orElse(0);
-        for (int limit : new int[] {joins + MORE_JOINS + joins / 2, Integer.MAX_VALUE}) {
+        for (int limit : new int[] {joins + APART.moreJoins() + joins / 2, Integer.MAX_VALUE}) {
             for (Apart apart : DEMANDS) {
                 for (DraftTrial trial : best) {
                     if (chosen.size() < most
