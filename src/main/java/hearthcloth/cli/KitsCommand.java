@@ -118,7 +118,7 @@ final class KitsCommand implements Callable<Integer> {
         text.check();
         List<WishList.Line> lines = lines(read, ruler);
         read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning.english())));
-        ProgressLine progress = new ProgressLine(shell);
+        ProgressLine progress = new ProgressLine(shell, Voice.english(ruler));
         Together together = PlanningTogether.plan(
                 read.stash(),
                 lines.stream().map(KitsCommand::asked).toList(),

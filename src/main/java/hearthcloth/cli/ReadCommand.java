@@ -15,6 +15,7 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.Rulers;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
 import java.nio.charset.StandardCharsets;
@@ -123,7 +124,7 @@ final class ReadCommand implements Callable<Integer> {
     }
 
     private Reading.Read read(byte[] bytes, ReferenceSheet sheet) {
-        ProgressLine progress = new ProgressLine(shell);
+        ProgressLine progress = new ProgressLine(shell, Voice.english(Ruler.EIGHTHS));
         Reading reading = PhotoReader.read(
                 bytes, sheet, (share, what) -> progress.say("reading: " + Math.round(share * 100) + " %, " + what));
         progress.clear();
@@ -140,7 +141,7 @@ final class ReadCommand implements Callable<Integer> {
         List<FabricGroup> groups = FabricGroup.of(read.pieces());
         Predicate<ReadPiece> taken = piece -> keepDoubtful || piece.doubts().isEmpty();
         GatheredStash gathered = GatheredStash.of(groups, ruler, taken);
-        ReadReport report = new ReadReport(shell.out(), ruler);
+        ReadReport report = new ReadReport(shell.out(), Voice.english(ruler));
         report.found(read, groups);
         report.doubts(read, taken);
         picture.ifPresent(file -> report.line("Drawn on the picture: " + file.shown() + "."));

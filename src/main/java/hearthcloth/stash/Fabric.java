@@ -22,7 +22,7 @@ public record Fabric(
 
     /** Whether the two sides of a fabric look alike. */
     public enum Faces {
-        /** No right side: either face may show. */
+        /** No right side: either face may show, also where they have colours of their own. */
         SAME,
         /** A right side, which should show on the front. */
         RIGHT
@@ -54,6 +54,20 @@ public record Fabric(
     /** The colour of its wrong side: as she says, else that of its right side. */
     public Colour wrongSide() {
         return wrong.orElse(colour);
+    }
+
+    /** Whether its two sides are told apart: one is the right one, or the other has a colour of its own. */
+    public boolean isSided() {
+        return faces == Faces.RIGHT || isTwoFaced();
+    }
+
+    /** Whether either of two faces of different colours may lie outside, since neither is the right one. */
+    public boolean isTurnable() {
+        return faces == Faces.SAME && isTwoFaced();
+    }
+
+    private boolean isTwoFaced() {
+        return !wrongSide().equals(colour);
     }
 
     /** The same fabric under another name. */

@@ -172,14 +172,16 @@ public record ColourParameters(
      *
      * @param chosen looks at the bars of one layout, before anything is cut: a fraction of a millisecond
      * @param exchanged looks at the exchanges of one cloth that is cut: some milliseconds
+     * @param turned looks at which face of a patch lies outside, where that is free: some milliseconds
      * @param bound looks for the bound of a finished cloth: some milliseconds
      * @param shaken exchanges tried at random before a new descent
      * @param branching how bars are branched over
      */
-    public record Search(long chosen, int exchanged, long bound, int shaken, Branching branching) {
+    public record Search(
+            long chosen, int exchanged, int turned, long bound, int shaken, Branching branching) {
 
         private static Search standard() {
-            return new Search(1000, 1500, 20_000, 4, new Branching(3, 2000, 200, 2000, 8));
+            return new Search(1000, 1500, 4000, 20_000, 4, new Branching(3, 2000, 200, 2000, 8));
         }
     }
 
