@@ -13,6 +13,7 @@ import hearthcloth.web.gift.Foresight;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.Leanings;
 import hearthcloth.web.gift.PatchworkForm;
+import hearthcloth.web.gift.ScrapForm;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.WishView;
 import hearthcloth.web.gift.Wished;
@@ -64,8 +65,9 @@ public final class GalleryPage {
      * @param plain the gift tied in a plain cloth where there is nothing to plan from, as SVG; empty else
      * @param left what there is to plan from
      * @param held what a new cloth is not planned from
+     * @param pieces those a cloth of scraps may be asked to have
      */
-    public record Heap(String tiles, String plain, Left left, HeldBack held) {}
+    public record Heap(String tiles, String plain, Left left, HeldBack held, List<ScrapPick> pieces) {}
 
     /** What there is to plan from: no piece at all, none that is free, none that her wishes leave, or some. */
     public enum Left {
@@ -167,7 +169,7 @@ public final class GalleryPage {
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
                         wishes(wished, trouble, asked, stash, swatches),
-                        heap(heap, Left.of(heap.stash(), free, stash), wished, swatches),
+                        heap(heap, Left.of(heap.stash(), free, stash), wished, free, swatches),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -187,14 +189,15 @@ public final class GalleryPage {
                 LovedPalette.of(store()).rows(stash, swatches, room.language()));
     }
 
-    private Heap heap(StashAtHand heap, Left left, Purpose wished, Swatches swatches) {
+    private Heap heap(StashAtHand heap, Left left, Purpose wished, Stash free, Swatches swatches) {
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
         return new Heap(
                 tiles.toString(),
                 left == Left.NOTHING ? plain(wished) : "",
                 left,
-                HeldBack.of(heap, kept.also(), words()));
+                HeldBack.of(heap, kept.also(), words()),
+                ScrapPick.all(free, PatchworkForm.of(store()).scraps(), swatches, room.settings().voice()));
     }
 
     /**
@@ -226,7 +229,12 @@ public final class GalleryPage {
         WishForm was = WishForm.of(store());
         WishForm form = WishForm.read(name -> PageContext.field(context, name), was.fabrics())
                 .showing(was.show());
-        kept.settle(form, PatchworkForm.read(PageContext.field(context, "patchwork")), context.formParams("also"));
+        kept.settle(
+                form,
+                PatchworkForm.read(
+                        PageContext.field(context, "patchwork"),
+                        ScrapForm.read(name -> PageContext.field(context, name), context.formParams("with"))),
+                context.formParams("also"));
         PageContext.go(context, "/cloth", "");
     }
 
