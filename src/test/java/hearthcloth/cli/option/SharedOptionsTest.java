@@ -133,11 +133,4 @@ class SharedOptionsTest {
                 .parseArgs("--unit", "ell");
         assertThatThrownBy(unit::ruler).isInstanceOf(BadInputException.class).hasMessageContaining("write in or cm");
     }
-
-    /** Help says what holds where nothing is typed, which differs from command to command. */
-    @Test
-    void help_says_what_is_usual() {
-        String help = new CommandLine(new All()).getUsageMessage().replaceAll("\\s+", " ");
-        assertThat(help).contains("to teach by; class.", "1min; 10s.").doesNotContain("${");
-    }
 }
