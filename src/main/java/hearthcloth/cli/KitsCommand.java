@@ -93,7 +93,7 @@ final class KitsCommand implements Callable<Integer> {
         read.warnings()
                 .forEach(warning -> shell.err()
                         .println(ListWords.line(TypingSentences.note(warning).in(voice))));
-        ProgressLine progress = new ProgressLine(shell);
+        ProgressLine progress = new ProgressLine(shell, voice);
         Together together = PlanningTogether.plan(
                 read.stash(),
                 lines.stream().map(KitsCommand::asked).toList(),

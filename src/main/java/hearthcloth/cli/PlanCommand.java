@@ -150,7 +150,7 @@ final class PlanCommand implements Callable<Integer> {
         ProposalFiles files = files(GuidelineWish.gift(rules), GuidelineWish.ruler(rules));
         Ask ask = guideline.ask(options.proposals(), options.seed(), read.stash());
         note(read, files.voice());
-        ProgressLine progress = new ProgressLine(shell);
+        ProgressLine progress = new ProgressLine(shell, files.voice());
         Fitted fitted = GuidelineWish.fit(rules, read.stash(), ask, time.effort(), time.begin(), progress::show);
         progress.clear();
         List<Plan> plans = fitted.cloths().stream().map(Fitted.Nearest::plan).toList();
@@ -171,7 +171,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private int planned(Wished wished, PlanBudget time, ProposalFiles print, Slack slack, OutputFolder folder) {
-        ProgressLine progress = new ProgressLine(shell);
+        ProgressLine progress = new ProgressLine(shell, print.voice());
         PlanBudget.Clock clock = time.begin();
         PlanOutcome outcome = wished.plan(time.effort(), clock, progress::show);
         progress.clear();

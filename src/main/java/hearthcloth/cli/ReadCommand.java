@@ -97,7 +97,7 @@ final class ReadCommand implements Callable<Integer> {
     }
 
     private Reading.Read read(byte[] bytes, ReferenceSheet sheet, Voice voice) {
-        ProgressLine progress = new ProgressLine(shell);
+        ProgressLine progress = new ProgressLine(shell, voice);
         Reading reading = PhotoReader.read(
                 bytes, sheet, (share, what) -> progress.say(
                         TypingSentences.progress(Argument.percent(Math.round(share * 100)), "reading")
@@ -118,7 +118,7 @@ final class ReadCommand implements Callable<Integer> {
         List<FabricGroup> groups = FabricGroup.of(read.pieces());
         Predicate<ReadPiece> taken = piece -> keepDoubtful || piece.doubts().isEmpty();
         GatheredStash gathered = GatheredStash.of(groups, voice.ruler(), taken);
-        ReadReport report = new ReadReport(shell.out(), voice.ruler());
+        ReadReport report = new ReadReport(shell.out(), voice);
         report.found(read, groups);
         report.doubts(read, taken);
         picture.ifPresent(file -> report.line(TypingSentences.readDrawn(Argument.text(file.shown())).in(voice)));

@@ -52,11 +52,6 @@ public final class BadInputException extends RuntimeException {
         return sentences;
     }
 
-    /** The same in English. */
-    public List<String> sentences() {
-        return in(Voice.english(ruler));
-    }
-
     /** The same to a reader of a language, lengths on the ruler they were wished by. */
     public List<String> in(Language language) {
         return in(Voice.of(language, ruler));

@@ -61,9 +61,28 @@ public final class GalleryPage {
      *
      * @param tiles the fabrics' figures, as SVG
      * @param plain the gift tied in a plain cloth where there is nothing to plan from, as SVG; empty else
+     * @param left what there is to plan from
      * @param held what a new cloth is not planned from
      */
-    public record Heap(String tiles, boolean isEmpty, String plain, HeldBack held) {}
+    public record Heap(String tiles, String plain, Left left, HeldBack held) {}
+
+    /** What there is to plan from: no piece at all, none that is free, none that her wishes leave, or some. */
+    public enum Left {
+        NOTHING,
+        SPOKEN_FOR,
+        UNWISHED,
+        SOME;
+
+        private static Left of(Stash all, Stash free, Stash wished) {
+            if (all.pieces().isEmpty()) {
+                return NOTHING;
+            }
+            if (free.pieces().isEmpty()) {
+                return SPOKEN_FOR;
+            }
+            return wished.pieces().isEmpty() ? UNWISHED : SOME;
+        }
+    }
 
     /**
      * The page.
@@ -116,7 +135,7 @@ public final class GalleryPage {
         Stash free = heap.free(kept.also());
         Leanings lean = kept.leanings();
         Stash stash = lean.from(free);
-        String trouble = stash.pieces().isEmpty() ? "" : begun(stash, wished, lean);
+        String trouble = begun(stash, wished, lean);
         searches.of(store()).ifPresent(search -> search.await(FIRST_WITHIN_MS));
         Swatches swatches = new Swatches(free.fabrics(), store().swatches().across());
         WishChips.Asked asked = new WishChips.Asked(
@@ -132,7 +151,7 @@ public final class GalleryPage {
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
                         wishes(wished, trouble, asked, stash, swatches),
-                        heap(heap, wished, swatches),
+                        heap(heap, Left.of(heap.stash(), free, stash), wished, swatches),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -152,20 +171,30 @@ public final class GalleryPage {
                 LovedPalette.of(store()).rows(stash, swatches, room.language()));
     }
 
-    private Heap heap(StashAtHand heap, Purpose wished, Swatches swatches) {
+    private Heap heap(StashAtHand heap, Left left, Purpose wished, Swatches swatches) {
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
-        boolean isEmpty = heap.stash().pieces().isEmpty();
         return new Heap(
-                tiles.toString(), isEmpty, isEmpty ? plain(wished) : "", HeldBack.of(heap, kept.also(), words()));
+                tiles.toString(),
+                left == Left.NOTHING ? plain(wished) : "",
+                left,
+                HeldBack.of(heap, kept.also(), words()));
     }
 
-    /** Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. */
+    /**
+     * Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. Where
+     * nothing can be looked for, what an earlier search found answers another question and goes.
+     */
     private String begun(Stash stash, Purpose wished, Leanings lean) {
+        if (stash.pieces().isEmpty()) {
+            searches.forget(store());
+            return "";
+        }
         try {
             searches.begin(store(), kept.question(stash, wished, lean));
             return "";
         } catch (MeasureException e) {
+            searches.forget(store());
             return ErrorPages.upright(Refusal.of(e).in(room.settings().voice()));
         }
     }
@@ -209,10 +238,7 @@ public final class GalleryPage {
         // Asked again, it only tells how far the search is: one that failed is not begun anew four times a second.
         if (PageContext.text(context, "again").isEmpty()) {
             Leanings lean = kept.leanings();
-            Stash stash = lean.from(kept.free());
-            if (!stash.pieces().isEmpty()) {
-                begun(stash, Wished.of(store()), lean);
-            }
+            begun(lean.from(kept.free()), Wished.of(store()), lean);
         }
         room.show(context, cards(FEW, "/proposals/three?again=yes"));
     }

@@ -93,6 +93,11 @@ record KeptWishes(PageContext room) {
         patchwork.patchwork(form);
         form.keep(store());
         patchwork.keep(store());
-        store().set(ALSO, String.join("\n", also));
+        allow(also);
+    }
+
+    /** Keeps the cloths whose pieces a new one may take all the same. */
+    void allow(List<String> cloths) {
+        store().set(ALSO, String.join("\n", cloths));
     }
 }

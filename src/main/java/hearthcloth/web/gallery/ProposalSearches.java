@@ -20,6 +20,11 @@ final class ProposalSearches {
         searches.values().forEach(ProposalSearch::stop);
     }
 
+    /** Ends and forgets the search of this work: there is nothing that it would answer. */
+    synchronized void forget(Store work) {
+        Optional.ofNullable(searches.remove(work)).ifPresent(ProposalSearch::stop);
+    }
+
     /** Begins a search for this wish unless one is going on or has answered it. */
     synchronized void begin(Store work, ProposalSearch.Question question) {
         Optional<ProposalSearch> last = of(work);

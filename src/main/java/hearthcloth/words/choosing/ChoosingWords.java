@@ -103,7 +103,11 @@ public interface ChoosingWords {
 
     String galleryLarge();
 
+    String galleryNoneLeft();
+
     String gallerySayGift();
+
+    String gallerySpent();
 
     String galleryTakeBack(String kind, String wish);
 
@@ -152,6 +156,12 @@ public interface ChoosingWords {
     String leftMore(String before, String next);
 
     String leftOut(String what);
+
+    String leftShared(String what);
+
+    String leftUnuse();
+
+    String leftUse();
 
     String lovedFile();
 

@@ -219,8 +219,18 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String galleryNoneLeft() {
+        return "Your wishes leave no piece to plan from. Take one of them back.";
+    }
+
+    @Override
     public String gallerySayGift() {
         return "Say what it will wrap";
+    }
+
+    @Override
+    public String gallerySpent() {
+        return "Every piece is spoken for";
     }
 
     @Override
@@ -341,6 +351,21 @@ public final class EnglishChoosing implements ChoosingWords {
     @Override
     public String leftOut(String what) {
         return "Left out: " + what + ".";
+    }
+
+    @Override
+    public String leftShared(String what) {
+        return "Planned with too: " + what + ".";
+    }
+
+    @Override
+    public String leftUnuse() {
+        return "Leave them out";
+    }
+
+    @Override
+    public String leftUse() {
+        return "Plan with them too";
     }
 
     @Override

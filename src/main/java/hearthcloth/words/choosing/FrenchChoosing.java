@@ -219,8 +219,18 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
+    public String galleryNoneLeft() {
+        return "Vos souhaits ne laissent aucun morceau. Retirez-en un.";
+    }
+
+    @Override
     public String gallerySayGift() {
         return "Dire ce qu’il enveloppera";
+    }
+
+    @Override
+    public String gallerySpent() {
+        return "Chaque morceau est déjà retenu";
     }
 
     @Override
@@ -341,6 +351,21 @@ public final class FrenchChoosing implements ChoosingWords {
     @Override
     public String leftOut(String what) {
         return "Laissé de côté : " + what + ".";
+    }
+
+    @Override
+    public String leftShared(String what) {
+        return "Pris aussi : " + what + ".";
+    }
+
+    @Override
+    public String leftUnuse() {
+        return "Les laisser de côté";
+    }
+
+    @Override
+    public String leftUse() {
+        return "Les prendre aussi";
     }
 
     @Override

@@ -219,8 +219,18 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String galleryNoneLeft() {
+        return "Deine Wünsche lassen kein Stück übrig. Nimm einen zurück.";
+    }
+
+    @Override
     public String gallerySayGift() {
         return "Sagen, was eingebunden werden soll";
+    }
+
+    @Override
+    public String gallerySpent() {
+        return "Jedes Stück ist schon vorgesehen";
     }
 
     @Override
@@ -341,6 +351,21 @@ public final class GermanChoosing implements ChoosingWords {
     @Override
     public String leftOut(String what) {
         return "Nicht dabei: " + what + ".";
+    }
+
+    @Override
+    public String leftShared(String what) {
+        return "Auch dabei: " + what + ".";
+    }
+
+    @Override
+    public String leftUnuse() {
+        return "Weglassen";
+    }
+
+    @Override
+    public String leftUse() {
+        return "Auch damit planen";
     }
 
     @Override

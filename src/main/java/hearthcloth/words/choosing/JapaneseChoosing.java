@@ -219,8 +219,18 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
+    public String galleryNoneLeft() {
+        return "この希望では使える布が残りません。どれか取り消してください。";
+    }
+
+    @Override
     public String gallerySayGift() {
         return "何を包むか入れる";
+    }
+
+    @Override
+    public String gallerySpent() {
+        return "どの布も使い道が決まっています";
     }
 
     @Override
@@ -341,6 +351,21 @@ public final class JapaneseChoosing implements ChoosingWords {
     @Override
     public String leftOut(String what) {
         return "除いたもの：" + what + "。";
+    }
+
+    @Override
+    public String leftShared(String what) {
+        return "一緒に使うもの：" + what + "。";
+    }
+
+    @Override
+    public String leftUnuse() {
+        return "除く";
+    }
+
+    @Override
+    public String leftUse() {
+        return "これも使って考える";
     }
 
     @Override

@@ -221,8 +221,18 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String galleryNoneLeft() {
+        return "지금 바라는 대로라면 쓸 천이 남지 않습니다. 하나를 거두어 주세요.";
+    }
+
+    @Override
     public String gallerySayGift() {
         return "무엇을 쌀지 말하기";
+    }
+
+    @Override
+    public String gallerySpent() {
+        return "모든 천에 쓸 곳이 정해져 있습니다";
     }
 
     @Override
@@ -343,6 +353,21 @@ public final class KoreanChoosing implements ChoosingWords {
     @Override
     public String leftOut(String what) {
         return "뺀 것: " + what + ".";
+    }
+
+    @Override
+    public String leftShared(String what) {
+        return "함께 쓰는 것: " + what + ".";
+    }
+
+    @Override
+    public String leftUnuse() {
+        return "빼기";
+    }
+
+    @Override
+    public String leftUse() {
+        return "이것도 써서 찾기";
     }
 
     @Override

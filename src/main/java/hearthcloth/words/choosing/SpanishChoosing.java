@@ -219,8 +219,18 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String galleryNoneLeft() {
+        return "Sus deseos no dejan ningún trozo. Quite uno de ellos.";
+    }
+
+    @Override
     public String gallerySayGift() {
         return "Decir qué va a envolver";
+    }
+
+    @Override
+    public String gallerySpent() {
+        return "Todos los trozos están reservados";
     }
 
     @Override
@@ -341,6 +351,21 @@ public final class SpanishChoosing implements ChoosingWords {
     @Override
     public String leftOut(String what) {
         return "Se deja fuera: " + what + ".";
+    }
+
+    @Override
+    public String leftShared(String what) {
+        return "Se cuenta también con: " + what + ".";
+    }
+
+    @Override
+    public String leftUnuse() {
+        return "Dejarlos fuera";
+    }
+
+    @Override
+    public String leftUse() {
+        return "Contar también con ellos";
     }
 
     @Override

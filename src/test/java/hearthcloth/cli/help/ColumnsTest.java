@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Lines on a terminal, counted in columns and parted as each language allows. */
+/** Lines on a terminal, counted in columns (docs/sources.md#wide-letters) and parted as each language allows. */
 class ColumnsTest {
 
     private static boolean isWide(int letter) {

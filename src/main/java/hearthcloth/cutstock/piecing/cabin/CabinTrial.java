@@ -3,6 +3,7 @@ package hearthcloth.cutstock.piecing.cabin;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Edge;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Log;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Tone;
+import hearthcloth.cutstock.piecing.parameter.CabinParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -19,10 +20,7 @@ import java.util.SplittableRandom;
  */
 final class CabinTrial {
 
-    private static final double JOIN = 60;
-    private static final double UNEVEN = 0.4;
-    private static final int MOST_PARTS = 3;
-
+    private final CabinParameters parameters = CabinParameters.standard();
     private final CabinJob job;
     private final CabinJob.Rules rules;
     private final Offcuts offcuts;
@@ -32,7 +30,7 @@ final class CabinTrial {
     CabinTrial(CabinJob job, SplittableRandom chance) {
         this.job = job;
         this.rules = job.rules();
-        this.offcuts = new Offcuts(job);
+        this.offcuts = new Offcuts(job, parameters.patches());
         this.chance = chance;
     }
 
@@ -104,8 +102,8 @@ final class CabinTrial {
         long left = cabin.bars().subList(0, bar + 1).stream()
                 .filter(other -> other.edge().upright() == upright)
                 .count();
-        long usual = Math.max(rules.least(), Math.round(across / (left + 1.25)));
-        long most = Math.min(usual + usual / 2, across - left * rules.least());
+        long usual = Math.max(rules.least(), Math.round(across / (left + parameters.bars().hearth())));
+        long most = Math.min(usual + usual / parameters.bars().broader(), across - left * rules.least());
         return new Wanted(log, upright ? height : width, Math.min(usual, most), most);
     }
 
@@ -126,7 +124,7 @@ final class CabinTrial {
 
     private Way oneOf(List<Way> ways) {
         ways.sort(java.util.Comparator.comparingDouble(Way::cost));
-        int first = (int) (-1.2 * Elementary.log(1 - chance.nextDouble()));
+        int first = (int) (-parameters.lot() * Elementary.log(1 - chance.nextDouble()));
         return ways.get(Math.min(first, ways.size() - 1));
     }
 
@@ -155,7 +153,7 @@ final class CabinTrial {
         long across = breadth + rules.seam();
         long along = length + rules.seam();
         long lost = lengthwise ? offcuts.lostBy(part, across, along) : offcuts.lostBy(part, along, across);
-        return lost + UNEVEN * Math.abs(breadth - wanted.usual) * wanted.length;
+        return lost + parameters.costs().uneven() * Math.abs(breadth - wanted.usual) * wanted.length;
     }
 
     /** As broad as the scrap is, where that is not too broad and leaves nothing that could go back. */
@@ -176,14 +174,14 @@ final class CabinTrial {
         long left = wanted.length;
         long breadth = wanted.usual;
         List<Pieced> parts = new ArrayList<>();
-        while (left > 0 && parts.size() < MOST_PARTS) {
+        while (left > 0 && parts.size() < parameters.bars().parts()) {
             long rest = left;
             long wide = breadth;
             List<Way> ways = new ArrayList<>(ways(wanted, 2 * rules.least(), left).stream()
                     .filter(way -> parts.isEmpty() || across(way, wanted.log) >= wide)
                     .toList());
             ways.sort(java.util.Comparator.comparingDouble(
-                    way -> way.cost - JOIN * Math.min(rest, along(way, wanted.log))));
+                    way -> way.cost - parameters.costs().join() * Math.min(rest, along(way, wanted.log))));
             if (ways.isEmpty()) {
                 return Optional.empty();
             }
@@ -194,7 +192,7 @@ final class CabinTrial {
             if (length < rules.least()) {
                 return Optional.empty();
             }
-            cost += JOIN * rules.seam();
+            cost += parameters.costs().join() * rules.seam();
             parts.add(cut(new Way(way.part, way.turned, breadth, way.cost), wanted.log, length));
             left -= length;
         }

@@ -9,6 +9,7 @@ import hearthcloth.cutstock.piecing.ScrapCutting.Extent;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Edge;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Log;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Tone;
+import hearthcloth.cutstock.piecing.parameter.CabinParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.Test;
 
 /** {@link CabinSearch}, its {@link CabinTrial}s of a {@link CabinJob}, and the {@link Offcuts} they are cut from. */
 class CabinSearchTest {
+
+    private static final int PATCHES = CabinParameters.standard().patches();
 
     private static final CabinJob.Rules RULES = new CabinJob.Rules(6, 10, 12);
 
@@ -42,7 +45,7 @@ class CabinSearchTest {
 
     @Test
     void what_is_cut_from_a_corner_leaves_the_two_offcuts_that_lose_less() {
-        Offcuts offcuts = new Offcuts(job(List.of(), List.of(scrap(50, 40)), List.of(Tone.DARK)));
+        Offcuts offcuts = new Offcuts(job(List.of(), List.of(scrap(50, 40)), List.of(Tone.DARK)), PATCHES);
         Offcuts.Part whole = offcuts.parts().get(0);
 
         // 30 x 25 leaves 20 x 40 and 30 x 15 cut upright first: both go back, and so they would level
@@ -60,7 +63,7 @@ class CabinSearchTest {
 
     @Test
     void a_low_patch_is_cut_off_level_first_where_that_loses_less() {
-        Offcuts offcuts = new Offcuts(job(List.of(), List.of(scrap(40, 50)), List.of(Tone.DARK)));
+        Offcuts offcuts = new Offcuts(job(List.of(), List.of(scrap(40, 50)), List.of(Tone.DARK)), PATCHES);
 
         // 30 x 30: upright first 10 x 50 is lost and 30 x 20 kept; level first 10 x 30 is lost and 40 x 20 kept
         offcuts.cut(offcuts.parts().get(0), 30, 30);
@@ -72,7 +75,7 @@ class CabinSearchTest {
     @Test
     void no_more_than_four_patches_come_out_of_one_scrap() {
         Offcuts offcuts = new Offcuts(
-                job(List.of(), List.of(scrap(500, 40), new Scrap(9, 9, 0, true)), List.of(Tone.DARK, Tone.LIGHT)));
+                job(List.of(), List.of(scrap(500, 40), new Scrap(9, 9, 0, true)), List.of(Tone.DARK, Tone.LIGHT)), PATCHES);
         for (int i = 0; i < 4; i++) {
             Offcuts.Part part = offcuts.parts().get(offcuts.parts().size() - 1);
             Offcuts.Part strip = offcuts.parts().stream()
