@@ -9,6 +9,7 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import hearthcloth.web.cloth.ClothCard;
 import hearthcloth.web.cloth.NewCloth;
+import hearthcloth.web.gift.Foresight;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.Leanings;
 import hearthcloth.web.gift.PatchworkForm;
@@ -109,7 +110,12 @@ public final class GalleryPage {
         this.kept = new KeptWishes(room);
     }
 
-    public static void add(PageRoutes routes) {
+    /**
+     * Adds the pages.
+     *
+     * @return begins to look for a gift that a page shows, before she asks what her heap can make for it
+     */
+    public static Foresight add(PageRoutes routes) {
         ProposalSearches searches = new ProposalSearches();
         routes.whenClosed(searches::stop);
         routes.of(room -> new GalleryPage(room, searches))
@@ -121,6 +127,20 @@ public final class GalleryPage {
                 .post("/proposals/stop", GalleryPage::stop)
                 .post("/proposals/open", GalleryPage::open);
         WishesPage.add(routes);
+        return (room, purpose) -> new GalleryPage(room, searches).foreseen(purpose);
+    }
+
+    /** For another gift than the one she planned for, her wishes wait. */
+    private void foreseen(Purpose purpose) {
+        Leanings lean = purpose.equals(Wished.of(store())) ? kept.leanings() : Leanings.NONE;
+        Stash stash = lean.from(kept.free());
+        if (!stash.pieces().isEmpty()) {
+            try {
+                searches.foresee(store(), kept.question(stash, purpose, lean));
+            } catch (MeasureException e) {
+                // Wishes that cannot be used: the gallery will say so.
+            }
+        }
     }
 
     private ChoosingWords words() {
