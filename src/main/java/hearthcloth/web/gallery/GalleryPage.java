@@ -110,7 +110,11 @@ public final class GalleryPage {
         this.kept = new KeptWishes(room);
     }
 
-    /** @return begins to look for a gift that a page shows, before she asks what her heap can make for it */
+    /**
+     * Adds the pages.
+     *
+     * @return begins to look for a gift that a page shows, before she asks what her heap can make for it
+     */
     public static Foresight add(PageRoutes routes) {
         ProposalSearches searches = new ProposalSearches();
         routes.whenClosed(searches::stop);
