@@ -1,17 +1,23 @@
 // A tied cloth for three.js, as flat pieces or brought to rest: one mesh with the pictures of both faces, the knots'
-// strands as gathered tubes, light as in the flat pictures, and a soft shadow on the table.
+// strands as gathered tubes, light as in the still pictures, and a soft shadow on the table. Neither cloth nor light moves
+// when it is turned, so how light each point is, is reckoned once and not for every frame.
 import {
-  AmbientLight, BackSide, BufferAttribute, BufferGeometry, CanvasTexture, DirectionalLight, DoubleSide, FrontSide,
-  HemisphereLight, Mesh, MeshBasicMaterial, MeshLambertMaterial, PlaneGeometry, SRGBColorSpace, Vector3,
+  BackSide, BufferAttribute, BufferGeometry, CanvasTexture, FrontSide, GLSL3, LinearMipmapNearestFilter, Mesh,
+  RawShaderMaterial, Vector3,
 } from "./three/three.module.min.js";
+import { LIGHT, shadow } from "./shadow.js";
 
-// From the near left above.
-const LIGHT = new Vector3(-0.5, -0.6, 0.9).normalize();
+// How much of all light comes from the near left above, from the sky and from all round; and what the table throws back
+// of the sky's in red, green and blue.
+const SUN = 0.557;
+const SKY = 0.477;
+const ROUND_ABOUT = 0.111;
+const TABLE = [0.275, 0.242, 0.195];
+// Numbers of a screen's colours are about this root of their light.
+const GAMMA = 2.2;
 const TEXTURE = 1024;
-const SHADOW = 128;
-const DARK = 0.34;
-const RING = 18;
-const FOLDS = 6;
+const RING = 15;
+const FOLDS = 5;
 const FOLD_DEEP = 0.07;
 const ROUND = 26;
 const FULL = 65535;
@@ -35,9 +41,8 @@ async function face(svg) {
     drawn.set(svg, canvasOf(svg));
   }
   const texture = new CanvasTexture(await drawn.get(svg));
-  texture.colorSpace = SRGBColorSpace;
   texture.flipY = false;
-  texture.anisotropy = 2;
+  texture.minFilter = LinearMipmapNearestFilter;
   return texture;
 }
 
@@ -93,13 +98,26 @@ function rounded(geometry, step) {
   }
 }
 
-// A strand as a tube with small folds along it; what lies on the end's middle line is wound round it.
-function strand(given) {
-  let line = given.line.map((spot, i) => ({ at: new Vector3(spot.x, spot.y, spot.z), middle: given.middles[i] }));
-  line = rounder(rounder(line));
+// All strands in one, which is quicker to draw than each by itself.
+function knots(all) {
   const places = [];
   const shares = [];
   const index = [];
+  all.forEach(given => strand(given, places, shares, index));
+  const geometry = new BufferGeometry();
+  geometry.setAttribute("position", new BufferAttribute(new Float32Array(places), 3));
+  geometry.setAttribute("uv", new BufferAttribute(new Float32Array(shares), 2));
+  geometry.setIndex(index);
+  geometry.computeVertexNormals();
+  seamless(geometry);
+  return geometry;
+}
+
+// A strand as a tube with small folds along it; what lies on the end's middle line is wound round it.
+function strand(given, places, shares, index) {
+  const first = places.length / 3;
+  let line = given.line.map((spot, i) => ({ at: new Vector3(spot.x, spot.y, spot.z), middle: given.middles[i] }));
+  line = rounder(line);
   let side = new Vector3(0.3, 0.5, 0.8);
   let gone = 0;
   const whole = line.reduce((sum, here, i) => i ? sum + here.at.distanceTo(line[i - 1].at) : 0, 0);
@@ -119,19 +137,12 @@ function strand(given) {
       const aside = ROUND * Math.sin(angle / 2);
       shares.push(here.middle.x + aside * given.left.x, here.middle.y + aside * given.left.y);
       if (i > 0 && k > 0) {
-        const b = i * (RING + 1) + k;
+        const b = first + i * (RING + 1) + k;
         const a = b - RING - 1;
         index.push(a - 1, a, b, a - 1, b, b - 1);
       }
     }
   });
-  const geometry = new BufferGeometry();
-  geometry.setAttribute("position", new BufferAttribute(new Float32Array(places), 3));
-  geometry.setAttribute("uv", new BufferAttribute(new Float32Array(shares), 2));
-  geometry.setIndex(index);
-  geometry.computeVertexNormals();
-  seamless(geometry);
-  return geometry;
 }
 
 // First and last of a ring lie in one place and face one way.
@@ -156,74 +167,52 @@ function rounder(line) {
   return [...finer, line[line.length - 1]];
 }
 
-// What keeps the light from the table: close under the cloth sharp, farther off ever softer.
-function shadow(geometry) {
-  const places = geometry.getAttribute("position");
-  const index = geometry.getIndex();
-  geometry.computeBoundingBox();
-  const box = geometry.boundingBox;
-  const floor = box.min.z;
-  const tall = box.max.z - floor;
-  const reach = 1.25 * Math.max(box.max.x, -box.min.x, box.max.y, -box.min.y) + 0.5 * tall;
-  const sum = document.createElement("canvas");
-  sum.width = sum.height = SHADOW;
-  const pen = sum.getContext("2d");
-  const casts = [0, 0.14, 0.28, 0.42];
-  casts.forEach((share, n) => {
-    const one = document.createElement("canvas");
-    one.width = one.height = SHADOW;
-    const fine = one.getContext("2d");
-    fine.fillStyle = "#000";
-    for (let i = 0; i < index.count; i += 3) {
-      fine.beginPath();
-      for (let c = 0; c < 3; c++) {
-        const k = index.getX(i + c);
-        const fall = (places.getZ(k) - floor) / LIGHT.z * share;
-        const x = (places.getX(k) - LIGHT.x * fall + reach) / (2 * reach) * SHADOW;
-        const y = (reach - places.getY(k) + LIGHT.y * fall) / (2 * reach) * SHADOW;
-        if (c === 0) fine.moveTo(x, y); else fine.lineTo(x, y);
-      }
-      fine.fill();
-    }
-    smear(pen, one, 1 + n * 1.6, 1 / casts.length);
-  });
-  const texture = new CanvasTexture(sum);
-  texture.colorSpace = SRGBColorSpace;
-  const ground = new Mesh(
-    new PlaneGeometry(2 * reach, 2 * reach),
-    new MeshBasicMaterial({ map: texture, transparent: true, depthWrite: false, opacity: DARK }));
-  ground.position.z = floor - 1;
-  ground.renderOrder = -1;
-  return ground;
+// How light each point is where cloth is looked at from this side, as numbers of a screen's colours.
+function lit(geometry, side) {
+  const normals = geometry.getAttribute("normal");
+  const light = new Float32Array(3 * normals.count);
+  for (let k = 0; k < normals.count; k++) {
+    const x = side * normals.getX(k);
+    const y = side * normals.getY(k);
+    const z = side * normals.getZ(k);
+    const sun = SUN * Math.max(0, x * LIGHT.x + y * LIGHT.y + z * LIGHT.z) + ROUND_ABOUT;
+    TABLE.forEach((back, c) => {
+      light[3 * k + c] = (sun + SKY * (back + (1 - back) * (z + 1) / 2)) ** (1 / GAMMA);
+    });
+  }
+  return new BufferAttribute(light, 3);
 }
 
-// Draws a picture many times, each a little aside: soft in every browser.
-function smear(pen, picture, wide, share) {
-  const turns = 24;
-  for (let i = 0; i < turns; i++) {
-    const far = wide * Math.sqrt((i + 0.5) / turns);
-    const angle = i * 2.39996;
-    pen.globalAlpha = share * 2 / turns;
-    pen.drawImage(picture, far * Math.cos(angle), far * Math.sin(angle));
-  }
+const PLACED = `
+  in vec3 position; in vec2 uv; in vec3 light;
+  uniform mat4 projectionMatrix; uniform mat4 modelViewMatrix;
+  out vec2 at; out vec3 lit;
+  void main() { at = uv; lit = light; gl_Position = projectionMatrix * (modelViewMatrix * vec4(position, 1.0)); }`;
+const CLOTHED = `
+  precision mediump float;
+  uniform sampler2D map; in vec2 at; in vec3 lit; out vec4 colour;
+  void main() { colour = vec4(texture(map, at).rgb * lit, 1.0); }`;
+
+// One side of a surface with the picture of a face.
+function skin(body, map, side) {
+  const geometry = new BufferGeometry();
+  geometry.setAttribute("position", body.getAttribute("position"));
+  geometry.setAttribute("uv", body.getAttribute("uv"));
+  geometry.setAttribute("light", lit(body, side === BackSide ? -1 : 1));
+  geometry.setIndex(body.getIndex());
+  return new Mesh(geometry, new RawShaderMaterial({
+    glslVersion: GLSL3, vertexShader: PLACED, fragmentShader: CLOTHED, uniforms: { map: { value: map } }, side,
+  }));
 }
 
 /** The things to put into a scene for a tied cloth as the workroom sends it. */
 export async function tied(data) {
   const [outer, inner] = await Promise.all([face(data.outer), face(data.inner)]);
   const body = cloth(data);
-  const skin = (map, side) => new MeshLambertMaterial({ map, side });
-  const sun = new DirectionalLight(0xffffff, 1.75);
-  sun.position.copy(LIGHT);
-  const sky = new HemisphereLight(0xffffff, 0x8f877a, 1.5);
-  sky.position.set(0, 0, 1);
   return [
     shadow(body),
-    new Mesh(body, skin(inner, FrontSide)),
-    new Mesh(body, skin(outer, BackSide)),
-    ...data.strands.map(given => new Mesh(strand(given), skin(outer, DoubleSide))),
-    sun,
-    sky,
-    new AmbientLight(0xffffff, 0.35),
+    skin(body, inner, FrontSide),
+    skin(body, outer, BackSide),
+    ...(data.strands.length ? [skin(knots(data.strands), outer, FrontSide)] : []),
   ];
 }

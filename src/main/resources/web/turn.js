@@ -1,6 +1,6 @@
 // The tied gift as something to turn, drawn with three.js. Draws only when something has changed; nothing moves by
 // itself.
-import { Box3, PerspectiveCamera, Scene, SRGBColorSpace, Vector3, WebGLRenderer } from "./three/three.module.min.js";
+import { Box3, PerspectiveCamera, Scene, Vector3, WebGLRenderer } from "./three/three.module.min.js";
 
 const STEP = Math.PI / 12;
 const HIGHEST = Math.PI / 2 - 0.01;
@@ -10,22 +10,29 @@ const LOOKS = {
   above: [0, HIGHEST], front: [0, 0.2], corner: [0.555, 0.585], spine: [Math.PI, 0.2], behind: [Math.PI + 0.555, 0.585],
 };
 
-// While it turns it is drawn at the screen's own points, as fast as can be; at rest twice as fine, for smooth edges.
+// While it turns it is drawn at the screen's own points, or coarser where the machine cannot keep up; at rest twice as
+// fine, for smooth edges.
 const REST_AFTER = 160;
 const FINE = 2;
+const COARSEST = 0.5;
+const COARSER = 0.84;
+// Frames that take longer than this many milliseconds are too slow; so many in a row are judged together.
+const SLOW = 20;
+const JUDGED = 4;
 
 /** Shows a model in a canvas, turned by finger, mouse, arrow keys or {@code turn}. Throws where WebGL is missing. */
 export class Turning {
   constructor(canvas) {
     this.canvas = canvas;
     this.renderer = new WebGLRenderer({ canvas, antialias: false, alpha: true, stencil: false });
-    this.renderer.outputColorSpace = SRGBColorSpace;
     this.renderer.setClearColor(0, 0);
     this.scene = new Scene();
     this.camera = new PerspectiveCamera(24, 1, 10, 100000);
     this.camera.up.set(0, 0, 1);
     this.middle = new Vector3();
     this.reach = 1;
+    this.quick = 1;
+    this.frames = [];
     this.first = canvas.dataset.first || "corner";
     this.look(this.first);
     this.listen();
@@ -47,7 +54,7 @@ export class Turning {
     for (const old of [...this.scene.children]) {
       this.scene.remove(old);
       old.geometry?.dispose();
-      old.material?.map?.dispose();
+      old.material?.uniforms?.map?.value.dispose();
       old.material?.dispose();
     }
   }
@@ -89,11 +96,27 @@ export class Turning {
     this.canvas.removeAttribute("data-rest");
     if (this.waiting) return;
     this.waiting = true;
-    requestAnimationFrame(() => {
+    requestAnimationFrame(now => {
       this.waiting = false;
-      this.draw(1);
-      this.resting = setTimeout(() => this.draw(FINE), REST_AFTER);
+      this.draw(this.quick);
+      requestAnimationFrame(next => this.judge(next - now));
+      this.resting = setTimeout(() => this.rest(), REST_AFTER);
     });
+  }
+
+  // It is drawn coarser where frames take long; after each rest a little finer is tried again.
+  judge(took) {
+    this.frames.push(took);
+    if (this.frames.length < JUDGED) return;
+    const usual = this.frames.sort((a, b) => a - b)[JUDGED / 2];
+    this.frames = [];
+    if (usual > SLOW) this.quick = Math.max(COARSEST, this.quick * COARSER);
+  }
+
+  rest() {
+    this.draw(FINE);
+    this.quick = Math.min(1, this.quick / COARSER);
+    this.frames = [];
   }
 
   draw(fine) {

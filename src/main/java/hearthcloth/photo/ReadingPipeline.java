@@ -85,6 +85,7 @@ final class ReadingPipeline {
                         picture,
                         coarse,
                         sheet.isMeasuringSheet(),
+                        parameters.printed(),
                         parameters.edge().steps());
         this.tracing = new ShapeTracing(picture, coarse, sheet, parameters);
         this.shapes = new ShapeFollowing(picture, coarse, smooth, tracing, parameters, () -> progress.at(0.6, "sheet"));

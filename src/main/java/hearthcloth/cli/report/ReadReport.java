@@ -1,7 +1,6 @@
 package hearthcloth.cli.report;
 
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
@@ -11,22 +10,29 @@ import hearthcloth.wish.ListWords;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
 import hearthcloth.work.photo.ShapeWords;
+import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.speech.Voice;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Reports what was read from a photograph: a table of the pieces, every doubt, what was written and what was not. */
 public final class ReadReport {
 
-    private static final List<String> HEAD = List.of("", "usable", "shape", "colour", "look", "fabric", "sides");
+    private static final List<String> COLUMNS = List.of("usable", "shape", "colour", "look", "fabric", "sides");
 
     private final PrintStream out;
-    private final Ruler ruler;
+    private final Voice voice;
 
-    public ReadReport(PrintStream out, Ruler ruler) {
+    public ReadReport(PrintStream out, Voice voice) {
         this.out = out;
-        this.ruler = ruler;
+        this.voice = voice;
+    }
+
+    private ReportingWords words() {
+        return voice.rooms().reporting();
     }
 
     public void line(String sentence) {
@@ -35,15 +41,15 @@ public final class ReadReport {
 
     public void found(Reading.Read read, List<FabricGroup> groups) {
         if (read.pieces().isEmpty()) {
-            out.println(
-                    "No piece of cloth was found beside the sheet. Lay the pieces on ground they stand out from, with"
-                            + " some of it showing round each.");
+            out.println(words().readNone());
             return;
         }
-        out.println("Found " + ListWords.count(read.pieces().size(), "piece") + ", by the look of them of "
-                + ListWords.count(groups.size(), "fabric") + ".");
+        out.println(words().readFound(groups.size(), read.pieces().size()));
         out.println();
-        List<List<String>> rows = new ArrayList<>(List.of(HEAD));
+        List<String> head = new ArrayList<>(List.of(""));
+        COLUMNS.forEach(column -> head.add(words().readColumn(column)));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(head);
         for (ReadPiece piece : read.pieces()) {
             rows.add(row(piece, groups));
         }
@@ -58,12 +64,12 @@ public final class ReadReport {
                 .orElse("");
         return List.of(
                 piece.number() + (piece.isDoubted() ? " ?" : ""),
-                GatheredStash.size(piece, ruler)
-                        .map(size -> ruler.write(size, Rounding.DOWN))
-                        .orElse("too little"),
-                ShapeWords.of(piece.outline()),
+                GatheredStash.size(piece, voice.ruler())
+                        .map(size -> voice.write(size, Rounding.DOWN))
+                        .orElseGet(words()::readLittle),
+                ShapeWords.of(piece.outline(), voice),
                 piece.look().name(),
-                piece.look().pattern() == PieceAppearance.Pattern.FIGURED ? "figured" : "plain",
+                words().readLook(piece.look().pattern() == PieceAppearance.Pattern.FIGURED ? "yes" : "no"),
                 fabric,
                 sides(piece.outline().sides()));
     }
@@ -72,10 +78,10 @@ public final class ReadReport {
         return String.join(
                         ", ",
                         sides.stream()
-                                .map(side -> ruler.number(side.length(), Rounding.NEAREST) + " ± "
-                                        + ruler.number(side.giveOrTake(), Rounding.UP))
+                                .map(side -> voice.number(side.length(), Rounding.NEAREST) + " ± "
+                                        + voice.number(side.giveOrTake(), Rounding.UP))
                                 .toList())
-                + " " + ruler.unit().symbol();
+                + " " + voice.unit();
     }
 
     private void table(List<List<String>> rows) {
@@ -98,31 +104,30 @@ public final class ReadReport {
     /** Reports every doubt in its own words, then which pieces are left out of the file and why. */
     public void doubts(Reading.Read read, Predicate<ReadPiece> taken) {
         List<ReadPiece> pieces = read.pieces();
-        said(read, "In doubt:", Doubt::isOpen);
-        said(read, "Good to know:", doubt -> !doubt.isOpen());
+        said(read, words().readDoubts(), Doubt::isOpen);
+        said(read, words().readKnow(), doubt -> !doubt.isOpen());
         out.println();
         List<ReadPiece> left = pieces.stream().filter(taken.negate()).toList();
         if (!left.isEmpty()) {
-            out.println("Left out of the file because of a doubt: " + numbers(left)
-                    + ". Take the picture again as said, or add --keep-doubtful to write "
-                    + (left.size() == 1 ? "it" : "them") + " too.");
+            out.println(words().readLeft(left.size(), numbers(left)));
         }
         List<ReadPiece> little = pieces.stream()
                 .filter(taken)
-                .filter(piece -> GatheredStash.size(piece, ruler).isEmpty())
+                .filter(piece -> GatheredStash.size(piece, voice.ruler()).isEmpty())
                 .toList();
         if (!little.isEmpty()) {
-            out.println("Left out because no rectangle a centimetre wide can be cut from it: " + numbers(little) + ".");
+            out.println(words().readNarrow(little.size(), numbers(little)));
         }
     }
 
     private void said(Reading.Read read, String title, Predicate<Doubt> which) {
         List<String> lines = new ArrayList<>();
-        read.sharedDoubts().stream().filter(which).forEach(doubt -> lines.add("  All pieces: " + line(doubt)));
+        read.sharedDoubts().stream().filter(which).forEach(doubt -> lines.add("  " + words().readAll(said(doubt))));
         for (ReadPiece piece : read.pieces()) {
             piece.ownDoubts().stream()
                     .filter(which)
-                    .forEach(doubt -> lines.add("  Piece " + piece.number() + ": " + line(doubt)));
+                    .forEach(doubt ->
+                            lines.add("  " + words().readPiece(said(doubt), String.valueOf(piece.number()))));
         }
         if (!lines.isEmpty()) {
             out.println();
@@ -131,26 +136,19 @@ public final class ReadReport {
         }
     }
 
-    private static String line(Doubt doubt) {
-        return ListWords.line(doubt.sentence().english());
+    public void wrote(String file, GatheredStash gathered) {
+        out.println(words().readWrote(
+                        gathered.stash().fabrics().size(),
+                        file,
+                        gathered.lines(),
+                        gathered.stash().pieces().size()));
     }
 
-    public void wrote(String file, GatheredStash gathered) {
-        out.println("Wrote " + file + ": "
-                + ListWords.count(gathered.stash().pieces().size(), "piece") + " of "
-                + ListWords.count(gathered.stash().fabrics().size(), "fabric") + " in "
-                + ListWords.count(gathered.lines(), "line")
-                + ". A picture does not show which side is the right one, or the selvage: both faces are written as the"
-                + " same, and the longer side as the length. Change the file where that is not so.");
+    private String said(Doubt doubt) {
+        return ListWords.line(doubt.sentence().in(voice));
     }
 
     private static String numbers(List<ReadPiece> pieces) {
-        return ListWords.count(pieces.size(), "piece") + " ("
-                + String.join(
-                        ", ",
-                        pieces.stream()
-                                .map(piece -> String.valueOf(piece.number()))
-                                .toList())
-                + ")";
+        return pieces.stream().map(piece -> String.valueOf(piece.number())).collect(Collectors.joining(", "));
     }
 }

@@ -8,6 +8,7 @@ package hearthcloth.photo.parameter;
  * @param segment what stands out from it, and where one shape is two pieces
  * @param edge where the sides are
  * @param sheet which shape is the sheet
+ * @param printed where the measuring sheet is
  * @param measuring what a shape measures, and when it is doubted
  */
 public record ReadingParameters(
@@ -15,6 +16,7 @@ public record ReadingParameters(
         SegmentParameters segment,
         EdgeParameters edge,
         SheetParameters sheet,
+        PrintedSheetParameters printed,
         MeasuringParameters measuring) {
 
     /** The values that the reader works with. */
@@ -24,6 +26,7 @@ public record ReadingParameters(
                 SegmentParameters.standard(),
                 EdgeParameters.standard(),
                 SheetParameters.standard(),
+                PrintedSheetParameters.standard(),
                 MeasuringParameters.standard());
     }
 }

@@ -86,12 +86,21 @@ public record SheetParameters(
      * @param lighter whiter when lighter by more, in L*; tuned
      * @param purer or with so much less chroma; tuned
      * @param duller as white when darker by no more, in L*; tuned
+     * @param dimmer what is larger than the sheet chosen may be darker by so many times as much: where it is cut off,
+     *     covered or crossed by the rim of a shadow, how the light differs is not told well; tuned
      * @param coloured and its chroma is more by no more than this; tuned
      * @param sameSize two sheets of one kind never differ by more than this share of a length, and by less where they tell it; tuned
      */
-    public record Whiter(double area, double lighter, double purer, double duller, double coloured, double sameSize) {
+    public record Whiter(
+            double area,
+            double lighter,
+            double purer,
+            double duller,
+            double dimmer,
+            double coloured,
+            double sameSize) {
         private static Whiter standard() {
-            return new Whiter(0.3, 3.5, 3.5, 3, 2, 0.03);
+            return new Whiter(0.3, 3.5, 3.5, 3, 1.5, 2, 0.03);
         }
     }
 

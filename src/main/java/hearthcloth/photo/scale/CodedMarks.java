@@ -11,6 +11,7 @@ import georegression.struct.shapes.Quadrilateral_F64;
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.PixelImage;
+import hearthcloth.photo.parameter.PrintedSheetParameters;
 import hearthcloth.photo.plane.MeasuringSheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,15 +19,6 @@ import java.util.stream.IntStream;
 
 /** Finds the coded marks of the measuring sheet, each by itself; BoofCV looks for black squares and reads their cells. */
 final class CodedMarks {
-
-    /** The least rim of a mark that is looked at, in pixels of the picture that is searched. */
-    private static final int LEAST_RIM = 40;
-    /**
-     * The most cells of a mark that may be read wrongly: the decoder takes the nearest code up to the distance it is told.
-     * With five, the family's own, a chequered cloth would show more marks that are none; those that still do lie to no
-     * others as on the print and are left out later.
-     */
-    private static final int MOST_WRONG = 3;
 
     private static final int BLACK_TO_WHITE = 255;
 
@@ -40,16 +32,16 @@ final class CodedMarks {
     record Seen(MeasuringSheet.Mark mark, List<Point> corners) {}
 
     /** The marks that show in the reduced picture. */
-    static List<Seen> in(LabThumbnail coarse) {
+    static List<Seen> in(LabThumbnail coarse, PrintedSheetParameters.Reading how) {
         GrayU8 grey = new GrayU8(coarse.width, coarse.height);
         for (int i = 0; i < grey.data.length; i++) {
             grey.data[i] = (byte) (int) Math.max(0, Math.min(BLACK_TO_WHITE, coarse.lab[0].data[i] * 2.55));
         }
-        return in(grey, coarse.step);
+        return in(grey, coarse.step, how);
     }
 
     /** The marks that show when {@code step} by {@code step} pixels are made into one. */
-    static List<Seen> in(PixelImage picture, int step) {
+    static List<Seen> in(PixelImage picture, int step, PrintedSheetParameters.Reading how) {
         GrayU8 grey = new GrayU8(picture.width / step, picture.height / step);
         IntStream.range(0, grey.height).parallel().forEach(y -> {
             for (int x = 0; x < grey.width; x++) {
@@ -61,11 +53,11 @@ final class CodedMarks {
                 grey.data[y * grey.width + x] = (byte) (sum / (256 * step * step));
             }
         });
-        return in(grey, step);
+        return in(grey, step, how);
     }
 
-    private static List<Seen> in(GrayU8 grey, int step) {
-        SquareHamming_to_FiducialDetector<GrayU8> detector = detector();
+    private static List<Seen> in(GrayU8 grey, int step, PrintedSheetParameters.Reading how) {
+        SquareHamming_to_FiducialDetector<GrayU8> detector = detector(how);
         detector.detect(grey);
         List<Seen> seen = new ArrayList<>();
         for (int i = 0; i < detector.totalFound(); i++) {
@@ -81,14 +73,14 @@ final class CodedMarks {
         return new Point(at.x * step, at.y * step);
     }
 
-    private static SquareHamming_to_FiducialDetector<GrayU8> detector() {
+    private static SquareHamming_to_FiducialDetector<GrayU8> detector(PrintedSheetParameters.Reading how) {
         ConfigHammingMarker marks = new ConfigHammingMarker();
         marks.gridWidth = MeasuringSheet.CELLS - 2;
         marks.borderWidthFraction = 1.0 / MeasuringSheet.CELLS;
-        marks.minimumHamming = MOST_WRONG;
+        marks.minimumHamming = how.mostWrong();
         MeasuringSheet.marks().forEach(mark -> marks.addMarker(mark.code()));
-        ConfigFiducialHammingDetector how = new ConfigFiducialHammingDetector();
-        how.squareDetector.detector.minimumContour = ConfigLength.fixed(LEAST_RIM);
-        return FactoryFiducial.squareHamming(marks, how, GrayU8.class);
+        ConfigFiducialHammingDetector squares = new ConfigFiducialHammingDetector();
+        squares.squareDetector.detector.minimumContour = ConfigLength.fixed(how.leastRim());
+        return FactoryFiducial.squareHamming(marks, squares, GrayU8.class);
     }
 }

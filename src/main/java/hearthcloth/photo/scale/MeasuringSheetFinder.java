@@ -8,6 +8,7 @@ import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.parameter.EdgeParameters;
+import hearthcloth.photo.parameter.PrintedSheetParameters;
 import hearthcloth.photo.plane.Homography;
 import hearthcloth.photo.plane.MeasuringSheet;
 import java.util.ArrayList;
@@ -21,37 +22,15 @@ import java.util.Optional;
  */
 public final class MeasuringSheetFinder {
 
-    /** With fewer marks it is no sheet. */
-    private static final int LEAST_MARKS = 3;
-    /**
-     * How far a mark may lie from where one other mark says, as a share of the distance between them: what tilt does to a
-     * parallel projection, and bending.
-     */
-    private static final double NEAR_SHARE = 0.4;
-    /** The same from where all others say, in millimetres on the print: what bending does. */
-    private static final double NEAR_MM = 14;
-    /** The share of a mark's cells that must be as printed, so that it counts; a chance pattern has half. */
-    private static final double LEAST_LIKE = 0.86;
-    /** How far in from the expected side a side is looked for, as a share of a cell, so that no other edge is met. */
-    private static final double REACH = 0.75;
-    /** A corner may be found this far from where it was expected, as a share of a cell. */
-    private static final double LEASH = 0.9;
-    /** The share of a side that must show. */
-    private static final double LEAST_SHARE = 0.35;
-    /** A corner is not known better than this, in pixels. */
-    private static final double LEAST_DEVIATION = 0.06;
-    /** How far the paper reaches beyond the dark rim on either kind of paper, in millimetres, with the print a little off. */
-    private static final double BESIDE_MM = 15;
-
-    private static final double BEYOND_MM = 24;
-
     private final PixelImage picture;
     private final LensModel lens;
+    private final PrintedSheetParameters printed;
     private final EdgeParameters.Steps steps;
 
-    private MeasuringSheetFinder(PixelImage picture, EdgeParameters.Steps steps) {
+    private MeasuringSheetFinder(PixelImage picture, PrintedSheetParameters printed, EdgeParameters.Steps steps) {
         this.picture = picture;
         this.lens = LensModel.unknown(picture);
+        this.printed = printed;
         this.steps = steps;
     }
 
@@ -61,12 +40,16 @@ public final class MeasuringSheetFinder {
      * @param thorough whether to look in the finer picture too where the reduced one shows too little
      */
     public static List<MarkedSheet> in(
-            PixelImage picture, LabThumbnail coarse, boolean thorough, EdgeParameters.Steps steps) {
-        MeasuringSheetFinder finder = new MeasuringSheetFinder(picture, steps);
-        List<CodedMarks.Seen> seen = CodedMarks.in(coarse);
+            PixelImage picture,
+            LabThumbnail coarse,
+            boolean thorough,
+            PrintedSheetParameters printed,
+            EdgeParameters.Steps steps) {
+        MeasuringSheetFinder finder = new MeasuringSheetFinder(picture, printed, steps);
+        List<CodedMarks.Seen> seen = CodedMarks.in(coarse, printed.reading());
         List<MarkedSheet> found = finder.sheets(seen);
         if (found.isEmpty() && (thorough || !seen.isEmpty()) && coarse.step > 1) {
-            found = finder.sheets(CodedMarks.in(picture, coarse.step / 2));
+            found = finder.sheets(CodedMarks.in(picture, coarse.step / 2, printed.reading()));
         }
         return found;
     }
@@ -74,9 +57,9 @@ public final class MeasuringSheetFinder {
     private List<MarkedSheet> sheets(List<CodedMarks.Seen> seen) {
         List<CodedMarks.Seen> left = new ArrayList<>(seen);
         List<MarkedSheet> found = new ArrayList<>();
-        while (left.size() >= LEAST_MARKS) {
+        while (left.size() >= printed.together().leastMarks()) {
             List<CodedMarks.Seen> together = largest(left);
-            if (together.size() < LEAST_MARKS) {
+            if (together.size() < printed.together().leastMarks()) {
                 break;
             }
             left.removeAll(together);
@@ -86,7 +69,7 @@ public final class MeasuringSheetFinder {
         return found;
     }
 
-    private static List<CodedMarks.Seen> largest(List<CodedMarks.Seen> among) {
+    private List<CodedMarks.Seen> largest(List<CodedMarks.Seen> among) {
         List<CodedMarks.Seen> best = List.of();
         for (CodedMarks.Seen seed : among) {
             List<CodedMarks.Seen> group = agreeing(seed, among);
@@ -95,31 +78,31 @@ public final class MeasuringSheetFinder {
         return best;
     }
 
-    private static List<CodedMarks.Seen> agreeing(CodedMarks.Seen seed, List<CodedMarks.Seen> among) {
+    private List<CodedMarks.Seen> agreeing(CodedMarks.Seen seed, List<CodedMarks.Seen> among) {
         Parallel parallel = Parallel.of(seed);
         List<CodedMarks.Seen> group = new ArrayList<>();
         for (CodedMarks.Seen one : among) {
             double far = one.mark().middle().to(seed.mark().middle());
             Point expected = parallel.raw(one.mark().middle());
-            double near = (NEAR_SHARE * far + MeasuringSheet.MARK_MM / 4) * parallel.pixelsPerMm();
+            double near = (printed.together().nearShare() * far + MeasuringSheet.MARK_MM / 4) * parallel.pixelsPerMm();
             boolean first = group.stream().noneMatch(other -> other.mark().equals(one.mark()));
             if (one.equals(seed)
                     || (first && !one.mark().equals(seed.mark()) && middle(one).to(expected) < near)) {
                 group.add(one);
             }
         }
-        return group.size() < LEAST_MARKS ? group : settled(group);
+        return group.size() < printed.together().leastMarks() ? group : settled(group);
     }
 
     /** Without those that lie elsewhere than all others say, the worst first. */
-    private static List<CodedMarks.Seen> settled(List<CodedMarks.Seen> group) {
+    private List<CodedMarks.Seen> settled(List<CodedMarks.Seen> group) {
         List<CodedMarks.Seen> kept = new ArrayList<>(group);
-        while (kept.size() >= LEAST_MARKS) {
+        while (kept.size() >= printed.together().leastMarks()) {
             Homography toPrint = toPrint(kept);
             CodedMarks.Seen worst = kept.stream()
                     .max(Comparator.comparingDouble(one -> off(one, toPrint)))
                     .orElseThrow();
-            if (off(worst, toPrint) < NEAR_MM) {
+            if (off(worst, toPrint) < printed.together().nearMm()) {
                 return kept;
             }
             kept.remove(worst);
@@ -212,18 +195,18 @@ public final class MeasuringSheetFinder {
                 }
             }
         }
-        if (placed.size() < 4 * LEAST_MARKS) {
+        if (placed.size() < 4 * printed.together().leastMarks()) {
             return Optional.empty();
         }
         return Optional.of(new MarkedSheet(
                 placed,
-                field(toPicture, new Point(-BESIDE_MM, -BEYOND_MM), beyond()),
+                field(toPicture, new Point(-printed.paper().besideMm(), -printed.paper().beyondMm()), beyond()),
                 field(toPicture, MeasuringSheet.WHITE.get(0), MeasuringSheet.WHITE.get(1)),
                 4 * sharp / placed.size()));
     }
 
-    private static Point beyond() {
-        return new Point(MeasuringSheet.WIDTH_MM + BESIDE_MM, MeasuringSheet.HEIGHT_MM + BEYOND_MM);
+    private Point beyond() {
+        return new Point(MeasuringSheet.WIDTH_MM + printed.paper().besideMm(), MeasuringSheet.HEIGHT_MM + printed.paper().beyondMm());
     }
 
     private static List<Point> field(Homography toPicture, Point from, Point to) {
@@ -232,21 +215,21 @@ public final class MeasuringSheetFinder {
                 .toList();
     }
 
-    private static double end(FittedPolygon at, int side) {
-        return 1.5 * Math.hypot(at.fits().get(side).deviation(), LEAST_DEVIATION);
+    private double end(FittedPolygon at, int side) {
+        return 1.5 * Math.hypot(at.fits().get(side).deviation(), printed.rims().leastDeviation());
     }
 
     /** A mark's outline in the full picture, where all four sides show. */
     private Optional<FittedPolygon> fitted(List<Point> rough) {
         double cell = shortest(rough) / MeasuringSheet.CELLS;
-        int reach = (int) Math.max(2, Math.round(REACH * cell));
+        int reach = (int) Math.max(2, Math.round(printed.rims().reach() * cell));
         boolean inside = rough.stream().allMatch(c -> picture.holds(c.x(), c.y(), reach + 3));
         if (!inside || cell < 2) {
             return Optional.empty();
         }
         List<EdgeFit> sides = new SubpixelEdges(picture, reach, false, steps).of(rough);
-        FittedPolygon at = FittedPolygon.of(rough, sides, lens, 1.2, LEASH * cell);
-        boolean shows = at.fits().stream().allMatch(fit -> fit.share() > LEAST_SHARE);
+        FittedPolygon at = FittedPolygon.of(rough, sides, lens, 1.2, printed.rims().leash() * cell);
+        boolean shows = at.fits().stream().allMatch(fit -> fit.share() > printed.rims().leastShare());
         boolean moved = rough.equals(at.corners());
         return shows && !moved ? Optional.of(at) : Optional.empty();
     }
@@ -282,6 +265,6 @@ public final class MeasuringSheetFinder {
         for (int i = 0; i < value.length; i++) {
             like += value[i] < between == mark.isBlack(i % MeasuringSheet.CELLS, i / MeasuringSheet.CELLS) ? 1 : 0;
         }
-        return like >= LEAST_LIKE * value.length;
+        return like >= printed.reading().leastLike() * value.length;
     }
 }

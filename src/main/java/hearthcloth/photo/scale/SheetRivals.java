@@ -20,12 +20,6 @@ import java.util.stream.IntStream;
  */
 record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse, GroundModel ground) {
 
-    /**
-     * What is larger than the sheet chosen may be dimmer by so many times what else counts as white: where it is cut off, covered or
-     * crossed by the rim of a shadow, how the light differs is not told well.
-     */
-    private static final double DIMMER = 1.5;
-
     private SheetParameters.Whiter whites() {
         return finder.parameters().whiter();
     }
@@ -56,7 +50,7 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         boolean asWhite = white.lighter > -whites().duller() && white.purer > -whites().coloured();
         boolean whiter = asWhite && (white.lighter > whites().lighter() || white.purer > whites().purer());
         double times = finder.times(found, shape.corners());
-        boolean isNearlyAsWhite = white.lighter > -DIMMER * whites().duller() && white.purer > -whites().coloured();
+        boolean isNearlyAsWhite = white.lighter > -whites().dimmer() * whites().duller() && white.purer > -whites().coloured();
         if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
             return whiter || (asWhite && times > bends().large()) || (isNearlyAsWhite && times > 1);
         }

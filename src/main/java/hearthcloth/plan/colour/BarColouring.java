@@ -1,5 +1,6 @@
 package hearthcloth.plan.colour;
 
+import hearthcloth.plan.parameter.ColourParameters;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -123,8 +124,8 @@ final class BarColouring {
      */
     final class Tables {
 
-        /** Rounds of moving costs: after these hardly anything moves any more. */
-        private static final int ROUNDS = 8;
+        private static final int ROUNDS =
+                ColourParameters.standard().search().branching().rounds();
 
         private final double[][] alone = new double[bars()][];
         private final double[][][][] between = new double[bars()][][][];

@@ -1,5 +1,6 @@
 package hearthcloth.plan.colour;
 
+import hearthcloth.plan.parameter.ColourParameters;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -19,17 +20,8 @@ final class BarColours {
     /** Changes below this, in millimetres of edge, are none. */
     private static final double NEAR = 1e-6;
 
-    /** Bars given another fabric at random before a new descent. */
-    private static final int SHAKE = 3;
-
-    /** The most looks for descents; the rest is for branches. */
-    private static final long DESCENTS = 2000;
-
-    /** The most branches before any descent but the first: most problems end here. */
-    private static final long QUICK = 200;
-
-    /** From so many looks on costs are spread, which takes as long as a thousand of them. */
-    private static final long MANY = 2000;
+    private static final ColourParameters.Branching BRANCHING =
+            ColourParameters.standard().search().branching();
 
     private final BarColouring problem;
     private final BarColouring.Tables tables;
@@ -88,11 +80,11 @@ final class BarColours {
         }
         Optional<BarChoice> begun = begin() ? Optional.of(new BarChoice(problem, chosen)) : Optional.empty();
         begun.ifPresent(this::descend);
-        double bound = branched(Math.min(looks / 2, QUICK));
-        if (bound < least - NEAR && looks > MANY) {
+        double bound = branched(Math.min(looks / 2, BRANCHING.quick()));
+        if (bound < least - NEAR && looks > BRANCHING.many()) {
             tables.spread();
             inside = tables.inside();
-            bound = Math.max(bound, branched(MANY));
+            bound = Math.max(bound, branched(BRANCHING.many()));
         }
         if (bound < least - NEAR) {
             begun.ifPresent(choice -> wander(choice, chance));
@@ -103,7 +95,7 @@ final class BarColours {
 
     /** Descends from places a few random changes away. */
     private void wander(BarChoice choice, SplittableRandom chance) {
-        long kept = Math.max(looks / 2, looks - DESCENTS);
+        long kept = Math.max(looks / 2, looks - BRANCHING.descents());
         looks -= kept;
         while (looks > 0 && least > NEAR) {
             shake(choice, chance);
@@ -151,7 +143,7 @@ final class BarColours {
         for (int bar = 0; bar < best.length; bar++) {
             choice.set(bar, best[bar]);
         }
-        for (int i = 0; i < SHAKE; i++) {
+        for (int i = 0; i < BRANCHING.shaken(); i++) {
             choice.set(chance.nextInt(chosen.length), chance.nextInt(problem.fabrics()));
         }
     }

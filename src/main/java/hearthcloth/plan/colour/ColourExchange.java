@@ -16,13 +16,11 @@ import java.util.SplittableRandom;
  */
 public final class ColourExchange {
 
-    /** Exchanges tried at random before a new descent. */
-    private static final int SHAKE = 4;
-
     private final CutJob cutJob;
     private final CutJoinJob job;
     private final Exchanged state;
     private final ExchangedColours colours;
+    private final int shaken;
     private final List<Runnable> moves = new ArrayList<>();
     private int looks;
 
@@ -31,6 +29,7 @@ public final class ColourExchange {
         this.job = cutJob.job();
         this.state = new Exchanged(job, answer.found());
         this.looks = looks;
+        this.shaken = goal.parameters().search().shaken();
         String hearth = cutJob.piece(answer.found().partsOf(0).get(0).piece().id())
                 .fabric()
                 .name();
@@ -64,7 +63,7 @@ public final class ColourExchange {
     }
 
     private void shake(SplittableRandom chance) {
-        for (int i = 0; i < SHAKE; i++) {
+        for (int i = 0; i < shaken; i++) {
             Runnable move = moves.get(chance.nextInt(moves.size()));
             looks--;
             move.run();

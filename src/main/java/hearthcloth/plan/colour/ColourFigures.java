@@ -2,9 +2,9 @@ package hearthcloth.plan.colour;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Rect;
-import hearthcloth.colour.Colour;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Contrast;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
@@ -24,14 +24,8 @@ import java.util.Optional;
  */
 public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars, double offCentre) {
 
-    /** Above this CIEDE2000, together with {@link #STANDS_OUT_LIGHTNESS}, a fabric stands out from the next. */
-    static final double STANDS_OUT = 20;
-
-    static final double STANDS_OUT_LIGHTNESS = 15;
-    /** Below this CIEDE2000 two neighbours look nearly alike. */
-    static final double ALIKE = 15;
-    /** From this CIEDE2000 on two fabrics count as wholly unlike, where a quiet cloth is wished. */
-    static final double UNLIKE = 40;
+    private static final ColourParameters.Faults FAULTS =
+            ColourParameters.standard().faults();
 
     /**
      * The hearth's edge towards the bars, in millimetres.
@@ -77,10 +71,9 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
                 : Optional.empty();
     }
 
-    /** Whether a hearth of one colour stands out from a bar of the other. */
-    public static boolean standsOut(Colour one, Colour other) {
-        return one.lab().difference(other.lab()) >= STANDS_OUT
-                && Math.abs(one.lab().lightness() - other.lab().lightness()) >= STANDS_OUT_LIGHTNESS;
+    /** Whether a hearth of one fabric stands out from a bar of the other. */
+    public static boolean standsOut(Fabric one, Fabric other) {
+        return FabricDifferences.standsOut(one, other);
     }
 
     static Tile tile(int bar, int fabric, Rect at) {
@@ -99,11 +92,11 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
     }
 
     /**
-     * How much is amiss, in millimetres of edge: each edge as {@link EdgeCost} counts it, a bar of several fabrics like
-     * 100 mm, and each hundredth of the side out of balance beyond three like 10 mm. The weights are ours.
+     * How much is amiss, in millimetres of edge: each edge as {@link EdgeCost} counts it, bars of several fabrics and
+     * lightness out of balance as {@link ColourParameters.Faults} has them.
      */
     public double amissMm(Contrast wanted) {
-        return EdgeCost.of(wanted).of(this) + 100 * mixedBars + unbalancedMm(offCentre);
+        return EdgeCost.of(wanted).of(this) + FAULTS.mixed() * mixedBars + unbalancedMm(offCentre);
     }
 
     /** How much is amiss about the hearth and in bars of several fabrics alone, in millimetres of edge. */
@@ -114,7 +107,7 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
 
     /** What a lightness so far off the middle, as a share of the side, counts like. */
     static double unbalancedMm(double offCentre) {
-        return 1000 * Math.max(0, offCentre - 0.03);
+        return FAULTS.unbalanced() * Math.max(0, offCentre - FAULTS.balanced());
     }
 
     /** The figures in a sentence for the maker, only what is worth telling; nothing where nothing is. */

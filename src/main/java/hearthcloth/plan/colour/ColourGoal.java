@@ -4,6 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.wrap.Fit;
 import hearthcloth.wrap.fold.Visible;
@@ -16,33 +17,40 @@ import java.util.Optional;
 /** What the colours of a cloth are to do: how much contrast is wished, and round which gift it is tied. */
 public final class ColourGoal {
 
+    private final ColourParameters parameters;
     private final Contrast contrast;
     private final Optional<Wish.Tied> gift;
     private final Map<Size, Optional<Visible>> ties = new LinkedHashMap<>();
     private final Map<Size, Optional<Visible>> falls = new LinkedHashMap<>();
 
-    private ColourGoal(Contrast contrast, Optional<Wish.Tied> gift) {
+    private ColourGoal(ColourParameters parameters, Contrast contrast, Optional<Wish.Tied> gift) {
+        this.parameters = parameters;
         this.contrast = contrast;
         this.gift = gift;
     }
 
     /** As it is wished. */
     public static ColourGoal of(Wish.Looks looks) {
-        return new ColourGoal(looks.contrast(), looks.tied());
+        return new ColourGoal(ColourParameters.standard(), looks.contrast(), looks.tied());
     }
 
     /** A cloth that is looked at flat. */
     public static ColourGoal flat(Contrast contrast) {
-        return new ColourGoal(contrast, Optional.empty());
+        return new ColourGoal(ColourParameters.standard(), contrast, Optional.empty());
     }
 
     public Contrast contrast() {
         return contrast;
     }
 
+    /** By which values colours are laid. */
+    public ColourParameters parameters() {
+        return parameters;
+    }
+
     /** The same with another contrast. */
     public ColourGoal with(Contrast other) {
-        return other == contrast ? this : new ColourGoal(other, gift);
+        return other == contrast ? this : new ColourGoal(parameters, other, gift);
     }
 
     /** What shows of a cloth of this size once tied, its spare corners tucked in; empty where there is no gift or it does not fit. */

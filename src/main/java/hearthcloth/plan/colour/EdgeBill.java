@@ -4,6 +4,7 @@ import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Contrast;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.wrap.fold.Visible;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +15,8 @@ import java.util.Optional;
  */
 final class EdgeBill {
 
-    /** What a millimetre counts on the back and on the tied gift, beside one on the flat front (ours). */
-    static final double LESS = 0.5;
+    /** What a millimetre counts on the back and on the tied gift, beside one on the flat front. */
+    static final double LESS = ColourParameters.standard().faults().less();
 
     private final FabricDifferences front;
     private final double[][][] hearths;

@@ -7,6 +7,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.fit.CutJob;
 import hearthcloth.plan.model.Design;
+import hearthcloth.plan.parameter.ColourParameters;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.List;
 final class ExchangedColours {
 
     /** What a bar of several fabrics counts, in millimetres of edge, as {@link ColourFigures#amissMm} has it. */
-    private static final double MIXED = 100;
+    private static final double MIXED = ColourParameters.standard().faults().mixed();
 
     private final CutJob job;
     private final Exchanged state;

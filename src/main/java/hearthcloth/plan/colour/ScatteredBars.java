@@ -7,6 +7,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -24,31 +25,25 @@ import java.util.Set;
  */
 public final class ScatteredBars {
 
-    /** The share of a fabric's area that may be used: seams, joins and odd shapes take the rest (ours). */
-    private static final double USABLE = 0.7;
-    /** What a join costs beside colour, in millimetres of edge: more than any bar's colour is worth. */
-    private static final double JOIN = 2000;
-    /** The most fabrics that are scattered. */
-    private static final int MOST_FABRICS = 12;
-    /** Changes and branches looked at for one layout: a fraction of a millisecond. */
-    private static final long LOOKS = 1000;
-
     private static final long SEED = 1;
 
+    private final ColourParameters.Choosing choosing;
     private final Design design;
     private final Supply supply;
     private final List<List<Fabric>> allowed;
     private final List<Fabric> fabrics;
     private final Fabric centre;
 
-    private ScatteredBars(Design design, Supply supply, List<List<Fabric>> allowed) {
+    private ScatteredBars(
+            ColourParameters.Choosing choosing, Design design, Supply supply, List<List<Fabric>> allowed) {
+        this.choosing = choosing;
         this.design = design;
         this.supply = supply;
         this.allowed = allowed;
         this.centre = design.scheme().hearth().get(0);
         Set<Fabric> all = new LinkedHashSet<>();
         allowed.forEach(all::addAll);
-        this.fabrics = all.stream().limit(MOST_FABRICS).toList();
+        this.fabrics = all.stream().limit(choosing.mostFabrics()).toList();
     }
 
     /** Any of these fabrics for any bar; empty where some bar can be of none or there is not enough for all. */
@@ -64,8 +59,8 @@ public final class ScatteredBars {
      */
     public static Optional<Scheme> of(
             Design design, Supply supply, Scheme.Kind kind, List<List<Fabric>> allowed, ColourGoal goal) {
-        ScatteredBars bars = new ScatteredBars(design, supply, allowed);
-        BarColours.Found found = BarColours.of(bars.problem(goal), LOOKS, SEED);
+        ScatteredBars bars = new ScatteredBars(goal.parameters().choosing(), design, supply, allowed);
+        BarColours.Found found = BarColours.of(bars.problem(goal), goal.parameters().search().chosen(), SEED);
         if (!found.isFound()) {
             return Optional.empty();
         }
@@ -91,14 +86,14 @@ public final class ScatteredBars {
             Laid at = found(laid, slots.get(bar).place().id());
             bars.add(ColourFigures.tile(bar + 1, 0, at.at()));
             for (int fabric = 0; fabric < fabrics.size(); fabric++) {
-                joins[bar][fabric] = JOIN * joins(at, slots.get(bar), bar, fabrics.get(fabric));
+                joins[bar][fabric] = choosing.join() * joins(at, slots.get(bar), bar, fabrics.get(fabric));
             }
         }
         int[] numbers = fabrics.stream()
                 .mapToInt(fabric -> differences.number(fabric.name()))
                 .toArray();
         double[] room = fabrics.stream()
-                .mapToDouble(fabric -> USABLE * supply.area(fabric) - (fabric.equals(centre) ? hearth.areaMm2() : 0))
+                .mapToDouble(fabric -> choosing.usable() * supply.area(fabric) - (fabric.equals(centre) ? hearth.areaMm2() : 0))
                 .toArray();
         EdgeBill bill = goal.bill(differences, design.layout().finished());
         return new BarColouring(hearth, bars, bill, numbers, joins, room);

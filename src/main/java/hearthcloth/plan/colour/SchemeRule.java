@@ -3,10 +3,13 @@ package hearthcloth.plan.colour;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,22 +25,17 @@ import java.util.function.Predicate;
  */
 public final class SchemeRule {
 
+    private static final ColourParameters.Names NAMES =
+            ColourParameters.standard().names();
+
     /** The least points of L* between the darkest light and the lightest dark fabric. */
-    public static final double LIGHT_AND_DARK = 10;
-
-    /** The most of the seams between bars at which a scattered fabric may meet itself. */
-    private static final double SCATTERED = 0.03;
-
-    /** An accent is between these shares of the cloth. */
-    private static final double LEAST_ACCENT = 0.02;
-
-    private static final double MOST_ACCENT = 0.09;
-
-    /** Bars in the arm of a spiral: one more than go round once. */
-    private static final int ARM = 5;
+    public static final double LIGHT_AND_DARK = NAMES.lightAndDark();
 
     /** The least chroma of a bright fabric: C* of CIELAB. */
-    public static final double BRIGHT = 30;
+    public static final double BRIGHT = NAMES.bright();
+
+    /** What the other face of a fabric is called here, beside its name; no name ends so. */
+    private static final String OTHER_FACE = "\n";
 
     private final List<Patch> bars;
     private final Map<String, Fabric> fabrics = new LinkedHashMap<>();
@@ -45,10 +43,28 @@ public final class SchemeRule {
 
     private SchemeRule(Cloth cloth, List<Fabric> fabrics) {
         this.cloth = cloth;
-        fabrics.forEach(fabric -> this.fabrics.put(fabric.name(), fabric));
+        for (Fabric fabric : fabrics) {
+            this.fabrics.put(fabric.name(), fabric);
+            Colour other = fabric.wrongSide();
+            this.fabrics.put(
+                    fabric.name() + OTHER_FACE,
+                    new Fabric(fabric.name() + OTHER_FACE, other, fabric.faces(), fabric.nap()));
+        }
         this.bars = cloth.patches().stream()
                 .filter(patch -> patch.place() instanceof Place.Bar)
+                .map(this::shown)
                 .toList();
+    }
+
+    /** A patch whose other face lies outside, where that has a colour of its own, as if of a fabric by itself. */
+    private Patch shown(Patch patch) {
+        Fabric fabric = fabrics.get(patch.fabric());
+        boolean isTurned = patch.showing() == Showing.WRONG
+                && fabric != null
+                && !fabric.wrongSide().equals(fabric.colour());
+        return isTurned
+                ? new Patch(patch.place(), patch.fabric() + OTHER_FACE, patch.size(), patch.showing())
+                : patch;
     }
 
     public static boolean holds(Scheme.Kind kind, Cloth cloth, List<Fabric> fabrics) {
@@ -79,7 +95,7 @@ public final class SchemeRule {
      */
     public static boolean isLightArm(Place.Bar bar) {
         int number = 4 * (bar.round() - 1) + bar.order();
-        return number / ARM % 2 == 0;
+        return number / NAMES.arm() % 2 == 0;
     }
 
     private static Place.Bar bar(Patch patch) {
@@ -102,7 +118,7 @@ public final class SchemeRule {
         if (found == null) {
             throw new IllegalArgumentException("no fabric is called " + fabric);
         }
-        return found.colour().lab();
+        return found.mean();
     }
 
     private boolean isLightAndDark(Predicate<Place.Bar> light) {
@@ -178,12 +194,13 @@ public final class SchemeRule {
         return all.size() == 1
                 && cloth.patches().stream()
                         .filter(patch -> patch.place() instanceof Place.Hearth)
+                        .map(this::shown)
                         .noneMatch(patch -> patch.fabric().equals(all.get(0)));
     }
 
     private boolean isScattered(ColourFigures figures) {
         return figures.mixedBars() == 0
-                && figures.neighbours().same() <= SCATTERED
+                && figures.neighbours().same() <= NAMES.scattered()
                 && figures.hearth().ownMm() == 0;
     }
 
@@ -200,6 +217,6 @@ public final class SchemeRule {
         double share =
                 accents.stream().mapToDouble(patch -> patch.size().areaMm2()).reduce(0, Double::sum)
                         / cloth.finished().areaMm2();
-        return accents.size() <= 3 && share >= LEAST_ACCENT && share <= MOST_ACCENT;
+        return accents.size() <= 3 && share >= NAMES.leastAccent() && share <= NAMES.mostAccent();
     }
 }

@@ -4,6 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Rect;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
@@ -22,7 +23,7 @@ public final class TiedColours {
     private static final Length HALF = Length.mm(2);
 
     /** Less edge than this, in millimetres, is not worth a word. */
-    private static final double WORTH = 20;
+    private static final double WORTH = ColourParameters.standard().faults().worth();
 
     private TiedColours() {}
 

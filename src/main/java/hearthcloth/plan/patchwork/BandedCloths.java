@@ -10,6 +10,7 @@ import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Patchwork.Direction;
+import hearthcloth.plan.parameter.PatchworkParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,13 +20,8 @@ import java.util.function.Supplier;
 /** A cloth of bands from rim to rim, each pieced of scraps, in breadths that differ a little. */
 final class BandedCloths {
 
-    /** A band is so much broader than the side of a square as large as the scrap in the middle; ours, from trials. */
-    private static final double BREADTH = 1.3;
-
-    private static final int FEWEST = 2;
-    private static final int MOST = 10;
-    /** The broadest band is so much of the even breadth more, the narrowest so much less, at most; ours. */
-    private static final double UNEVEN = 0.15;
+    private static final PatchworkParameters.Bands BANDS =
+            PatchworkParameters.standard().bands();
 
     private final MarkedHeap heap;
     private final Direction direction;
@@ -46,11 +42,11 @@ final class BandedCloths {
         long width = heap.netMarks(wished.width());
         long height = heap.netMarks(wished.height());
         long whole = direction == Direction.ACROSS ? height : width;
-        int usual = (int) Math.round(whole / (BREADTH * Math.sqrt(heap.middleArea())));
-        for (int more : new int[] {0, -1, 1, -2}) {
-            int count = Math.max(FEWEST, Math.min(MOST, usual)) + more;
+        int usual = (int) Math.round(whole / (BANDS.breadth() * Math.sqrt(heap.middleArea())));
+        for (int more : BANDS.more()) {
+            int count = Math.max(BANDS.fewest(), Math.min(BANDS.most(), usual)) + more;
             List<Long> breadths = breadths(whole, count);
-            if (count >= FEWEST && breadths.stream().allMatch(breadth -> breadth >= heap.leastNet())) {
+            if (count >= BANDS.fewest() && breadths.stream().allMatch(breadth -> breadth >= heap.leastNet())) {
                 Optional<Pieced> tree =
                         bands(breadths, direction == Direction.ACROSS ? width : height, offcuts, budget.get());
                 if (tree.isPresent()) {
@@ -79,7 +75,7 @@ final class BandedCloths {
         double[] weights = new double[Math.max(1, count)];
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {
-            weights[i] = 1 + UNEVEN * (2 * chance.nextDouble() - 1);
+            weights[i] = 1 + BANDS.uneven() * (2 * chance.nextDouble() - 1);
             sum += weights[i];
         }
         List<Long> breadths = new ArrayList<>();

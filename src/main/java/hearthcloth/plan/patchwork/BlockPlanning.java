@@ -11,6 +11,7 @@ import hearthcloth.plan.model.Patchwork.Blocks;
 import hearthcloth.plan.model.Patchwork.Setting;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.parameter.PatchworkParameters;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
@@ -23,12 +24,8 @@ import java.util.Set;
 /** Plans cloths of small log cabins, with or without scraps round them, in one setting or in several. */
 final class BlockPlanning {
 
-    /** The side of the blocks together, of the cloth's, where scraps lie round them; ours. */
-    private static final double MIDDLE = 0.55;
-    /** Sizes tried for the largest cloth, from the largest: each is so much of the one before; ours. */
-    private static final double SMALLER = 0.93;
-    /** The side of the first size tried, of what the fabric would make without any loss; ours. */
-    private static final double FIRST = 0.85;
+    private static final PatchworkParameters.Sizes SIZES =
+            PatchworkParameters.standard().blocks();
 
     private final MarkedHeap heap;
     private final Patchwork patchwork;
@@ -50,7 +47,7 @@ final class BlockPlanning {
             List<Plan> plans = plans(wished.get(), List.of());
             return plans.isEmpty() ? lacking(wished.get()) : new PlanOutcome.Proposals(plans);
         }
-        return largest(Size.square(heap.finished((long) (FIRST * Math.sqrt((double) heap.netArea())))))
+        return largest(Size.square(heap.finished((long) (SIZES.first() * Math.sqrt((double) heap.netArea())))))
                 .<PlanOutcome>map(PlanOutcome.Proposals::new)
                 .orElseGet(() -> lacking(Size.square(step())));
     }
@@ -73,7 +70,7 @@ final class BlockPlanning {
             if (!plans.isEmpty()) {
                 return Optional.of(plans);
             }
-            scale *= SMALLER;
+            scale *= SIZES.smaller();
         }
     }
 
@@ -121,7 +118,7 @@ final class BlockPlanning {
         long seed = heap.wish().preferences().seed() + number;
         long width = heap.netMarks(size.width());
         long height = heap.netMarks(size.height());
-        double share = patchwork.scraps() ? MIDDLE : 1;
+        double share = patchwork.scraps() ? SIZES.middle() : 1;
         long within = (long) (width * share);
         long high = (long) (height * share);
         if (within < leastNet(blocks.across()) || high < leastNet(blocks.down())) {
@@ -216,6 +213,6 @@ final class BlockPlanning {
     }
 
     private static Length scaled(Length length) {
-        return new Length((long) (length.nm() * SMALLER));
+        return new Length((long) (length.nm() * SIZES.smaller()));
     }
 }

@@ -9,14 +9,15 @@ import hearthcloth.cutstock.piecing.compose.Composition;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.search.Budget;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.parameter.PatchworkParameters;
 import java.util.List;
 import java.util.Optional;
 
 /** Searches one cloth of scraps and arranges it. */
 final class FreeCloths {
 
-    /** Changes of places that are tried in arranging, for each patch. */
-    private static final long CHANGES = 1_500;
+    private static final long CHANGES =
+            PatchworkParameters.standard().free().changes();
 
     private final MarkedHeap heap;
     private final long seed;

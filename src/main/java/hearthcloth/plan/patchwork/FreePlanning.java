@@ -14,6 +14,7 @@ import hearthcloth.plan.model.Patchwork.Direction;
 import hearthcloth.plan.model.Patchwork.ScrapWishes;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
+import hearthcloth.plan.parameter.PatchworkParameters;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
@@ -29,15 +30,8 @@ import java.util.stream.Stream;
 /** Plans cloths of scraps: several arrangements of the wished size, or of the largest that the heap makes. */
 final class FreePlanning {
 
-    /** Two arrangements of which more than this share of scraps is the same are one; ours. */
-    private static final double ALIKE = 0.85;
-    /** One arrangement has many more patches than another where the other has less than this share of them; ours. */
-    private static final double MANY_MORE = 0.7;
-    /** A cloth needs so much spare fabric that it can usually be made at once; ours, from trials. */
-    private static final double LIKELY = 0.9;
-
-    /** Sides of the smaller cloths that are tried where the wished one is not found; ours. */
-    private static final double[] SMALLER = {0.99, 0.98, 0.97, 0.96, 0.94, 0.92, 0.9, 0.87};
+    private static final PatchworkParameters.Free FREE =
+            PatchworkParameters.standard().free();
 
     private final MarkedHeap heap;
     private final Patchwork patchwork;
@@ -80,7 +74,7 @@ final class FreePlanning {
         FreeCloths cloths = new FreeCloths(heap, seed());
         long high = side.nm() / step.nm();
         long low = 0;
-        long next = (long) (high * Math.sqrt(LIKELY));
+        long next = (long) (high * Math.sqrt(FREE.likely()));
         while (low < high && next > 0) {
             if (makes(cloths, Size.square(step.times(next)), low > 0)) {
                 low = next;
@@ -213,14 +207,14 @@ final class FreePlanning {
                 Math.min(one.cloth().patches().size(), other.cloth().patches().size());
         int more =
                 Math.max(one.cloth().patches().size(), other.cloth().patches().size());
-        if (fewer < MANY_MORE * more) {
+        if (fewer < FREE.manyMore() * more) {
             return true;
         }
         Set<String> first = used(one);
         Set<String> second = used(other);
         Set<String> both = new LinkedHashSet<>(first);
         both.retainAll(second);
-        return both.size() <= ALIKE * Math.max(first.size(), second.size());
+        return both.size() <= FREE.alike() * Math.max(first.size(), second.size());
     }
 
     private static Set<String> used(Plan plan) {
@@ -251,7 +245,7 @@ final class FreePlanning {
 
     /** The least smaller cloth that is found: first a few per cent smaller, then as it comes. */
     private Optional<Plan> nearest(FreeCloths cloths, Size size) {
-        for (double share : SMALLER) {
+        for (double share : FREE.smaller()) {
             Size smaller = new Size(onMark(size.width(), share), onMark(size.height(), share));
             if (cloths.mayMake(smaller)) {
                 Optional<Composed> found = kept(heap, smaller, offcuts(), 0, () -> work.quick(false));

@@ -11,6 +11,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.PatchworkParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ import java.util.stream.IntStream;
 public record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
 
     /** The most patches out of one piece. */
-    private static final int MOST_PARTS = 3;
+    private static final int MOST_PARTS = PatchworkParameters.standard().choice().parts();
 
     public MarkedHeap {
         pieces = List.copyOf(pieces);

@@ -1,6 +1,7 @@
 package hearthcloth.plan.patchwork;
 
 import hearthcloth.number.Elementary;
+import hearthcloth.plan.parameter.PatchworkParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -29,11 +30,8 @@ enum ScrapChoice {
     /** Those nearest in size to the one in the middle. */
     ALIKE(true);
 
-    /** So much more than the cloth's net area is left to choose among; ours. */
-    private static final double TO_CHOOSE = 1.45;
-
-    /** About so many patches a cloth has at least where sizes are to be alike; ours. */
-    private static final double FEWEST = 9;
+    private static final PatchworkParameters.Choice CHOICE =
+            PatchworkParameters.standard().choice();
 
     private final boolean offcuts;
 
@@ -57,7 +55,7 @@ enum ScrapChoice {
 
     /** The heap to choose from: itself, or with pieces parted that are large among the others or for the cloth. */
     MarkedHeap heap(MarkedHeap whole, double net) {
-        return this == EVEN ? whole.parted(Math.min(whole.middleArea(), net / FEWEST)) : whole;
+        return this == EVEN ? whole.parted(Math.min(whole.middleArea(), net / CHOICE.fewest())) : whole;
     }
 
     /**
@@ -75,7 +73,7 @@ enum ScrapChoice {
         List<Integer> chosen = new ArrayList<>();
         double sum = 0;
         for (int scrap : all) {
-            if (sum < TO_CHOOSE * net) {
+            if (sum < CHOICE.toChoose() * net) {
                 chosen.add(scrap);
                 sum += heap.netArea(scrap);
             }

@@ -7,6 +7,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Fabric;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,9 @@ import java.util.Optional;
  * take. It only sorts drafts and is never shown.
  */
 public final class DraftScore {
+
+    private static final double TIGHT =
+            ProposalParameters.standard().drafting().estimate().tight();
 
     private final Supply supply;
     private final Making making;
@@ -92,7 +96,7 @@ public final class DraftScore {
             if (share > 1) {
                 return Double.POSITIVE_INFINITY;
             }
-            cost += 10 * share * share * share * share;
+            cost += TIGHT * share * share * share * share;
         }
         return cost;
     }

@@ -10,6 +10,7 @@ import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -27,14 +28,8 @@ import java.util.function.Predicate;
 /** Every layout with every plan of colour that is worth trying, sorted by a quick estimate. */
 final class Drafts {
 
-    /** Drafts of each look whose bars are chosen before anything is cut. */
-    private static final int CHOSEN_EACH = 8;
-
-    /** And those of them that are kept, under a name that is true. */
-    private static final int KEPT_EACH = 5;
-
-    /** The same where such a plan of colour is wished. */
-    private static final int WISHED_EACH = 25;
+    private static final ProposalParameters.Drafting DRAFTING =
+            ProposalParameters.standard().drafting();
 
     private final Wish wish;
     private final Supply supply;
@@ -122,7 +117,7 @@ final class Drafts {
     private Map<Draft, Double> bars(Map<Draft, Double> costs, Predicate<Scheme.Kind> kinds) {
         Map<Draft, Double> found = new LinkedHashMap<>();
         Map<List<Object>, Integer> looks = new LinkedHashMap<>();
-        int each = kinds.test(Scheme.Kind.ALL) ? CHOSEN_EACH : WISHED_EACH;
+        int each = kinds.test(Scheme.Kind.ALL) ? DRAFTING.colours().chosenEach() : DRAFTING.colours().wishedEach();
         Map<List<Object>, Integer> kept = new LinkedHashMap<>();
         costs.entrySet().stream()
                 .filter(entry -> isFree(entry.getKey()))
@@ -131,7 +126,7 @@ final class Drafts {
                 .filter(draft -> looks.merge(look(draft), 1, Integer::sum) <= each)
                 .forEach(draft -> chosen.of(draft.design(), kinds).forEach(design -> {
                     Draft one = new Draft(draft.shape(), design);
-                    if (kept.merge(look(one), 1, Integer::sum) <= KEPT_EACH) {
+                    if (kept.merge(look(one), 1, Integer::sum) <= DRAFTING.colours().keptEach()) {
                         judgement.judged(one).ifPresent(judged -> found.put(one, cost(one, judged)));
                     }
                 }));
@@ -170,8 +165,8 @@ final class Drafts {
     private static double cost(Draft draft, DraftScore.Judged judged) {
         LayoutCandidate shape = draft.shape();
         double joins =
-                shape.ease().orElse(judged.joins() + shape.layout().courses().size() / 20.0);
-        double taste = shape.ease().isPresent() ? unlikeness(shape) / 3 : unlikeness(shape);
+                shape.ease().orElse(judged.joins() + shape.layout().courses().size() / DRAFTING.estimate().bars());
+        double taste = shape.ease().isPresent() ? unlikeness(shape) / DRAFTING.estimate().ready() : unlikeness(shape);
         return joins + judged.tightness() + taste;
     }
 
@@ -181,7 +176,7 @@ final class Drafts {
     private static double unlikeness(LayoutCandidate shape) {
         Size hearth = shape.layout().hearth();
         double share = (double) hearth.width().nm() / shape.finished().width().nm();
-        return 6 * Math.abs(share - 0.36);
+        return DRAFTING.estimate().unlike() * Math.abs(share - DRAFTING.estimate().hearth());
     }
 
     /**

@@ -13,6 +13,7 @@ import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -27,11 +28,8 @@ import java.util.Set;
  */
 final class HearthSeen {
 
-    /** Fabrics tried for the hearth. */
-    private static final int MOST_HEARTHS = 4;
-
     /** Less than this is amiss in colours that lie well, in millimetres of edge. */
-    static final double LITTLE = 100;
+    static final double LITTLE = ProposalParameters.standard().hearth().little();
 
     private final Supply supply;
     private final List<Fabric> named;
@@ -76,7 +74,7 @@ final class HearthSeen {
                 .filter(hearth ->
                         supply.holds(hearth, trial.draft().shape().layout().hearth()))
                 .filter(hearth -> !seen(hearth).isEmpty())
-                .limit(MOST_HEARTHS)
+                .limit(ProposalParameters.standard().hearth().tried())
                 .toList();
     }
 
@@ -84,7 +82,7 @@ final class HearthSeen {
     private List<Fabric> seen(Fabric hearth) {
         return (named.isEmpty() ? supply.fabrics() : named)
                 .stream()
-                        .filter(fabric -> ColourFigures.standsOut(hearth.colour(), fabric.colour()))
+                        .filter(fabric -> ColourFigures.standsOut(hearth, fabric))
                         .toList();
     }
 

@@ -4,6 +4,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
@@ -20,7 +21,8 @@ import java.util.function.Predicate;
 final class LargestCloth {
 
     /** Steps tried beyond the side that bisection found. */
-    private static final int BEYOND = 3;
+    private static final int BEYOND =
+            ProposalParameters.standard().shortage().beyond();
 
     private LargestCloth() {}
 

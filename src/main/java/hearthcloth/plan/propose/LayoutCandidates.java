@@ -11,6 +11,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.Idea;
 import hearthcloth.plan.fit.LayoutCandidate;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.plan.ready.ReadyLayouts;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
@@ -31,8 +32,8 @@ final class LayoutCandidates {
     /** More bars than anybody sews round one hearth; it stops a slip of the unit. */
     static final int MOST_BARS = 120;
 
-    /** The most rounds that are proposed. */
-    private static final int MOST_ROUNDS = 8;
+    private static final ProposalParameters.Layouts LAYOUTS =
+            ProposalParameters.standard().drafting().layouts();
 
     private final Wish wish;
     private final Making making;
@@ -100,7 +101,7 @@ final class LayoutCandidates {
         }
         List<Integer> rounds = new ArrayList<>();
         int least = Math.max(well ? 2 : 1, wish.shape().bars().size());
-        int most = wish.shape().bars().isEmpty() ? MOST_ROUNDS : MOST_BARS / 4;
+        int most = wish.shape().bars().isEmpty() ? LAYOUTS.mostRounds() : MOST_BARS / 4;
         for (int i = least; i <= Math.max(least, most); i++) {
             rounds.add(i);
         }
@@ -118,9 +119,8 @@ final class LayoutCandidates {
         Set<Length> widths = new LinkedHashSet<>(idea.widths());
         widths.addAll(ready.widths());
         Length step = ruler.isMetric() ? Length.cm(1) : Length.inches(1, 2);
-        int from = ruler.isMetric() ? 5 : 4;
-        int to = ruler.isMetric() ? 16 : 12;
-        for (int i = from; i <= to; i++) {
+        ProposalParameters.Steps steps = ruler.isMetric() ? LAYOUTS.centimetres() : LAYOUTS.halfInches();
+        for (int i = steps.first(); i <= steps.last(); i++) {
             widths.add(step.times(i));
         }
         return widths.stream()
@@ -188,7 +188,7 @@ final class LayoutCandidates {
         }
         List<Size> sizes = new ArrayList<>();
         Length step = ruler.isMetric() ? Length.cm(4) : Length.inches(2);
-        for (int i = 2; i <= 8; i++) {
+        for (int i = LAYOUTS.hearths().first(); i <= LAYOUTS.hearths().last(); i++) {
             sizes.add(Layout.hearthOfCut(Size.square(step.times(i)), courses, making));
         }
         return sizes;

@@ -2,9 +2,11 @@ package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Lab;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.fit.DraftTrial;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Piece;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -19,10 +21,13 @@ import java.util.Map;
  */
 final class LookDistance {
 
-    /** Below this mean distance two pictures pass for one cloth (ours). */
-    static final double SEEN = 8;
+    private static final ProposalParameters.Unlike UNLIKE =
+            ProposalParameters.standard().gallery().unlike();
 
-    private static final int GRID = 12;
+    /** Below this mean distance two pictures pass for one cloth. */
+    static final double SEEN = UNLIKE.looks();
+
+    private static final int GRID = UNLIKE.grid();
 
     private final IdentityHashMap<DraftTrial, List<Lab>> grids = new IdentityHashMap<>();
 
@@ -38,15 +43,18 @@ final class LookDistance {
 
     private static List<Lab> grid(DraftTrial trial) {
         Map<String, Lab> labs = new LinkedHashMap<>();
+        Map<String, Lab> turned = new LinkedHashMap<>();
         for (Piece piece : trial.answer().used()) {
-            labs.put(piece.fabric().name(), piece.fabric().colour().lab());
+            labs.put(piece.fabric().name(), piece.fabric().mean());
+            turned.put(piece.fabric().name(), piece.fabric().wrongSide().lab());
         }
         Cloth cloth = trial.cloth();
-        long wide = cloth.finished().width().nm() / (2 * GRID);
-        long high = cloth.finished().height().nm() / (2 * GRID);
+        long wide = cloth.finished().width().nm() / (2L * GRID);
+        long high = cloth.finished().height().nm() / (2L * GRID);
         List<Lab> grid = new ArrayList<>(Collections.nCopies(GRID * GRID, Lab.BLACK));
         for (Laid laid : cloth.laid()) {
-            Lab lab = labs.getOrDefault(laid.patch().fabric(), Lab.BLACK);
+            Map<String, Lab> shown = laid.patch().showing() == Showing.WRONG ? turned : labs;
+            Lab lab = shown.getOrDefault(laid.patch().fabric(), Lab.BLACK);
             for (int row = first(laid.at().y(), high); row < first(laid.at().bottom(), high); row++) {
                 for (int column = first(laid.at().x(), wide);
                         column < first(laid.at().right(), wide);

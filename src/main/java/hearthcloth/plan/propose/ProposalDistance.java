@@ -5,6 +5,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.LayoutCandidate;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Piece;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -24,11 +25,8 @@ final class ProposalDistance {
         FABRICS
     }
 
-    /** A bar wider or narrower by this share is a visible difference. */
-    private static final double SEEN = 0.2;
-
-    /** Two cloths differ in fabric when this share of them is in other fabrics. */
-    private static final double OTHER_FABRIC = 0.4;
+    private static final ProposalParameters.Unlike UNLIKE =
+            ProposalParameters.standard().gallery().unlike();
 
     private ProposalDistance() {}
 
@@ -51,7 +49,7 @@ final class ProposalDistance {
         note(ways, Way.ORDER, first.order() != second.order());
         note(ways, Way.ROUNDS, first.rounds() != second.rounds());
         note(ways, Way.WIDTHS, widthsDiffer(first.layout(), second.layout()));
-        note(ways, Way.FABRICS, otherFabric(shares(one), shares(other)) > OTHER_FABRIC);
+        note(ways, Way.FABRICS, otherFabric(shares(one), shares(other)) > UNLIKE.fabrics());
         return ways;
     }
 
@@ -76,7 +74,7 @@ final class ProposalDistance {
     }
 
     private static boolean differ(Length one, Length other) {
-        return Math.abs(one.nm() - other.nm()) > SEEN * one.max(other).nm();
+        return Math.abs(one.nm() - other.nm()) > UNLIKE.bars() * one.max(other).nm();
     }
 
     /** The share of each fabric in all that is cut into. */

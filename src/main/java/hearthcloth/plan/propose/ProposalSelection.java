@@ -5,6 +5,7 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -30,11 +31,8 @@ final class ProposalSelection {
             new Apart(LookDistance.SEEN / 2, 1),
             new Apart(0, 1));
 
-    /** Joins that a proposal may have above the best because it is different. */
-    private static final int MORE_JOINS = 3;
-
-    /** So many joins more are taken before two pictures that pass for one stand beside each other (ours). */
-    private static final double SAME_PICTURE = 6;
+    private static final ProposalParameters.Apart APART =
+            ProposalParameters.standard().gallery().apart();
 
     /** So far apart to the eye, and in so many ways. */
     private record Apart(double looks, int ways) {}
@@ -47,15 +45,20 @@ final class ProposalSelection {
 
     /** The plans with {@code first} before all others, which follow in this order. */
     static List<Plan> of(List<DraftTrial> first, List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order) {
-        return told(varied(first, trials, wish.preferences().proposals(), order));
+        return told(varied(first, trials, wish.preferences().proposals(), order), Integer.MAX_VALUE);
     }
 
-    private static List<Plan> told(List<DraftTrial> chosen) {
+    /** The plans, each saying what it is good at, and how many joins its plan of colour takes beyond the fewest. */
+    private static List<Plan> told(List<DraftTrial> chosen, int fewestJoins) {
         List<Plan> plans = chosen.stream().map(ProposalSelection::plan).toList();
         List<Plan> told = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++) {
             Plan plan = plans.get(i);
-            told.add(plan.told(plan.story().goodAt(ProposalStrengths.of(i, chosen, plans))));
+            int more = plan.figures().joins() - fewestJoins;
+            boolean isColoured = chosen.get(i).draft().scheme().kind() != Scheme.Kind.ALL;
+            Plan.Story story = plan.story().goodAt(ProposalStrengths.of(i, chosen, plans));
+            told.add(plan.told(
+                    more > 0 && isColoured ? story.alsoGoodAt(PlanningSentences.colourPriceJoins(more)) : story));
         }
         return told;
     }
@@ -66,8 +69,14 @@ final class ProposalSelection {
      * few are those that lie farthest apart.
      *
      * @param worth how good the heap is for a plan of colour, from 0 to 1
+     * @param fewestJoins of any cloth that was found, in whatever colours
      */
-    static List<Plan> byEye(List<DraftTrial> trials, Wish wish, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
+    static List<Plan> byEye(
+            List<DraftTrial> trials,
+            Wish wish,
+            ColourGoal goal,
+            ToDoubleFunction<Scheme.Kind> worth,
+            int fewestJoins) {
         List<DraftTrial> chosen = new ArrayList<>(trials.subList(0, 1));
         List<DraftTrial> seen = trials.stream().filter(TrialColours::isSeen).toList();
         IdentityHashMap<DraftTrial, Double> costs = new IdentityHashMap<>();
@@ -83,7 +92,7 @@ final class ProposalSelection {
                 next.ifPresent(chosen::add);
             }
         }
-        return told(chosen);
+        return told(chosen, fewestJoins);
     }
 
     /**
@@ -100,8 +109,8 @@ final class ProposalSelection {
                 .mapToInt(other -> ProposalDistance.difference(trial, other))
                 .min()
                 .orElse(0);
-        double steps = Math.min(3, least / LookDistance.SEEN) + Math.min(4, ways) / 2;
-        return least < LookDistance.SEEN ? steps - SAME_PICTURE : steps;
+        double steps = Math.min(APART.steps(), least / LookDistance.SEEN) + Math.min(APART.ways(), ways) / 2;
+        return least < LookDistance.SEEN ? steps - APART.samePicture() : steps;
     }
 
     /** A plan by itself, compared with no other. */
@@ -128,7 +137,7 @@ final class ProposalSelection {
         LookDistance looks = new LookDistance();
         int joins =
                 best.stream().mapToInt(trial -> trial.figures().joins()).min().orElse(0);
-        for (int limit : new int[] {joins + MORE_JOINS + joins / 2, Integer.MAX_VALUE}) {
+        for (int limit : new int[] {joins + APART.moreJoins() + joins / 2, Integer.MAX_VALUE}) {
             for (Apart apart : DEMANDS) {
                 for (DraftTrial trial : best) {
                     if (chosen.size() < most

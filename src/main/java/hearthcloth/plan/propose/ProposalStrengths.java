@@ -5,6 +5,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanFigures;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -22,7 +23,7 @@ import java.util.function.ToDoubleFunction;
 final class ProposalStrengths {
 
     /** The most things said of one proposal. */
-    private static final int MOST = 2;
+    private static final int MOST = ProposalParameters.standard().gallery().points();
 
     private final Offer mine;
     private final List<Offer> others;

@@ -9,6 +9,7 @@ import hearthcloth.plan.fit.CutJob;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.Fitting;
 import hearthcloth.plan.fit.Supply;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Argument.Joined;
@@ -26,10 +27,8 @@ import java.util.Optional;
  */
 public final class Remedy {
 
-    /** The most times that fabric is added. */
-    private static final int MOST_TURNS = 6;
-    /** The most shortages that are named. */
-    private static final int MOST_SAID = 3;
+    private static final ProposalParameters.Shortage SHORTAGE =
+            ProposalParameters.standard().shortage();
 
     private Remedy() {}
 
@@ -38,7 +37,7 @@ public final class Remedy {
         CutJob job = Fitting.job(draft.design(), supply);
         List<Sentence> sentences = new ArrayList<>();
         List<Piece> added = new ArrayList<>();
-        for (int turn = 0; turn < MOST_TURNS; turn++) {
+        for (int turn = 0; turn < SHORTAGE.turns(); turn++) {
             Budget share = Budget.either(Budget.steps(steps), budget);
             CutOutcome outcome = new CutAndJoin(job.job()).search(share, 1, found -> {});
             Optional<List<Shortage>> shortages = shortages(outcome);
@@ -49,7 +48,7 @@ public final class Remedy {
             if (turn == 0) {
                 boolean proven = outcome instanceof CutOutcome.Impossible;
                 sentences.addAll(job.sentences(shortages.get(), proven).stream()
-                        .limit(MOST_SAID)
+                        .limit(SHORTAGE.said())
                         .toList());
             }
             added.addAll(job.pieces(shortages.get()));

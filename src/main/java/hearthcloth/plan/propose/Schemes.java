@@ -8,6 +8,7 @@ import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,11 +26,8 @@ import java.util.function.Predicate;
  */
 public final class Schemes {
 
-    /** Fabrics tried for the hearth. */
-    private static final int MOST_HEARTHS = 3;
-
-    /** The most fabrics that are compared with each other, those of which there is most. */
-    private static final int MOST_COMPARED = 16;
+    private static final ProposalParameters.Colours COLOURS =
+            ProposalParameters.standard().drafting().colours();
 
     private final Supply supply;
     private final List<Fabric> byAmount;
@@ -103,14 +101,14 @@ public final class Schemes {
         }
         List<Fabric> able = new ArrayList<>(all.stream()
                 .filter(fabric -> supply.holds(fabric, layout.hearth()))
-                .limit(MOST_COMPARED)
+                .limit(COLOURS.compared())
                 .toList());
         return hearths.computeIfAbsent(List.copyOf(able), same -> chosen(able, all));
     }
 
     private List<Fabric> chosen(List<Fabric> able, List<Fabric> all) {
         List<Fabric> chosen = new ArrayList<>();
-        while (!able.isEmpty() && chosen.size() < MOST_HEARTHS) {
+        while (!able.isEmpty() && chosen.size() < COLOURS.hearths()) {
             Fabric next = contrast.isSeen()
                     ? Harmony.standingOut(able, Fabric::colour)
                     : Harmony.fittingIn(able, all, Fabric::colour);
@@ -207,7 +205,7 @@ public final class Schemes {
     }
 
     private static double gap(Fabric one, Fabric other) {
-        return Math.abs(one.colour().lab().lightness() - other.colour().lab().lightness());
+        return Math.abs(one.mean().lightness() - other.mean().lightness());
     }
 
     /** One fabric a round. The outer rounds take most, so they get the fabrics of which there is most. */

@@ -12,6 +12,7 @@ import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
@@ -26,7 +27,7 @@ import java.util.Optional;
 public final class ShortSearch {
 
     /** Steps of the search for each draft, as {@link Planner} first takes. */
-    private final long steps = SearchWork.PlannerParameters.standard().firstSteps();
+    private final long steps = ProposalParameters.Effort.standard().firstSteps();
 
     private final Wish wish;
     private final Supply supply;

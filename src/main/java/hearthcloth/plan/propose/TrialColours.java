@@ -10,12 +10,14 @@ import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.ColourWords;
 import hearthcloth.plan.colour.LeastAmiss;
 import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.colour.TurnedPatches;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.words.sentence.Argument;
@@ -30,23 +32,19 @@ import java.util.function.ToDoubleFunction;
 /** Colour among what was found: exchanged at no loss, named only by what is true, and the one to take first. */
 final class TrialColours {
 
-    /** Exchanges looked at for each cloth: some milliseconds. */
-    private static final int LOOKS = 1500;
+    private static final ProposalParameters.Hearth HEARTH =
+            ProposalParameters.standard().hearth();
 
-    /** The share of cuts that the first may have more than the fewest, if its hearth then stands out. */
-    private static final double MORE_CUTS = 0.1;
-
-    /** Twenty cuts count like a metre of edge that is amiss, as in {@link #byEye}. */
-    private static final double MM_A_CUT = 50;
-
-    /** The least share of its edge at which a hearth is seen (ours: docs/sources.md#colour-figures). */
-    private static final double SEEN = 0.8;
+    private static final ProposalParameters.Gallery GALLERY =
+            ProposalParameters.standard().gallery();
 
     private TrialColours() {}
 
     /** The same cuts and joins with the colours where they lie best, under a name that is then true. */
     static DraftTrial exchanged(DraftTrial trial, long seed, ColourGoal goal) {
-        DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), LOOKS, seed, goal));
+        int looks = goal.parameters().search().exchanged();
+        DraftTrial better = trial.answered(
+                TurnedPatches.of(ColourExchange.of(trial.answer(), looks, seed, goal), goal));
         Scheme scheme = better.draft().scheme();
         return isTrue(better) ? better : renamed(better, new Scheme(Scheme.Kind.FALLS, scheme.hearth(), scheme.bars()));
     }
@@ -89,7 +87,7 @@ final class TrialColours {
                 able.stream().filter(TrialColours::isWhollySeen).toList();
         DraftTrial first = whole.isEmpty() || quick.stream().anyMatch(TrialColours::isWhollySeen)
                 ? sorted(quick, trial -> amissMm(trial, goal)).get(0)
-                : sorted(whole, trial -> amissMm(trial, goal) + trial.figures().cuts() * MM_A_CUT)
+                : sorted(whole, trial -> amissMm(trial, goal) + trial.figures().cuts() * GALLERY.worth().mmOfCut())
                         .get(0);
         List<DraftTrial> all = new ArrayList<>(sorted);
         all.remove(first);
@@ -106,9 +104,9 @@ final class TrialColours {
      */
     static double byEye(DraftTrial trial, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
         return trial.figures().joins()
-                + trial.figures().cuts() / 20.0
-                + figures(trial).mixedBars() / 3.0
-                + unwantedMm(trial, goal) / 1000
+                + trial.figures().cuts() / GALLERY.worth().cuts()
+                + figures(trial).mixedBars() / GALLERY.worth().mixedBars()
+                + unwantedMm(trial, goal) / GALLERY.worth().amissMm()
                 - worth.applyAsDouble(trial.draft().scheme().kind());
     }
 
@@ -128,7 +126,7 @@ final class TrialColours {
 
     /** Whether most of the hearth's edge stands out. */
     static boolean isSeen(DraftTrial trial) {
-        return figures(trial).hearth().standsOut() >= SEEN;
+        return figures(trial).hearth().standsOut() >= HEARTH.seen();
     }
 
     private static boolean isWhollySeen(DraftTrial trial) {
@@ -148,12 +146,12 @@ final class TrialColours {
     /** The most cuts the first may have where this has the fewest. */
     static double mostCuts(DraftTrial fewest) {
         return fewest.figures().cuts()
-                + Math.max(2, MORE_CUTS * fewest.figures().cuts());
+                + Math.max(HEARTH.fewMore(), HEARTH.moreCuts() * fewest.figures().cuts());
     }
 
     private static boolean isAsLarge(DraftTrial trial, DraftTrial best) {
         double one = trial.draft().shape().finished().areaMm2();
-        return one >= 0.98 * best.draft().shape().finished().areaMm2();
+        return one >= GALLERY.asLarge() * best.draft().shape().finished().areaMm2();
     }
 
     /** The plans, each saying what its colours do; the first also what it costs to put it first. */

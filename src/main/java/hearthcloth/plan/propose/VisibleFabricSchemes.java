@@ -11,6 +11,7 @@ import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.parameter.ProposalParameters;
 import hearthcloth.stash.Fabric;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
@@ -33,14 +34,8 @@ import java.util.Set;
  */
 final class VisibleFabricSchemes {
 
-    /**
-     * The shares of the available fabric that may be used up. Seams, joins and leeway take some of it, and using less
-     * leaves more choice.
-     */
-    private static final double[] SHARES = {0.8, 0.5};
-
-    /** A difference of less than this share of all that is seen is not worth a join. */
-    private static final double STEP = 0.05;
+    private static final ProposalParameters.Outside OUTSIDE =
+            ProposalParameters.standard().drafting().outside();
 
     private static final String HEARTH = new Place.Hearth().id();
 
@@ -62,7 +57,7 @@ final class VisibleFabricSchemes {
     Comparator<DraftTrial> order() {
         IdentityHashMap<DraftTrial, Long> steps = new IdentityHashMap<>();
         return Comparator.comparingLong((DraftTrial trial) ->
-                        -steps.computeIfAbsent(trial, one -> Math.round(score(one.cloth()) / STEP)))
+                        -steps.computeIfAbsent(trial, one -> Math.round(score(one.cloth()) / OUTSIDE.step())))
                 .thenComparing(DraftTrial.BEST);
     }
 
@@ -116,7 +111,7 @@ final class VisibleFabricSchemes {
         Map<String, Double> seen = looks.computeIfAbsent(
                 draft.shape().layout(), layout -> seen(draft.design().whole(), tucked.get(), falling.get()));
         Set<Draft> drafts = new LinkedHashSet<>();
-        for (double share : SHARES) {
+        for (double share : OUTSIDE.shares()) {
             Scheme scheme = brought(draft, seen, share * supply.area(fabric));
             if (!scheme.equals(draft.scheme()) && scheme.bars().stream().noneMatch(List::isEmpty)) {
                 Design was = draft.design();

@@ -4,10 +4,9 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
-import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.Size;
 import hearthcloth.plan.model.Bound;
 import hearthcloth.plan.model.CutTree;
 import hearthcloth.plan.model.Design;
@@ -18,7 +17,6 @@ import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -166,7 +164,9 @@ final class RemainingWork {
                 .filter(cut -> !standIns.containsKey(cut.piece().fabric().name()))
                 .map(cut -> new PieceCut(cut.piece(), renamed(cut.tree(), names)))
                 .forEach(cuts::add);
-        List<PieceCut> all = new ArrayList<>(past(cloth, cuts));
+        List<Layout.Slot> left = slots.subList(bars(), slots.size());
+        PastCuts past = new PastCuts(resewing, left, asTheyAre.keySet(), strip.map(Strip::bar));
+        List<PieceCut> all = new ArrayList<>(past.stillIn(cloth, cuts));
         all.addAll(cuts);
         Bound bound = new Bound(found.bound().joins() + joinsMore(cloth, found), 0);
         Plan before = resewing.before();
@@ -222,77 +222,17 @@ final class RemainingWork {
         Fabric fabric = strip.get().from().piece().fabric();
         List<Layout.Part> more = new ArrayList<>(parts);
         more.add(new Layout.Part(
-                fabric.name(), Design.showing(fabric), strip.get().length()));
+                fabric.name(), showing(fabric, parts), strip.get().length()));
         return more;
     }
 
-    /** Every piece that was cut before, as it was cut; what is used of it no more is left of it. */
-    private List<PieceCut> past(Cloth cloth, List<PieceCut> cuts) {
-        Set<String> used = new HashSet<>();
-        cloth.patches().forEach(patch -> used.add(patch.place().id()));
-        cuts.forEach(cut -> cut.tree().kept().forEach(kept -> used.remove(kept.patch())));
-        List<PieceCut> past = new ArrayList<>();
-        for (PieceCut was : resewing.before().cuts()) {
-            CutTree now = still(was.tree(), used);
-            if (!now.kept().isEmpty() || !now.cuts().isEmpty()) {
-                past.add(was.asCut(now));
-            }
-        }
-        return past;
-    }
-
-    private CutTree still(CutTree tree, Set<String> used) {
-        if (tree instanceof CutTree.Parted cut) {
-            return CutTree.parted(
-                    cut.at(), cut.upright(), cut.line(), still(cut.first(), used), still(cut.second(), used));
-        }
-        if (!(tree instanceof CutTree.Kept kept)) {
-            return tree;
-        }
-        String name = nameNow(kept.patch());
-        return used.contains(name) ? asItIs(kept, name) : new CutTree.Left(kept.at());
-    }
-
-    /** A bar with a strip more, or with a part fewer that was never cut, counts its parts anew. */
-    private String nameNow(String patch) {
-        for (Layout.Slot slot : slots.subList(bars(), slots.size())) {
-            String bar = slot.place().bar();
-            List<Patch> of = resewing.parts(bar);
-            int all = of.size() + (strip.filter(one -> one.bar().equals(bar)).isPresent() ? 1 : 0);
-            for (int i = 0; i < of.size() && asTheyAre.containsKey(bar); i++) {
-                if (of.get(i).place().id().equals(patch)) {
-                    return all == 1 ? bar : slot.place().part(i + 1).id();
-                }
-            }
-        }
-        return patch;
-    }
-
-    /** A patch of a bar that was found too short is no larger than it was found. */
-    private CutTree asItIs(CutTree.Kept kept, String name) {
-        Size real = resewing.realSize(kept);
-        Rect at = kept.at();
-        if (!at.size().holds(real) || at.size().equals(real)) {
-            return new CutTree.Kept(at, name, kept.turned());
-        }
-        CutTree.Kept now = new CutTree.Kept(Rect.at(at.x(), at.y(), real), name, kept.turned());
-        return real.width().isLessThan(at.width())
-                ? CutTree.parted(
-                        at,
-                        true,
-                        now.at().right(),
-                        now,
-                        new CutTree.Left(Rect.at(
-                                now.at().right(), at.y(), new Size(at.width().minus(real.width()), at.height()))))
-                : CutTree.parted(
-                        at,
-                        false,
-                        now.at().bottom(),
-                        now,
-                        new CutTree.Left(Rect.at(
-                                at.x(),
-                                now.at().bottom(),
-                                new Size(at.width(), at.height().minus(real.height())))));
+    /** A fabric of which either face may lie outside lies as in the rest of its bar. */
+    private static Showing showing(Fabric fabric, List<Layout.Part> parts) {
+        return parts.stream()
+                .filter(part -> fabric.isTurnable() && part.fabric().equals(fabric.name()))
+                .map(Layout.Part::showing)
+                .findFirst()
+                .orElse(Design.showing(fabric));
     }
 
     private static CutTree renamed(CutTree tree, Map<String, String> names) {

@@ -99,10 +99,11 @@ final class BoxHalfway {
         return way.dot(facet.cloth().middle()) > least;
     }
 
-    /** The facets of the finished fold that lie on one side, without its loose ends. */
+    /** The facets of the finished fold that lie on one side, without its loose ends; what is tucked in later lies on top yet. */
     private List<Facet> finished(Point way, double least) {
         return tied.facets().stream()
                 .filter(facet -> !facet.isLoose() && isBeyond(facet, way, least))
+                .map(facet -> facet.part() == Facet.Part.TUCK ? facet.as(Facet.Part.TOP) : facet)
                 .toList();
     }
 
@@ -200,9 +201,7 @@ final class BoxHalfway {
 
     private void allButFar() {
         facets.add(Halfway.flat(cloth.above(FAR, halfW).between(RIGHT, -halfL, halfL)));
-        for (Facet facet : finished(NEAR, -halfW)) {
-            facets.add(facet.part() == Facet.Part.TUCK ? facet.as(Facet.Part.TOP) : facet);
-        }
+        facets.addAll(finished(NEAR, -halfW));
         for (Point side : List.of(RIGHT, LEFT)) {
             ConvexPolygon slab = cloth.above(FAR, halfW).above(side, halfL);
             Vector foot = Vector.flat(side).times(halfL);
@@ -219,11 +218,9 @@ final class BoxHalfway {
 
     /** The finished middle, with right and left standing straight up and their ears inside. */
     private void sidesUp() {
-        for (Facet facet : tied.facets()) {
-            if (!facet.isLoose() && Math.abs(facet.cloth().middle().x()) < halfL) {
-                facets.add(facet.part() == Facet.Part.TUCK ? facet.as(Facet.Part.TOP) : facet);
-            }
-        }
+        finished(NEAR, Double.NEGATIVE_INFINITY).stream()
+                .filter(facet -> Math.abs(facet.cloth().middle().x()) < halfL)
+                .forEach(facets::add);
         for (Point side : List.of(RIGHT, LEFT)) {
             for (Point end : List.of(NEAR, FAR)) {
                 ear(side, end);
@@ -274,9 +271,7 @@ final class BoxHalfway {
         for (Point way : List.of(NEAR, FAR)) {
             facets.addAll(across(way, waits));
         }
-        for (Facet facet : finished(RIGHT, -halfL)) {
-            facets.add(facet.part() == Facet.Part.TUCK ? facet.as(Facet.Part.TOP) : facet);
-        }
+        facets.addAll(finished(RIGHT, -halfL));
         facets.addAll(turned(FAR));
         facets.addAll(end(NEAR));
         facets.addAll(end(RIGHT));

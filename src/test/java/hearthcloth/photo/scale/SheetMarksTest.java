@@ -8,6 +8,7 @@ import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.Painted;
 import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
+import hearthcloth.photo.parameter.PrintedSheetParameters;
 import hearthcloth.photo.parameter.ReadingParameters;
 import hearthcloth.photo.parameter.SheetParameters;
 import hearthcloth.photo.plane.MeasuringSheet;
@@ -21,6 +22,9 @@ import org.junit.jupiter.api.Test;
 
 /** What tells a sheet by itself: {@link RoundedCorners}, {@link CodedMarks} and the rims that {@link FaintSheetFinder} takes. */
 class SheetMarksTest {
+
+    private static final PrintedSheetParameters.Reading READING =
+            PrintedSheetParameters.standard().reading();
 
     private static final int FLOOR = 0x6a5a48;
     private static final int WIDTH = 520;
@@ -99,7 +103,7 @@ class SheetMarksTest {
         mark(painted, MeasuringSheet.marks().get(11), 300, 200, 15);
 
         for (List<CodedMarks.Seen> seen :
-                List.of(CodedMarks.in(painted.coarse()), CodedMarks.in(painted.picture(), 1))) {
+                List.of(CodedMarks.in(painted.coarse(), READING), CodedMarks.in(painted.picture(), 1, READING))) {
             assertThat(seen).extracting(one -> one.mark().number()).containsExactlyInAnyOrder(3, 11);
             for (CodedMarks.Seen one : seen) {
                 List<Point> corners = one.mark().number() == 3 ? box(80, 60, 72, 72) : box(300, 200, 90, 90);
@@ -117,7 +121,7 @@ class SheetMarksTest {
         Painted painted = new Painted(640, 480, FLOOR, 2);
         mark(painted, MeasuringSheet.marks().get(7), 200, 160, 20);
 
-        List<CodedMarks.Seen> seen = CodedMarks.in(painted.picture(), 2);
+        List<CodedMarks.Seen> seen = CodedMarks.in(painted.picture(), 2, READING);
 
         assertThat(seen).hasSize(1);
         assertThat(seen.get(0).corners().get(2).to(new Point(320, 280))).isLessThan(3);
@@ -129,14 +133,14 @@ class SheetMarksTest {
         for (int count = 0; count <= 3; count++) {
             Painted painted = new Painted(640, 480, FLOOR, 2);
             mark(painted, MeasuringSheet.marks().get(5), 80, 60, 12, Arrays.copyOf(wrong, count));
-            assertThat(CodedMarks.in(painted.coarse()))
+            assertThat(CodedMarks.in(painted.coarse(), READING))
                     .as("%s wrong", count)
                     .extracting(seen -> seen.mark().number())
                     .containsExactly(5);
         }
         Painted four = new Painted(640, 480, FLOOR, 2);
         mark(four, MeasuringSheet.marks().get(5), 80, 60, 12, 7, 8, 9, 13);
-        assertThat(CodedMarks.in(four.coarse())).isEmpty();
+        assertThat(CodedMarks.in(four.coarse(), READING)).isEmpty();
     }
 
     private static List<List<Point>> faint(Painted painted) {

@@ -7,6 +7,7 @@ import hearthcloth.photo.image.LabThumbnail;
 import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.image.PixelImage;
 import hearthcloth.photo.parameter.EdgeParameters;
+import hearthcloth.photo.parameter.PrintedSheetParameters;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.ReferenceSheet;
 import hearthcloth.photo.scale.FloorScale;
@@ -63,6 +64,7 @@ final class MeasuringSheetEvaluation {
                     picture,
                     LabThumbnail.of(picture),
                     true,
+                    PrintedSheetParameters.standard(),
                     EdgeParameters.standard().steps());
             ms += (System.nanoTime() - start) / 1e6 / count;
             if (found.isEmpty()) {

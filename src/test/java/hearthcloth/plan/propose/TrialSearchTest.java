@@ -14,6 +14,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.plan.model.PlanCheck;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.model.Wish;
+import hearthcloth.plan.parameter.ProposalParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,10 +28,10 @@ class TrialSearchTest {
     private final List<PlanProgress> told = new ArrayList<>();
 
     private TrialSearch search(Budget budget) {
-        return search(budget, SearchWork.PlannerParameters.standard());
+        return search(budget, ProposalParameters.Effort.standard());
     }
 
-    private TrialSearch search(Budget budget, SearchWork.PlannerParameters parameters) {
+    private TrialSearch search(Budget budget, ProposalParameters.Effort parameters) {
         Wish wish = new Wish(
                 new Wish.Target(Optional.of(SIZE), false),
                 OpenShape.shape(),
@@ -51,7 +52,7 @@ class TrialSearchTest {
 
     @Test
     void no_more_drafts_are_searched_than_the_parameters_say() {
-        SearchWork.PlannerParameters none = new SearchWork.PlannerParameters(96, 0, 3, 60, 150);
+        ProposalParameters.Effort none = new ProposalParameters.Effort(96, 0, 3, 60, 150);
         assertThat(search(Budget.steps(0), none).made(Optional.of(SIZE), false)).isEmpty();
         assertThat(told).isEmpty();
     }

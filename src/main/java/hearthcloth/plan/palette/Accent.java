@@ -1,7 +1,9 @@
-package hearthcloth.plan.colour;
+package hearthcloth.plan.palette;
 
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
+import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,9 +19,8 @@ import java.util.function.IntPredicate;
  */
 public final class Accent {
 
-    private static final double LEAST = 0.03;
-    private static final double MOST = 0.08;
-    private static final int PLACES = 3;
+    private static final ColourParameters.Accent WANTED =
+            ColourParameters.standard().choosing().accent();
 
     private final List<Layout.Slot> slots;
     private final IntPredicate able;
@@ -76,13 +77,13 @@ public final class Accent {
                         .mapToDouble(bar -> slots.get(bar).size().areaMm2())
                         .reduce(0, Double::sum)
                 / cloth;
-        if (share > MOST) {
+        if (share > WANTED.most()) {
             return;
         }
-        if (share >= LEAST && worth(bars) > worth(best)) {
+        if (share >= WANTED.least() && worth(bars) > worth(best)) {
             best = List.copyOf(bars);
         }
-        for (int bar = from; bar < slots.size() && bars.size() < PLACES; bar++) {
+        for (int bar = from; bar < slots.size() && bars.size() < WANTED.places(); bar++) {
             if (able.test(bar)) {
                 bars.add(bar);
                 choose(bars, bar + 1);
@@ -97,6 +98,6 @@ public final class Accent {
                 bars.stream().map(bar -> slots.get(bar).place()).toList();
         int sides = (int) places.stream().map(Place.Bar::side).distinct().count();
         int rounds = places.stream().mapToInt(Place.Bar::round).sum();
-        return 100 * sides + rounds - 10 * places.size();
+        return WANTED.side() * sides + rounds - WANTED.place() * places.size();
     }
 }
