@@ -1,13 +1,16 @@
 package hearthcloth.stash;
 
+import hearthcloth.colour.Figure;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Everything the maker owns, each physical piece by itself. Immutable. */
@@ -58,6 +61,30 @@ public record Stash(List<Piece> pieces) {
                 Argument.text(unwashed.fabric().name()),
                 Argument.text(washed.id()),
                 Argument.text(washed.fabric().name())));
+    }
+
+    /**
+     * The same pieces of fabrics that look as her pictures show.
+     *
+     * @param figures by the fabric's name
+     */
+    public Stash pictured(Map<String, Figure> figures) {
+        if (figures.isEmpty()) {
+            return this;
+        }
+        Map<String, Fabric> seen = new HashMap<>();
+        return new Stash(pieces.stream()
+                .map(piece -> figures.containsKey(piece.fabric().name())
+                        ? new Piece(
+                                piece.id(),
+                                seen.computeIfAbsent(
+                                        piece.fabric().name(),
+                                        name -> piece.fabric().pictured(Objects.requireNonNull(figures.get(name)))),
+                                piece.size(),
+                                piece.washed(),
+                                piece.row())
+                        : piece)
+                .toList());
     }
 
     /** The stash with only these fabrics. */

@@ -1,5 +1,6 @@
 package hearthcloth.store;
 
+import hearthcloth.colour.Figure;
 import hearthcloth.store.journal.OneChange;
 import hearthcloth.store.journal.UndoRedo;
 import hearthcloth.words.sentence.Sentence;
@@ -13,6 +14,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Jdbi;
@@ -27,6 +29,7 @@ public final class Store implements AutoCloseable {
     private final Clock clock;
     private final Optional<SafetyCopies> copies;
     private final CountedPieces counted = new CountedPieces();
+    private final Map<SwatchBook.Seen, Optional<Figure>> figures = new ConcurrentHashMap<>();
 
     public Store(Jdbi jdbi, Clock clock, Optional<SafetyCopies> copies) {
         this.jdbi = jdbi;
@@ -142,7 +145,7 @@ public final class Store implements AutoCloseable {
 
     /** The stash as it can be planned with, beside what her cloths count on. */
     public StashAtHand atHand() {
-        return new StashAtHand(stash().whole(), stash().aside(), cloths().promises());
+        return new StashAtHand(stash().whole().pictured(swatches().figures()), stash().aside(), cloths().promises());
     }
 
     /** What she designed and made. */
@@ -152,7 +155,7 @@ public final class Store implements AutoCloseable {
 
     /** Pictures of her fabrics. */
     public SwatchBook swatches() {
-        return new SwatchBook(jdbi);
+        return new SwatchBook(jdbi, figures);
     }
 
     /** Her photographs of finished cloths. */

@@ -1,20 +1,37 @@
 package hearthcloth.store;
 
+import hearthcloth.colour.Figure;
 import hearthcloth.measure.Length;
+import hearthcloth.measure.Unit;
+import hearthcloth.photo.FabricFigure;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Base64;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jdbi.v3.core.Jdbi;
 
 /** Pictures of her fabrics, by the fabric's name. Thread-safe. */
 public final class SwatchBook {
 
     private final Jdbi jdbi;
+    private final Map<Seen, Optional<Figure>> read;
 
     SwatchBook(Jdbi jdbi) {
+        this(jdbi, new ConcurrentHashMap<>());
+    }
+
+    /**
+     * The same.
+     *
+     * @param read what was read off pictures so far; grows
+     */
+    SwatchBook(Jdbi jdbi, Map<Seen, Optional<Figure>> read) {
         this.jdbi = jdbi;
+        this.read = read;
     }
 
     /**
@@ -54,7 +71,41 @@ public final class SwatchBook {
         return Map.copyOf(across);
     }
 
+    /**
+     * For each fabric whose picture shows that it is figured, how it looks. What is read off a picture is kept in memory as long as
+     * the picture is the same.
+     */
+    Map<String, Figure> figures() {
+        Map<String, Figure> figures = new HashMap<>();
+        for (Seen seen : pictures()) {
+            read.computeIfAbsent(seen, one -> find(one.fabric).flatMap(SwatchBook::figure))
+                    .ifPresent(figure -> figures.put(seen.fabric, figure));
+        }
+        return Map.copyOf(figures);
+    }
+
+    /** A picture without its bytes: their number tells it from another of the same fabric, and {@link #keep} forgets both. */
+    record Seen(String fabric, long across, long bytes) {}
+
+    private List<Seen> pictures() {
+        return jdbi.withHandle(
+                handle -> handle.createQuery("select fabric, across, octet_length(picture) as bytes from swatch")
+                        .map((row, context) ->
+                                new Seen(row.getString("fabric"), row.getLong("across"), row.getLong("bytes")))
+                        .list());
+    }
+
+    private static Optional<Figure> figure(Swatch swatch) {
+        try {
+            byte[] picture = Base64.getDecoder().decode(swatch.picture());
+            return FabricFigure.of(picture, swatch.across().in(Unit.MILLIMETRE));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
     public void keep(String fabric, Swatch swatch) {
+        read.keySet().removeIf(seen -> seen.fabric.equals(fabric));
         jdbi.useTransaction(handle -> handle.createUpdate(
                         "insert into swatch (fabric, kind, picture, across) values (:fabric, :kind, :picture, :across)"
                                 + " on conflict (fabric) do update set kind = excluded.kind, picture = excluded.picture,"

@@ -58,10 +58,24 @@ public record Promises(List<Counting> cloths) {
                             of(cloth).stream().anyMatch(one -> one.pieces().contains(piece)))
                     .toList();
             if (!both.isEmpty()) {
-                said.add(words.warnShared(other.name(), named(both, words)));
+                said.add(words.warnShared(other.name(), shared(both, words)));
             }
         }
         return List.copyOf(said);
+    }
+
+    /** Numbers say little of what she still has whole, and many of them nothing. */
+    private static final int FEW = 4;
+
+    private static String shared(List<Piece> pieces, DesigningWords words) {
+        return pieces.size() <= FEW
+                ? named(pieces, words)
+                : words.warnMany(
+                        pieces.stream()
+                                .map(piece -> piece.fabric().name())
+                                .distinct()
+                                .collect(Collectors.joining(", ")),
+                        pieces.size());
     }
 
     private static String named(List<Piece> pieces, DesigningWords words) {

@@ -12,6 +12,7 @@ import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.words.speech.Voice;
+import hearthcloth.wrap.Capacity;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
@@ -73,6 +74,23 @@ public record Purpose(String gift, String tie, String size) {
     /** The gift with its tie, as it is drawn; empty where there is no gift. */
     public Optional<Wrapped> wrapped(Ruler ruler) {
         return thing().flatMap(gift -> tied().map(tying -> Wrapped.of(gift, tying, tail(ruler))));
+    }
+
+    /**
+     * The same; where she has said no gift, for a box of a cake's shape that a cloth of this size ties with a tenth to spare, so
+     * that it can be shown tied. This where it ties none.
+     */
+    public Purpose orShown(Size finished, Ruler ruler) {
+        if (!gift.isEmpty()) {
+            return this;
+        }
+        return Capacity.of(Tie.FOUR_CORNER, finished, tail(ruler).usual())
+                .findFirst()
+                .flatMap(Capacity::largest)
+                .map(largest -> largest.like(largest.leading().times(9).dividedBy(10, Rounding.DOWN)))
+                .flatMap(box -> box.onMarks(ruler))
+                .map(box -> new Purpose(box.describe(ruler), Tie.FOUR_CORNER.words(), ""))
+                .orElse(this);
     }
 
     /** Whether a cloth of this size ties what she wants to wrap, in a sentence; empty where she said nothing. */

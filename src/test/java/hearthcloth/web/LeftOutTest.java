@@ -142,10 +142,10 @@ class LeftOutTest {
     @Test
     void a_copy_counts_on_the_same_pieces_and_both_say_so() {
         String copy = Visit.onward(visit.post(kept + "/copy")).replaceFirst("^https?://[^/]+", "");
-        assertThat(visit.page(copy)).contains(" counts on ", " too. The cloth that is cut first has it");
-        assertThat(visit.page(kept)).contains(" counts on ", " too. The cloth that is cut first has it");
+        assertThat(visit.page(copy)).contains(" counts on ", " too. The cloth that is cut first gets them");
+        assertThat(visit.page(kept)).contains(" counts on ", " too. The cloth that is cut first gets them");
         remove(copy);
-        assertThat(visit.page(kept)).doesNotContain(" too. The cloth that is cut first has it");
+        assertThat(visit.page(kept)).doesNotContain(" too. The cloth that is cut first gets them");
     }
 
     @Test

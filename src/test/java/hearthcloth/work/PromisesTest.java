@@ -11,6 +11,7 @@ import hearthcloth.stash.Stash;
 import hearthcloth.words.Language;
 import hearthcloth.words.designing.DesigningWords;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class PromisesTest {
@@ -59,5 +60,17 @@ class PromisesTest {
     void a_cloth_that_counts_on_nothing_has_nothing_to_say() {
         assertThat(promises.warnings("c", new Stash(List.of()), List.of(), WORDS))
                 .isEmpty();
+    }
+
+    /** Five numbers would say nothing of pieces that are all there still; how many, and of which fabrics, does. */
+    @Test
+    void many_pieces_that_two_cloths_count_on_are_counted() {
+        List<Piece> five = IntStream.rangeClosed(1, 5).mapToObj(i -> piece(i, 10 * i)).toList();
+        Promises shared = new Promises(
+                List.of(new Promises.Counting("a", "Dawn", five), new Promises.Counting("b", "Dusk", five)));
+
+        assertThat(shared.warnings("a", new Stash(five), List.of(), WORDS))
+                .containsExactly("Dusk counts on 5 pieces (Oat) too. The cloth that is cut first gets them; the other is"
+                        + " then planned again.");
     }
 }

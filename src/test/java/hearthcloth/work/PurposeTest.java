@@ -12,6 +12,7 @@ import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tail;
 import hearthcloth.wrap.Tie;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** {@link Purpose}: what a cloth is for, in her own words. */
@@ -87,5 +88,23 @@ class PurposeTest {
                 .isNotEqualTo(box.fits(Size.square(Length.cm(40)), ENGLISH));
         assertThat(Purpose.NOTHING.fits(Size.square(Length.cm(40)), ENGLISH)).isEmpty();
         assertThat(Purpose.NOTHING.wrapped(Ruler.MILLIMETRES)).isEmpty();
+    }
+
+    /** Law: where no gift is said, what a cloth is shown round is tied by it, and what she said stays. */
+    @Test
+    void a_cloth_for_no_gift_is_shown_round_something_that_it_ties() {
+        for (Ruler ruler : List.of(Ruler.EIGHTHS, Ruler.MILLIMETRES)) {
+            for (long cm = 40; cm <= 200; cm++) {
+                Size cloth = new Size(Length.cm(cm), Length.cm(cm + cm % 7));
+                Purpose shown = Purpose.NOTHING.orShown(cloth, ruler);
+                Gift gift = shown.thing().orElseThrow();
+                Length tail = Purpose.tail(ruler).usual();
+                assertThat(Tie.FOUR_CORNER.fit(gift, cloth, tail).holds()).as(cm + " " + shown).isTrue();
+                assertThat(shown.tied()).contains(Tie.FOUR_CORNER);
+            }
+        }
+        Purpose said = Purpose.of("ball 22 cm", "", Unit.CENTIMETRE);
+        assertThat(said.orShown(Size.square(Length.cm(90)), Ruler.MILLIMETRES)).isEqualTo(said);
+        assertThat(Purpose.NOTHING.orShown(Size.square(Length.cm(10)), Ruler.MILLIMETRES)).isEqualTo(Purpose.NOTHING);
     }
 }

@@ -2,6 +2,8 @@ package hearthcloth.cli.io;
 
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -21,7 +23,6 @@ public final class InputText {
     private static final int MEGABYTE = 1 << 20;
     private static final int MOST_MEGABYTES = 16;
     private static final String STANDARD_INPUT = "-";
-    private static final String AS_CSV = "save the table as CSV (UTF-8) and give that file";
 
     private InputText() {}
 
@@ -33,77 +34,84 @@ public final class InputText {
     public static String read(String name, InputStream in) {
         try {
             if (name.equals(STANDARD_INPUT)) {
-                return text("standard input", in.readNBytes(MOST_MEGABYTES * MEGABYTE + 1));
+                return text(RefusingSentences.givenInput(), in.readNBytes(MOST_MEGABYTES * MEGABYTE + 1));
             }
             Path path = Path.of(name);
             check(name, path);
             try (InputStream file = Files.newInputStream(path)) {
-                return text(name, file.readNBytes(MOST_MEGABYTES * MEGABYTE + 1));
+                return text(Argument.text(ListWords.plain(name)), file.readNBytes(MOST_MEGABYTES * MEGABYTE + 1));
             }
         } catch (InvalidPathException e) {
-            throw new BadInputException(
-                    "\"" + ListWords.plain(name) + "\" is not the name of a file; check how it is written.");
+            throw refused(ListWords.plain(name), "NAME");
         } catch (AccessDeniedException e) {
-            throw new BadInputException(
-                    ListWords.plain(name) + " may not be read by you; change its permissions or copy it.");
+            throw refused(ListWords.plain(name), "LOCKED");
         } catch (IOException e) {
-            throw new BadInputException(
-                    ListWords.plain(name) + " could not be read to its end; check the disk and try again.");
+            throw refused(ListWords.plain(name), "BROKEN");
         }
+    }
+
+    /** A file that cannot be read, and why: {@code NAME}, {@code LOCKED} or {@code BROKEN}. */
+    static BadInputException refused(String shown, String why) {
+        return new BadInputException(RefusingSentences.givenNot(Argument.text(shown), why));
+    }
+
+    static BadInputException gone(String shown) {
+        String here = ListWords.plain(Path.of("").toAbsolutePath().toString());
+        return new BadInputException(RefusingSentences.givenGone(Argument.text(shown), Argument.text(here)));
+    }
+
+    private static BadInputException noText(Argument shown, int line, String why) {
+        return new BadInputException(
+                RefusingSentences.givenNoText(Argument.text(Integer.toString(line)), shown, why));
     }
 
     private static void check(String name, Path path) throws IOException {
         String shown = ListWords.plain(name);
         if (Files.isDirectory(path)) {
-            throw new BadInputException(shown + " is a folder; give the CSV file inside it, such as "
-                    + ListWords.plain(path.resolve("stash.csv").toString()) + ".");
+            throw new BadInputException(RefusingSentences.givenCsv(
+                    Argument.text(shown),
+                    Argument.text(ListWords.plain(path.resolve("stash.csv").toString()))));
         }
         if (!Files.exists(path)) {
-            throw new BadInputException("There is no file " + shown + "; check its name and where you are ("
-                    + ListWords.plain(Path.of("").toAbsolutePath().toString()) + ").");
+            throw gone(shown);
         }
         if (Files.isRegularFile(path)) {
-            checkSize(shown, Files.size(path));
+            checkSize(Argument.text(shown), Files.size(path));
         }
     }
 
-    private static void checkSize(String shown, long bytes) {
+    private static void checkSize(Argument shown, long bytes) {
         if (bytes > (long) MOST_MEGABYTES * MEGABYTE) {
-            throw new BadInputException(shown + " is larger than " + MOST_MEGABYTES
-                    + " MB, far more than a stash file needs; give the file that lists your fabric.");
+            throw new BadInputException(
+                    RefusingSentences.givenLarge(Argument.text(Integer.toString(MOST_MEGABYTES)), shown));
         }
     }
 
-    private static String text(String name, byte[] bytes) {
-        String shown = ListWords.plain(name);
+    private static String text(Argument shown, byte[] bytes) {
         checkSize(shown, bytes.length);
         if (bytes.length == 0) {
-            throw new BadInputException(
-                    shown + " is empty; its first line names the columns fabric,width,length and each line"
-                            + " after it is a piece.");
+            throw new BadInputException(RefusingSentences.givenEmpty(shown));
         }
         if (starts(bytes, 'P', 'K', 3, 4) || starts(bytes, 0xd0, 0xcf, 0x11, 0xe0)) {
-            throw new BadInputException(shown + " is a workbook or an archive, not text; " + AS_CSV + ".");
+            throw noText(shown, 0, "ARCHIVE");
         }
         if (starts(bytes, 0xff, 0xfe) || starts(bytes, 0xfe, 0xff)) {
-            throw new BadInputException(shown + " is text in UTF-16; " + AS_CSV + ".");
+            throw noText(shown, 0, "UTF16");
         }
         for (int i = 0; i < bytes.length; i++) {
             if (bytes[i] == 0) {
-                throw new BadInputException(shown + " is not text (line " + lineOf(bytes, i)
-                        + " holds a byte that is no letter); " + AS_CSV + ".");
+                throw noText(shown, lineOf(bytes, i), "BYTE");
             }
         }
         return decoded(shown, bytes);
     }
 
-    private static String decoded(String shown, byte[] bytes) {
+    private static String decoded(Argument shown, byte[] bytes) {
         ByteBuffer buffer = ByteBuffer.wrap(bytes);
         try {
             return StandardCharsets.UTF_8.newDecoder().decode(buffer).toString();
         } catch (CharacterCodingException e) {
-            throw new BadInputException(shown + " is not UTF-8 (line " + lineOf(bytes, buffer.position())
-                    + " holds a letter in another encoding); " + AS_CSV + ".");
+            throw noText(shown, lineOf(bytes, buffer.position()), "ENCODING");
         }
     }
 

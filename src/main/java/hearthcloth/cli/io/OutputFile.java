@@ -2,6 +2,8 @@ package hearthcloth.cli.io;
 
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -32,30 +34,30 @@ public final class OutputFile {
         try {
             Path file = Path.of(name).toAbsolutePath().normalize();
             if (!name.endsWith(ending)) {
-                throw new BadInputException(
-                        option + ": \"" + shown + "\" will not do; write a file name that ends with " + ending + ".");
+                throw new BadInputException(RefusingSentences.outEnding(
+                        Argument.text(ending), Argument.text(shown), Argument.text(option)));
             }
             if (Files.isDirectory(file)) {
-                throw new BadInputException(option + ": " + shown + " is a folder; give a file name.");
+                throw refused(option, shown, "FOLDER");
             }
             if (Files.exists(file) && !replace) {
-                throw new BadInputException(option + ": there is a file " + shown
-                        + " already; give another name, or add --replace to write over it.");
+                throw refused(option, shown, "THERE");
             }
             Path folder = file.resolveSibling("");
             if (!Files.isDirectory(folder)) {
-                throw new BadInputException(
-                        option + ": there is no folder for " + shown + "; make it first, or check the name.");
+                throw refused(option, shown, "NOWHERE");
             }
             if (!Files.isWritable(folder)) {
-                throw new BadInputException(option + ": the folder of " + shown
-                        + " may not be written to by you; change its permissions or give another.");
+                throw refused(option, shown, "LOCKED");
             }
             return new OutputFile(option, shown, file);
         } catch (InvalidPathException e) {
-            throw new BadInputException(
-                    option + ": \"" + shown + "\" is not the name of a file; check how it is written.");
+            throw refused(option, shown, "NAME");
         }
+    }
+
+    private static BadInputException refused(String option, String shown, String why) {
+        return new BadInputException(RefusingSentences.outFile(Argument.text(shown), Argument.text(option), why));
     }
 
     public String shown() {
@@ -69,8 +71,7 @@ public final class OutputFile {
                 hidden.wholly(() -> Files.move(hidden.made(), file, StandardCopyOption.REPLACE_EXISTING));
             }
         } catch (IOException e) {
-            throw new BadInputException(
-                    option + ": " + shown + " could not be written; check its permissions and the room on the disk.");
+            throw refused(option, shown, "UNWRITTEN");
         }
     }
 }

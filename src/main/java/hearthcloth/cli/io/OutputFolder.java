@@ -2,6 +2,8 @@ package hearthcloth.cli.io;
 
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -64,21 +66,24 @@ public final class OutputFolder {
         try {
             Path folder = Path.of(name).toAbsolutePath().normalize();
             if (name.isBlank()) {
-                throw new BadInputException("--out: a folder is missing; write one such as --out cloths.");
+                throw refused(shown, "MISSING");
             }
             if (Files.exists(folder) && !Files.isDirectory(folder)) {
-                throw new BadInputException("--out: " + shown + " is a file; give a folder, which need not exist yet.");
+                throw refused(shown, "FILE");
             }
             if (Files.exists(folder)) {
                 checkOurs(shown, folder);
             }
             return new OutputFolder(shown, folder);
         } catch (InvalidPathException e) {
-            throw new BadInputException(
-                    "--out: \"" + shown + "\" is not the name of a folder; check how it is written.");
+            throw refused(shown, "NAME");
         } catch (IOException e) {
-            throw new BadInputException("--out: " + shown + " could not be looked into; check its permissions.");
+            throw refused(shown, "CLOSED");
         }
+    }
+
+    private static BadInputException refused(String shown, String why) {
+        return new BadInputException(RefusingSentences.outFolder(Argument.text(shown), why));
     }
 
     private static void checkOurs(String shown, Path folder) throws IOException {
@@ -86,8 +91,8 @@ public final class OutputFolder {
             String name = String.valueOf(entry.getFileName());
             boolean aside = name.startsWith(HiddenFolder.NAME) || name.equals(".DS_Store");
             if (!aside && !isOurs(entry, name)) {
-                throw new BadInputException("--out: " + shown + " holds other things (" + ListWords.plain(name)
-                        + "); give a new folder, or one that holds only proposals.");
+                throw new BadInputException(
+                        RefusingSentences.outHolds(Argument.text(shown), Argument.text(ListWords.plain(name))));
             }
         }
     }
@@ -135,16 +140,15 @@ public final class OutputFolder {
                 hidden.wholly(() -> place(hidden.made(), hidden.old()));
             } catch (IOException e) {
                 if (hidden.isStopped()) {
-                    throw new BadInputException("Stopped. Nothing was changed in " + shown + ".");
+                    throw new BadInputException(RefusingSentences.outStopped(Argument.text(shown)));
                 }
                 throw e;
             }
         } catch (FileAlreadyExistsException e) {
-            throw new BadInputException("--out: " + shown + " could not be made, since a file is in its way ("
-                    + ListWords.plain(String.valueOf(e.getFile())) + "); give another folder.");
+            throw new BadInputException(RefusingSentences.outInWay(
+                    Argument.text(shown), Argument.text(ListWords.plain(String.valueOf(e.getFile())))));
         } catch (IOException e) {
-            throw new BadInputException("--out: " + shown
-                    + " could not be written; check its permissions and the room on the disk. Nothing was changed.");
+            throw refused(shown, "UNWRITTEN");
         }
     }
 

@@ -2,6 +2,8 @@ package hearthcloth.cli.io;
 
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusingSentences;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -29,26 +31,25 @@ public final class PhotoFile {
         try {
             byte[] bytes = name.equals("-") ? in.readNBytes(MOST) : bytes(shown, Path.of(name));
             if (bytes.length == 0) {
-                throw new BadInputException((name.equals("-") ? "Standard input" : shown)
-                        + " is empty; give the photograph as the camera or phone took it.");
+                throw new BadInputException(RefusingSentences.givenPhotoEmpty(
+                        name.equals("-") ? new Argument.Capital(RefusingSentences.givenInput()) : Argument.text(shown)));
             }
             return bytes;
         } catch (InvalidPathException e) {
-            throw new BadInputException("\"" + shown + "\" is not the name of a file; check how it is written.");
+            throw InputText.refused(shown, "NAME");
         } catch (AccessDeniedException e) {
-            throw new BadInputException(shown + " may not be read by you; change its permissions or copy it.");
+            throw InputText.refused(shown, "LOCKED");
         } catch (IOException e) {
-            throw new BadInputException(shown + " could not be read to its end; check the disk and try again.");
+            throw InputText.refused(shown, "BROKEN");
         }
     }
 
     private static byte[] bytes(String shown, Path path) throws IOException {
         if (Files.isDirectory(path)) {
-            throw new BadInputException(shown + " is a folder; give the photograph inside it.");
+            throw new BadInputException(RefusingSentences.givenPhoto(Argument.text(shown)));
         }
         if (!Files.exists(path)) {
-            throw new BadInputException("There is no file " + shown + "; check its name and where you are ("
-                    + ListWords.plain(Path.of("").toAbsolutePath().toString()) + ").");
+            throw InputText.gone(shown);
         }
         try (InputStream file = Files.newInputStream(path)) {
             return file.readNBytes(MOST);

@@ -2,7 +2,9 @@ package hearthcloth.cli.io;
 
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.plan.together.TogetherProgress;
-import hearthcloth.wish.ListWords;
+import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.speech.Voice;
+import java.util.OptionalInt;
 
 /** One line on the terminal that shows how far planning has come; silent when nobody watches. */
 public final class ProgressLine {
@@ -10,26 +12,34 @@ public final class ProgressLine {
     private static final int WIDTH = 70;
 
     private final Shell shell;
-    private String best = "";
+    private final Voice voice;
+    private OptionalInt best = OptionalInt.empty();
 
-    public ProgressLine(Shell shell) {
+    public ProgressLine(Shell shell, Voice voice) {
         this.shell = shell;
+        this.voice = voice;
+    }
+
+    private ReportingWords words() {
+        return voice.rooms().reporting();
     }
 
     public void show(PlanProgress progress) {
-        progress.best()
-                .ifPresent(plan ->
-                        best = ", best with " + ListWords.count(plan.figures().joins(), "join"));
-        say("planning: " + progress.tried() + " of " + progress.of() + " layouts tried, " + progress.found()
-                + " can be made" + best);
+        progress.best().ifPresent(plan -> best = OptionalInt.of(plan.figures().joins()));
+        String tried = words().progressLayouts(
+                        String.valueOf(progress.found()), String.valueOf(progress.of()), String.valueOf(progress.tried()));
+        say(best.isPresent() ? words().progressBest(best.getAsInt(), tried) : tried);
     }
 
     /** Says how far planning together has come. */
     public void together(TogetherProgress progress) {
         int made = progress.asked() - progress.best().lacking();
-        say("planning together: " + progress.tried() + " of " + progress.of() + " divisions tried, " + made + " of "
-                + ListWords.count(progress.asked(), "cloth") + " made, most joins "
-                + progress.best().worst());
+        say(words().progressTogether(
+                        progress.asked(),
+                        String.valueOf(made),
+                        String.valueOf(progress.best().worst()),
+                        String.valueOf(progress.of()),
+                        String.valueOf(progress.tried())));
     }
 
     public void say(String words) {

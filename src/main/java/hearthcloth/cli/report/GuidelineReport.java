@@ -7,6 +7,7 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.plan.model.PlanOutcome;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.reporting.ReportingWords;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
@@ -25,12 +26,16 @@ public final class GuidelineReport {
         this.voice = voice;
     }
 
+    private ReportingWords words() {
+        return voice.rooms().reporting();
+    }
+
     /** The nearest cloths that are in the folder, each with what it bends. */
     public void bent(Fitted fitted, String folder) {
         if (fitted.cloths().isEmpty()) {
-            say("No cloth can be made from this stash.");
+            say(words().guidelineNone());
         } else {
-            say("No cloth that keeps every rule of \"" + guideline.told().name() + "\" was found in this stash.");
+            say(words().guidelineNoneKept(guideline.told().name()));
         }
         fitted.why().forEach(why -> say("   " + why.in(voice)));
         List<Fitted.Nearest> cloths = fitted.cloths();
@@ -41,18 +46,20 @@ public final class GuidelineReport {
 
     private void nearest(Fitted.Nearest cloth, int number, String folder) {
         Plan plan = cloth.plan();
-        say(number + "  " + plan.story().title().in(voice) + ", "
-                + guideline.told().ruler().write(plan.cloth().finished(), Rounding.NEAREST) + ", in " + folder + "/"
-                + number + ", ready to cut and sew by.");
-        bends(cloth).forEach(bend -> say("   Bent: " + bend));
+        say(words().guidelineNearest(
+                        folder + "/" + number,
+                        String.valueOf(number),
+                        guideline.told().ruler().write(plan.cloth().finished(), Rounding.NEAREST),
+                        plan.story().title().in(voice)));
+        bends(cloth).forEach(bend -> say("   " + words().guidelineBent(bend)));
     }
 
     private List<String> bends(Fitted.Nearest cloth) {
         if (cloth.isScraps()) {
-            return List.of("These pieces give no hearth with bars round it; the scraps are laid together as they are.");
+            return List.of(words().guidelineScraps());
         }
         return cloth.bends().isEmpty()
-                ? List.of("nothing; it keeps every rule.")
+                ? List.of(words().guidelineKeeps())
                 : cloth.bends().stream().map(bend -> bend.what().in(voice)).toList();
     }
 

@@ -1,7 +1,6 @@
 package hearthcloth.cli.report;
 
 import hearthcloth.measure.Rounding;
-import hearthcloth.measure.Ruler;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
@@ -11,22 +10,29 @@ import hearthcloth.wish.ListWords;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
 import hearthcloth.work.photo.ShapeWords;
+import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.speech.Voice;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Reports what was read from a photograph: a table of the pieces, every doubt, what was written and what was not. */
 public final class ReadReport {
 
-    private static final List<String> HEAD = List.of("", "usable", "shape", "colour", "look", "fabric", "sides");
+    private static final List<String> COLUMNS = List.of("usable", "shape", "colour", "look", "fabric", "sides");
 
     private final PrintStream out;
-    private final Ruler ruler;
+    private final Voice voice;
 
-    public ReadReport(PrintStream out, Ruler ruler) {
+    public ReadReport(PrintStream out, Voice voice) {
         this.out = out;
-        this.ruler = ruler;
+        this.voice = voice;
+    }
+
+    private ReportingWords words() {
+        return voice.rooms().reporting();
     }
 
     public void line(String sentence) {
@@ -35,15 +41,15 @@ public final class ReadReport {
 
     public void found(Reading.Read read, List<FabricGroup> groups) {
         if (read.pieces().isEmpty()) {
-            out.println(
-                    "No piece of cloth was found beside the sheet. Lay the pieces on ground they stand out from, with"
-                            + " some of it showing round each.");
+            out.println(words().readNone());
             return;
         }
-        out.println("Found " + ListWords.count(read.pieces().size(), "piece") + ", by the look of them of "
-                + ListWords.count(groups.size(), "fabric") + ".");
+        out.println(words().readFound(groups.size(), read.pieces().size()));
         out.println();
-        List<List<String>> rows = new ArrayList<>(List.of(HEAD));
+        List<String> head = new ArrayList<>(List.of(""));
+        COLUMNS.forEach(column -> head.add(words().readColumn(column)));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(head);
         for (ReadPiece piece : read.pieces()) {
             rows.add(row(piece, groups));
         }
@@ -58,12 +64,12 @@ public final class ReadReport {
                 .orElse("");
         return List.of(
                 piece.number() + (piece.doubts().isEmpty() ? "" : " ?"),
-                GatheredStash.size(piece, ruler)
-                        .map(size -> ruler.write(size, Rounding.DOWN))
-                        .orElse("too little"),
-                ShapeWords.of(piece.outline()),
+                GatheredStash.size(piece, voice.ruler())
+                        .map(size -> voice.write(size, Rounding.DOWN))
+                        .orElseGet(words()::readLittle),
+                ShapeWords.of(piece.outline(), voice),
                 piece.look().name(),
-                piece.look().pattern() == PieceAppearance.Pattern.FIGURED ? "figured" : "plain",
+                words().readLook(piece.look().pattern() == PieceAppearance.Pattern.FIGURED ? "yes" : "no"),
                 fabric,
                 sides(piece.outline().sides()));
     }
@@ -72,10 +78,10 @@ public final class ReadReport {
         return String.join(
                         ", ",
                         sides.stream()
-                                .map(side -> ruler.number(side.length(), Rounding.NEAREST) + " ± "
-                                        + ruler.number(side.giveOrTake(), Rounding.UP))
+                                .map(side -> voice.number(side.length(), Rounding.NEAREST) + " ± "
+                                        + voice.number(side.giveOrTake(), Rounding.UP))
                                 .toList())
-                + " " + ruler.unit().symbol();
+                + " " + voice.unit();
     }
 
     private void table(List<List<String>> rows) {
@@ -100,49 +106,42 @@ public final class ReadReport {
         List<ReadPiece> pieces = read.pieces();
         if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {
             out.println();
-            out.println("In doubt:");
+            out.println(words().readDoubts());
             read.sharedDoubts()
-                    .forEach(doubt -> out.println(
-                            "  All pieces: " + ListWords.line(doubt.sentence().english())));
+                    .forEach(doubt -> out.println("  " + words().readAll(said(doubt))));
             for (ReadPiece piece : pieces) {
                 for (Doubt doubt : piece.ownDoubts()) {
-                    out.println("  Piece " + piece.number() + ": "
-                            + ListWords.line(doubt.sentence().english()));
+                    out.println("  " + words().readPiece(said(doubt), String.valueOf(piece.number())));
                 }
             }
         }
         out.println();
         List<ReadPiece> left = pieces.stream().filter(taken.negate()).toList();
         if (!left.isEmpty()) {
-            out.println("Left out of the file because of a doubt: " + numbers(left)
-                    + ". Take the picture again as said, or add --keep-doubtful to write "
-                    + (left.size() == 1 ? "it" : "them") + " too.");
+            out.println(words().readLeft(left.size(), numbers(left)));
         }
         List<ReadPiece> little = pieces.stream()
                 .filter(taken)
-                .filter(piece -> GatheredStash.size(piece, ruler).isEmpty())
+                .filter(piece -> GatheredStash.size(piece, voice.ruler()).isEmpty())
                 .toList();
         if (!little.isEmpty()) {
-            out.println("Left out because no rectangle a centimetre wide can be cut from it: " + numbers(little) + ".");
+            out.println(words().readNarrow(little.size(), numbers(little)));
         }
     }
 
     public void wrote(String file, GatheredStash gathered) {
-        out.println("Wrote " + file + ": "
-                + ListWords.count(gathered.stash().pieces().size(), "piece") + " of "
-                + ListWords.count(gathered.stash().fabrics().size(), "fabric") + " in "
-                + ListWords.count(gathered.lines(), "line")
-                + ". A picture does not show which side is the right one, or the selvage: both faces are written as the"
-                + " same, and the longer side as the length. Change the file where that is not so.");
+        out.println(words().readWrote(
+                        gathered.stash().fabrics().size(),
+                        file,
+                        gathered.lines(),
+                        gathered.stash().pieces().size()));
+    }
+
+    private String said(Doubt doubt) {
+        return ListWords.line(doubt.sentence().in(voice));
     }
 
     private static String numbers(List<ReadPiece> pieces) {
-        return ListWords.count(pieces.size(), "piece") + " ("
-                + String.join(
-                        ", ",
-                        pieces.stream()
-                                .map(piece -> String.valueOf(piece.number()))
-                                .toList())
-                + ")";
+        return pieces.stream().map(piece -> String.valueOf(piece.number())).collect(Collectors.joining(", "));
     }
 }

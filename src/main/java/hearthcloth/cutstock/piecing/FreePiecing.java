@@ -6,6 +6,8 @@ import hearthcloth.cutstock.piecing.cover.Covering;
 import hearthcloth.cutstock.piecing.cover.Heap;
 import hearthcloth.cutstock.piecing.cover.SeveralCoverings;
 import hearthcloth.cutstock.piecing.exact.ExactCovering;
+import hearthcloth.cutstock.piecing.parameter.PiecingParameters;
+import hearthcloth.cutstock.piecing.parameter.ShortHeapParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -24,23 +26,25 @@ import java.util.stream.IntStream;
  */
 public final class FreePiecing {
 
-    private static final double CUT_PRICE = 1.0 / 3000;
-    /** How often a smaller cloth is looked for where the wished one is known to be impossible. */
-    private static final int MOST_VAIN = 24;
-
-    private static final int SMALL_HEAP = 15;
-    private static final double[] SMALLER = {0.9, 0.8, 0.65, 0.5, 0.35, 0.2, 0.1};
-
     private final PiecingJob job;
+    private final PiecingParameters parameters;
+    private final ShortHeapParameters.Smaller smaller;
     private final Heap heap;
 
     /** Prepares a job; the work is done by {@link #search}. */
     public FreePiecing(PiecingJob job) {
-        this.job = job;
-        this.heap = heap(job);
+        this(job, PiecingParameters.standard());
     }
 
-    private static Heap heap(PiecingJob job) {
+    /** Prepares a job that is searched with other values. */
+    FreePiecing(PiecingJob job, PiecingParameters parameters) {
+        this.job = job;
+        this.parameters = parameters;
+        this.smaller = parameters.shortHeap().smaller();
+        this.heap = new Heap(stock(job), parameters);
+    }
+
+    private static Stock stock(PiecingJob job) {
         int seam = (int) job.allowances().seam();
         int least = (int) job.allowances().cutToShow(job.terms().least()) - seam;
         int count = job.scraps().size();
@@ -67,7 +71,7 @@ public final class FreePiecing {
                                         asked.offHeight()));
             }
         }
-        return new Heap(stock);
+        return stock;
     }
 
     /**
@@ -160,7 +164,7 @@ public final class FreePiecing {
         private Covering covering(int cloth, double share, int[] scraps) {
             int width = netWidth(cloth, share);
             int height = netHeight(cloth, share);
-            double price = CUT_PRICE * width * height;
+            double price = parameters.cutPrice() * width * height;
             return new Covering(heap, width, height, scraps, price, spent, seed);
         }
 
@@ -168,7 +172,7 @@ public final class FreePiecing {
         void one() {
             int[] all = IntStream.range(0, job.scraps().size()).toArray();
             Covering whole = covering(0, 1, all);
-            if (whole.tight() && all.length > SMALL_HEAP) {
+            if (whole.tight() && all.length > smaller.smallHeap()) {
                 smaller(all);
             }
             boolean covered = whole.attempt();
@@ -176,7 +180,7 @@ public final class FreePiecing {
                 whole.everything();
                 covered = whole.best().isPresent();
             }
-            for (int round = 0; !covered && !spent.getAsBoolean() && vain < MOST_VAIN; round++) {
+            for (int round = 0; !covered && !spent.getAsBoolean() && vain < smaller.vain(); round++) {
                 if (whole.done() || (round % whole.round() == whole.round() - 1)) {
                     smaller(all);
                 }
@@ -194,12 +198,13 @@ public final class FreePiecing {
         /** A smaller cloth: one that is soon found at first, then ever nearer to the wished size. */
         private void smaller(int[] all) {
             if (share > 0) {
-                double nearer = share + (1 - share) * (near ? 0.5 : 0.2);
+                double nearer = share + (1 - share) * (near ? smaller.nearer() : smaller.careful());
                 near = smaller(all, nearer);
                 return;
             }
-            for (int i = 0; i < SMALLER.length && share == 0 && (i == 0 || !spent.getAsBoolean()); i++) {
-                near = smaller(all, SMALLER[i]);
+            List<Double> shares = smaller.shares();
+            for (int i = 0; i < shares.size() && share == 0 && (i == 0 || !spent.getAsBoolean()); i++) {
+                near = smaller(all, shares.get(i));
             }
         }
 
@@ -220,7 +225,7 @@ public final class FreePiecing {
             int count = job.cloths().size();
             int[] widths = IntStream.range(0, count).map(n -> netWidth(n, 1)).toArray();
             int[] heights = IntStream.range(0, count).map(n -> netHeight(n, 1)).toArray();
-            double price = CUT_PRICE * widths[0] * heights[0];
+            double price = parameters.cutPrice() * widths[0] * heights[0];
             boolean done = exactly(widths, heights);
             for (int start = 0; !done && (start == 0 || !spent.getAsBoolean()); start++) {
                 SeveralCoverings coverings = new SeveralCoverings(heap, widths, heights, price, spent, seed + start);
@@ -241,7 +246,8 @@ public final class FreePiecing {
 
         /** Where the heap gives just these cloths. */
         private boolean exactly(int[] widths, int[] heights) {
-            Optional<List<Pieced>> trees = ExactCovering.of(heap.all(), widths, heights, spent);
+            Optional<List<Pieced>> trees = ExactCovering.of(
+                    heap.all(), widths, heights, parameters.several().exact(), spent);
             trees.ifPresent(all -> offer(IntStream.range(0, all.size())
                     .mapToObj(n -> cloth(n, new Covered(all.get(n), widths[n], heights[n], 0)))
                     .toList()));

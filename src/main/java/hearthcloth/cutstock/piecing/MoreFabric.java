@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.piecing;
 
+import hearthcloth.cutstock.piecing.parameter.ShortHeapParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -20,7 +21,8 @@ import java.util.stream.Stream;
  */
 public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
 
-    private static final long STEPS = 20_000;
+    private static final ShortHeapParameters.Fabric PARAMETERS =
+            ShortHeapParameters.standard().fabric();
 
     /**
      * Adds ever larger pieces until the cloth can be made.
@@ -43,8 +45,8 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
             if (best.isPresent()) {
                 return best;
             }
-            low += 1 + low / 3;
-            narrow += 1 + narrow / 3;
+            low += 1 + low / PARAMETERS.growth();
+            narrow += 1 + narrow / PARAMETERS.growth();
         }
         return Optional.empty();
     }
@@ -77,7 +79,7 @@ public record MoreFabric(Scrap piece, PiecingJob job, PiecedCloth cloth) {
                 : new WishedCloth(wished.width() - breadth, wished.height());
         PiecingJob smaller = new PiecingJob(List.of(rest), job.scraps(), job.allowances(), job.terms());
         boolean[] found = {false};
-        long[] left = {STEPS};
+        long[] left = {PARAMETERS.steps()};
         PiecingPlan plan = new FreePiecing(smaller)
                 .search(
                         () -> found[0] || left[0]-- <= 0 || spent.getAsBoolean(),

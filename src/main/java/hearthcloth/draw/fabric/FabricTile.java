@@ -2,12 +2,11 @@ package hearthcloth.draw.fabric;
 
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
-import hearthcloth.colour.tongue.ClothWords;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.stash.Fabric;
+import hearthcloth.stash.FabricPattern;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
@@ -19,14 +18,6 @@ import java.util.SplittableRandom;
 public final class FabricTile {
 
     private static final double INCH = 25.4;
-    /** "Small" prints repeat so much closer, "large" ones so much wider (ours). */
-    private static final double SMALL = 0.6;
-
-    private static final double LARGE = 1.8;
-
-    /** How far a figure lies from its ground where no colour of its own is named, in points of L* (ours). */
-    private static final double FIGURE_LIGHTNESS = 32;
-
     private static final double MOST_CHROMA = 40;
 
     private FabricTile() {}
@@ -41,7 +32,7 @@ public final class FabricTile {
         }
         return motif.map(figure -> {
             SplittableRandom chance = new SplittableRandom(fabric.name().hashCode());
-            double side = INCH * figure.repeatInches() * size(fabric.name());
+            double side = INCH * figure.repeatInches() * FabricPattern.size(fabric.name());
             Sketch sketch = new Sketch();
             figure.draw(sketch, side, isTwo ? both(named, figure) : inks(fabric.colour(), figure, chance), chance);
             return sketch.finished(fabric.name(), side, side);
@@ -53,14 +44,6 @@ public final class FabricTile {
         return Colour.named(fabric.name())
                 .filter(mean -> mean.lab().difference(fabric.colour().lab()) < 12)
                 .isPresent();
-    }
-
-    private static double size(String name) {
-        String words = " " + ClothWords.english(name).toLowerCase(Locale.ROOT) + " ";
-        if (words.contains(" small ") || words.contains(" tiny ")) {
-            return SMALL;
-        }
-        return words.contains(" large ") || words.contains(" big ") ? LARGE : 1;
     }
 
     /** Both named colours; where they cross in a check, their mean. */
@@ -78,9 +61,12 @@ public final class FabricTile {
     private static Motif.Inks inks(Colour ground, Motif motif, SplittableRandom chance) {
         Lab lab = ground.lab();
         if (motif == Motif.CHECK || motif == Motif.STRIPE) {
-            return new Motif.Inks(ground, ground.shaded(-14), ground.shaded(14));
+            return new Motif.Inks(
+                    ground,
+                    ground.shaded(-FabricPattern.STRIPE_LIGHTNESS),
+                    ground.shaded(FabricPattern.STRIPE_LIGHTNESS));
         }
-        double lightness = lab.lightness() + (lab.lightness() > 55 ? -FIGURE_LIGHTNESS : FIGURE_LIGHTNESS);
+        double lightness = lab.lightness() + (lab.lightness() > 55 ? -FabricPattern.FIGURE_LIGHTNESS : FabricPattern.FIGURE_LIGHTNESS);
         double hue = Math.toRadians(lab.hue() + 60 * chance.nextDouble() - 30);
         double chroma = Math.min(MOST_CHROMA, Math.max(12, lab.chroma()));
         Colour figure = new Lab(lightness, chroma * Math.cos(hue), chroma * Math.sin(hue)).toColour();

@@ -1,20 +1,19 @@
 package hearthcloth.draw.fabric;
 
 import hearthcloth.colour.Colour;
-import hearthcloth.colour.tongue.ClothWords;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.geometry.Point;
+import hearthcloth.stash.FabricPattern;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
-/** What is woven or printed on a fabric, read from its name. Each repeats to scale; the forms are our own. */
+/** How each {@link FabricPattern} is drawn, to scale; the forms are our own. */
 enum Motif {
-    CHECK(0.9, "check", "checks", "checked", "gingham", "plaid", "tartan") {
+    CHECK {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             double half = side / 2;
@@ -24,7 +23,7 @@ enum Motif {
             sketch.fill(new Bounds(0, 0, half, half), inks.figure());
         }
     },
-    STRIPE(0.8, "stripe", "stripes", "striped", "ticking") {
+    STRIPE {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
@@ -33,7 +32,7 @@ enum Motif {
             sketch.fill(new Bounds(side * 0.78, 0, side * 0.06, side), inks.figure());
         }
     },
-    DOT(0.9, "dot", "dots", "dotted", "spot", "spots", "spotted") {
+    DOT {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
@@ -42,7 +41,7 @@ enum Motif {
             sketch.add(new Mark.Disc(new Point(side * 0.75, side * 0.75), radius, inks.figure()));
         }
     },
-    FLORAL(2.4, "floral", "flower", "flowers", "flowery", "posy", "roses", "ditsy", "blossom") {
+    FLORAL {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
@@ -58,7 +57,7 @@ enum Motif {
             }
         }
     },
-    LEAVES(1.8, "leaf", "leaves", "ivy", "willow") {
+    LEAVES {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
@@ -68,7 +67,7 @@ enum Motif {
             }
         }
     },
-    STARS(1.3, "star", "stars", "starry") {
+    STARS {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
@@ -76,7 +75,7 @@ enum Motif {
             sketch.add(new Mark.Area(star(new Point(side * 0.76, side * 0.74), side * 0.11), inks.figure()));
         }
     },
-    LANTERNS(2.0, "lantern", "lanterns") {
+    LANTERNS {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
@@ -90,7 +89,7 @@ enum Motif {
             }
         }
     },
-    BIRDS(2.6, "bird", "birds", "gulls", "swallow", "swallows") {
+    BIRDS {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
@@ -113,7 +112,7 @@ enum Motif {
             }
         }
     },
-    PRINT(1.3, "print", "printed", "patterned", "batik") {
+    PRINT {
         @Override
         void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance) {
             sketch.fill(new Bounds(0, 0, side, side), inks.ground());
@@ -132,37 +131,16 @@ enum Motif {
     /** The colours of a motif: what it lies on, what it is, and a third a little lighter than the ground. */
     record Inks(Colour ground, Colour figure, Colour pale) {}
 
-    private final double repeatInches;
-    /** The words that name it, parted by blanks. */
-    private final String words;
-
-    Motif(double repeatInches, String... words) {
-        this.repeatInches = repeatInches;
-        this.words = String.join(" ", words);
-    }
-
-    private boolean isNamedBy(String word) {
-        return (" " + words + " ").contains(" " + word + " ");
-    }
-
     /** Draws one repeat, a square of this side. */
     abstract void draw(Sketch sketch, double side, Inks inks, SplittableRandom chance);
 
     /** The first motif that the words name; "print" only where no other is named. */
     static Optional<Motif> named(String name) {
-        Optional<Motif> found = Optional.empty();
-        for (String word : ClothWords.english(name).toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1)) {
-            for (Motif motif : values()) {
-                if (motif.isNamedBy(word) && (found.isEmpty() || found.get() == PRINT)) {
-                    found = Optional.of(motif);
-                }
-            }
-        }
-        return found;
+        return FabricPattern.named(name).map(pattern -> valueOf(pattern.name()));
     }
 
     double repeatInches() {
-        return repeatInches;
+        return FabricPattern.valueOf(name()).repeatInches();
     }
 
     /** The middle of quarter {@code i} of the repeat, moved a little. */

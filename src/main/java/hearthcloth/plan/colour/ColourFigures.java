@@ -2,7 +2,6 @@ package hearthcloth.plan.colour;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Rect;
-import hearthcloth.colour.Colour;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Contrast;
 import hearthcloth.plan.parameter.ColourParameters;
@@ -72,10 +71,9 @@ public record ColourFigures(Hearth hearth, Neighbours neighbours, int mixedBars,
                 : Optional.empty();
     }
 
-    /** Whether a hearth of one colour stands out from a bar of the other. */
-    public static boolean standsOut(Colour one, Colour other) {
-        double gap = Math.abs(one.lab().lightness() - other.lab().lightness());
-        return EdgeCost.standsOut(one.lab().difference(other.lab()), gap);
+    /** Whether a hearth of one fabric stands out from a bar of the other. */
+    public static boolean standsOut(Fabric one, Fabric other) {
+        return FabricDifferences.standsOut(one, other);
     }
 
     static Tile tile(int bar, int fabric, Rect at) {

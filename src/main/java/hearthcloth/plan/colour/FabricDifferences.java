@@ -1,7 +1,9 @@
 package hearthcloth.plan.colour;
 
 import hearthcloth.cloth.Showing;
+import hearthcloth.colour.Figure;
 import hearthcloth.colour.Lab;
+import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,10 +16,46 @@ import java.util.Map;
  */
 final class FabricDifferences {
 
+    private static final ColourParameters.Figures FIGURES =
+            ColourParameters.standard().looks().figures();
+
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
     private final double[][] apart;
+    private final double[][] gaps;
     private final double[] lightness;
     private final List<Fabric> fabrics;
+
+    /**
+     * One face of a fabric.
+     *
+     * @param spread how far its own colours lie from the mean, by CIEDE2000, as far as its figures are seen one by one
+     * @param lights the same in points of L*
+     */
+    private record Shown(Lab mean, double spread, double lights) {
+
+        private static Shown of(Fabric fabric, boolean isWrong) {
+            if (isWrong && fabric.wrong().isPresent()) {
+                return new Shown(fabric.wrongSide().lab(), 0, 0);
+            }
+            return fabric.figure()
+                    .map(figure -> figured(figure, FIGURES.seen(figure.repeatMm())))
+                    .orElseGet(() -> new Shown(fabric.mean(), 0, 0));
+        }
+
+        private static Shown figured(Figure figure, double seen) {
+            return new Shown(figure.mean(), seen * figure.spread(), seen * figure.lightness());
+        }
+
+        /** How surely both are told apart, by CIEDE2000: a figure comes nearer by its spread. */
+        private double apart(Shown other) {
+            return Math.max(0, mean.difference(other.mean) - spread - other.spread);
+        }
+
+        private double gap(Shown other) {
+            double gap = Math.abs(mean.lightness() - other.mean.lightness());
+            return Math.max(0, gap - lights - other.lights);
+        }
+    }
 
     /** Of the front. */
     FabricDifferences(List<Fabric> fabrics) {
@@ -26,25 +64,35 @@ final class FabricDifferences {
 
     private FabricDifferences(List<Fabric> fabrics, boolean back) {
         this.fabrics = List.copyOf(fabrics);
-        List<Lab> shown = new ArrayList<>();
-        List<Lab> turned = new ArrayList<>();
+        List<Shown> shown = new ArrayList<>();
+        List<Shown> turned = new ArrayList<>();
         for (Fabric fabric : fabrics) {
             numbers.put(fabric.name(), numbers.size());
-            shown.add((back ? fabric.wrongSide() : fabric.colour()).lab());
-            turned.add((back ? fabric.colour() : fabric.wrongSide()).lab());
+            shown.add(Shown.of(fabric, back));
+            turned.add(Shown.of(fabric, !back));
         }
-        List<Lab> labs = new ArrayList<>(shown);
+        List<Shown> all = new ArrayList<>(shown);
         if (fabrics.stream().anyMatch(fabric -> !fabric.wrongSide().equals(fabric.colour()))) {
-            labs.addAll(turned);
+            all.addAll(turned);
         }
-        this.apart = new double[labs.size()][labs.size()];
-        this.lightness = labs.stream().mapToDouble(Lab::lightness).toArray();
-        for (int i = 0; i < labs.size(); i++) {
+        this.apart = new double[all.size()][all.size()];
+        this.gaps = new double[all.size()][all.size()];
+        this.lightness = all.stream().mapToDouble(face -> face.mean.lightness()).toArray();
+        for (int i = 0; i < all.size(); i++) {
             for (int j = 0; j < i; j++) {
-                apart[i][j] = labs.get(i).difference(labs.get(j));
+                apart[i][j] = all.get(i).apart(all.get(j));
                 apart[j][i] = apart[i][j];
+                gaps[i][j] = all.get(i).gap(all.get(j));
+                gaps[j][i] = gaps[i][j];
             }
         }
+    }
+
+    /** Whether a hearth of one fabric stands out from a bar of the other, both with their right sides on the front. */
+    static boolean standsOut(Fabric one, Fabric other) {
+        Shown hearth = Shown.of(one, false);
+        Shown bar = Shown.of(other, false);
+        return EdgeCost.standsOut(hearth.apart(bar), hearth.gap(bar));
     }
 
     /** The same numbers on the other face; itself where no fabric has another colour there. */
@@ -75,14 +123,14 @@ final class FabricDifferences {
         return number(fabric) + (showing == Showing.WRONG && isTwoFaced() ? fabrics.size() : 0);
     }
 
-    /** CIEDE2000 between two fabrics. */
+    /** CIEDE2000 between two fabrics, less what their own figures come nearer. */
     double between(int one, int other) {
         return apart[one][other];
     }
 
-    /** How many points of L* two fabrics lie from each other. */
+    /** How many points of L* two fabrics lie from each other, less the same. */
     double gap(int one, int other) {
-        return Math.abs(lightness[one] - lightness[other]);
+        return gaps[one][other];
     }
 
     /** L* of a fabric. */

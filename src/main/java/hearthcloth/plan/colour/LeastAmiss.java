@@ -10,11 +10,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * How much must be amiss in the colours of a cloth of this layout and hearth, whichever fabric of the heap each bar is
  * of: a bound that no choice of one fabric a bar can beat. It asks only that there is as much of a fabric as the bars
- * take finished, so it holds for every cutting.
+ * take finished, so it holds for every cutting, and whichever face lies outside where that is free: each face is then taken to
+ * have all of its fabric.
  *
  * @param amissMm of the cloth itself, in millimetres of edge
  * @param boundMm what no choice comes below
@@ -33,11 +35,14 @@ public record LeastAmiss(double amissMm, double boundMm) {
         EdgeMap.of(cloth, differences).tiles().forEach(tile -> whole.merge(tile.bar(), tile, Tile::around));
         List<Tile> bars = new ArrayList<>(whole.values());
         Tile hearth = bars.remove(bars.indexOf(whole.get(0)));
-        int[] numbers = new int[fabrics.size()];
-        double[] room = new double[fabrics.size()];
+        int[] numbers = IntStream.range(0, differences.count())
+                .filter(i -> i < fabrics.size() || fabrics.get(i - fabrics.size()).isTurnable())
+                .toArray();
+        double[] room = new double[numbers.length];
         for (int i = 0; i < numbers.length; i++) {
-            numbers[i] = i;
-            room[i] = supply.area(fabrics.get(i)) - (i == hearth.fabric() ? hearth.areaMm2() : 0);
+            int fabric = numbers[i] % fabrics.size();
+            room[i] = supply.area(fabrics.get(fabric))
+                    - (fabric == hearth.fabric() % fabrics.size() ? hearth.areaMm2() : 0);
         }
         EdgeBill bill = goal.bill(differences, cloth.finished());
         BarColouring problem =

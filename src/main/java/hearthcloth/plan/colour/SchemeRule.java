@@ -3,8 +3,10 @@ package hearthcloth.plan.colour;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.Side;
 import hearthcloth.cloth.layout.Order;
+import hearthcloth.colour.Colour;
 import hearthcloth.colour.Lab;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.plan.parameter.ColourParameters;
@@ -27,11 +29,13 @@ public final class SchemeRule {
             ColourParameters.standard().names();
 
     /** The least points of L* between the darkest light and the lightest dark fabric. */
-    public static final double LIGHT_AND_DARK =
-            ColourParameters.standard().looks().lightAndDark();
+    public static final double LIGHT_AND_DARK = NAMES.lightAndDark();
 
     /** The least chroma of a bright fabric: C* of CIELAB. */
-    public static final double BRIGHT = ColourParameters.standard().looks().bright();
+    public static final double BRIGHT = NAMES.bright();
+
+    /** What the other face of a fabric is called here, beside its name; no name ends so. */
+    private static final String OTHER_FACE = "\n";
 
     private final List<Patch> bars;
     private final Map<String, Fabric> fabrics = new LinkedHashMap<>();
@@ -39,10 +43,28 @@ public final class SchemeRule {
 
     private SchemeRule(Cloth cloth, List<Fabric> fabrics) {
         this.cloth = cloth;
-        fabrics.forEach(fabric -> this.fabrics.put(fabric.name(), fabric));
+        for (Fabric fabric : fabrics) {
+            this.fabrics.put(fabric.name(), fabric);
+            Colour other = fabric.wrongSide();
+            this.fabrics.put(
+                    fabric.name() + OTHER_FACE,
+                    new Fabric(fabric.name() + OTHER_FACE, other, fabric.faces(), fabric.nap()));
+        }
         this.bars = cloth.patches().stream()
                 .filter(patch -> patch.place() instanceof Place.Bar)
+                .map(this::shown)
                 .toList();
+    }
+
+    /** A patch whose other face lies outside, where that has a colour of its own, as if of a fabric by itself. */
+    private Patch shown(Patch patch) {
+        Fabric fabric = fabrics.get(patch.fabric());
+        boolean isTurned = patch.showing() == Showing.WRONG
+                && fabric != null
+                && !fabric.wrongSide().equals(fabric.colour());
+        return isTurned
+                ? new Patch(patch.place(), patch.fabric() + OTHER_FACE, patch.size(), patch.showing())
+                : patch;
     }
 
     public static boolean holds(Scheme.Kind kind, Cloth cloth, List<Fabric> fabrics) {
@@ -96,7 +118,7 @@ public final class SchemeRule {
         if (found == null) {
             throw new IllegalArgumentException("no fabric is called " + fabric);
         }
-        return found.colour().lab();
+        return found.mean();
     }
 
     private boolean isLightAndDark(Predicate<Place.Bar> light) {
@@ -172,6 +194,7 @@ public final class SchemeRule {
         return all.size() == 1
                 && cloth.patches().stream()
                         .filter(patch -> patch.place() instanceof Place.Hearth)
+                        .map(this::shown)
                         .noneMatch(patch -> patch.fabric().equals(all.get(0)));
     }
 

@@ -1,8 +1,11 @@
 package hearthcloth.plan.fit;
 
+import hearthcloth.cloth.Assembly;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Rect;
+import hearthcloth.cloth.Seam;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.cutjoin.Recut;
 import hearthcloth.cutstock.job.CutPiece;
@@ -23,12 +26,29 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * The search's answer to a {@link CutJob}, converted back into a cloth. It is built as an ordinary {@link Cloth} and
  * checked by the cloth's folds, so that an error of the search cannot print a wrong instruction.
+ *
+ * @param turned the patches that lie with their other face on the front, by the name of their place
  */
-public record CutAnswer(CutJob job, CutPlan found) {
+public record CutAnswer(CutJob job, CutPlan found, Set<String> turned) {
+
+    public CutAnswer {
+        turned = Set.copyOf(turned);
+    }
+
+    /** Every patch as its fabric lies usually. */
+    public CutAnswer(CutJob job, CutPlan found) {
+        this(job, found, Set.of());
+    }
+
+    /** The same with these patches turned over and no others. */
+    public CutAnswer turned(Set<String> others) {
+        return new CutAnswer(job, found, others);
+    }
 
     /** The cloth and its cuts as the search's answer describes them. */
     public Plan plan(Plan.Story story, Bound bound) {
@@ -46,7 +66,7 @@ public record CutAnswer(CutJob job, CutPlan found) {
 
     /** The same parts from the same pieces, cut so that fewer and larger leftovers remain. */
     CutAnswer recut() {
-        return new CutAnswer(job, Recut.of(job.job(), found));
+        return new CutAnswer(job, Recut.of(job.job(), found), turned);
     }
 
     /** The pieces that are cut into. */
@@ -55,7 +75,7 @@ public record CutAnswer(CutJob job, CutPlan found) {
     }
 
     /** The cloth of these parts. */
-    Cloth cloth() {
+    public Cloth cloth() {
         List<List<Layout.Part>> bars = new ArrayList<>();
         for (int i = 0; i < job.slots().size(); i++) {
             List<CutPlan.Placed> parts = found.partsOf(i + 1);
@@ -72,7 +92,27 @@ public record CutAnswer(CutJob job, CutPlan found) {
             bars.add(bar);
         }
         int hearth = found.partsOf(0).get(0).piece().id();
-        return job.design().sewn(job.piece(hearth).fabric(), bars);
+        Cloth cloth = job.design().sewn(job.piece(hearth).fabric(), bars);
+        return turned.isEmpty() ? cloth : new Cloth(cloth.work().fold(new Turning(turned)), cloth.making());
+    }
+
+    private record Turning(Set<String> turned) implements Assembly.Fold<Assembly> {
+
+        @Override
+        public Assembly patch(Patch patch) {
+            return turned.contains(patch.place().id())
+                    ? new Patch(
+                            patch.place(),
+                            patch.fabric(),
+                            patch.size(),
+                            patch.showing().turnedOver())
+                    : patch;
+        }
+
+        @Override
+        public Assembly seam(Seam seam, Assembly first, Assembly second) {
+            return Seam.of(seam.join(), seam.wraps(), first, second);
+        }
     }
 
     private CutTree tree(CutPiece cut, Map<String, Laid> laid) {

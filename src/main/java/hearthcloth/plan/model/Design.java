@@ -56,9 +56,9 @@ public record Design(Order order, Layout layout, Scheme scheme, Making making, P
         return new Cloth(layout.sewn(hearth.name(), showing(hearth), bars), making);
     }
 
-    /** A fabric's right side shows on the front. */
+    /** A fabric's right side shows on the front; of two faces without a right one, that whose colour is said first. */
     public static Showing showing(Fabric fabric) {
-        return fabric.faces() == Fabric.Faces.RIGHT ? Showing.RIGHT : Showing.SAME;
+        return fabric.isSided() ? Showing.RIGHT : Showing.SAME;
     }
 
     /**

@@ -64,8 +64,10 @@ public final class PlanCheck {
         require(patch.fabric().equals(fabric.name()), kept.patch() + " is cut from " + fabric.name());
         require(!kept.turned() || fabric.nap() == Fabric.Nap.ANY, kept.patch() + " is turned against the nap");
         // A bar that was sewn wrong side up stays so; which side the planner lays up is held by its own tests.
-        boolean sided = fabric.faces() == Fabric.Faces.RIGHT;
-        require(sided == (patch.showing() != Showing.SAME), kept.patch() + " shows a side its fabric has not");
+        // A cloth kept before the other face had a colour of its own says SAME.
+        boolean isSame = patch.showing() == Showing.SAME;
+        boolean fits = isSame ? fabric.faces() == Fabric.Faces.SAME : fabric.isSided();
+        require(fits, kept.patch() + " shows a side its fabric has not");
     }
 
     /** One that is cut may have been trimmed with the work since; it is not planned any more. */

@@ -96,6 +96,6 @@ final class HeapColours {
     }
 
     static Lab lab(Fabric fabric) {
-        return fabric.colour().lab();
+        return fabric.mean();
     }
 }

@@ -114,7 +114,7 @@ public final class SuitedSchemes {
         Fabric most = heap.byAmount().get(0);
         double share = heap.share(most);
         boolean stands =
-                heap.byAmount().stream().anyMatch(other -> ColourFigures.standsOut(most.colour(), other.colour()));
+                heap.byAmount().stream().anyMatch(other -> ColourFigures.standsOut(most, other));
         return share >= 0.5 && stands
                 ? Optional.of(new Suited(Scheme.Kind.FIELD, Math.min(1, share), Optional.of(most)))
                 : Optional.empty();

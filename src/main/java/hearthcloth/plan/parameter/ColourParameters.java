@@ -34,19 +34,28 @@ public record ColourParameters(
      * @param standsOutLightness and from so many points of L*, since edges are seen by lightness first; chosen
      * @param alike two neighbours look nearly alike below this CIEDE2000; chosen
      * @param unlike from this CIEDE2000 on two fabrics count as wholly unlike, where a quiet cloth is wished or a lively one; chosen
-     * @param lightAndDark the least points of L* between the darkest light and the lightest dark fabric; chosen
-     * @param bright the least chroma of a bright fabric, C* of CIELAB; chosen
+     * @param figures how surely the edge of a figured fabric is seen
      */
-    public record Looks(
-            double standsOut,
-            double standsOutLightness,
-            double alike,
-            double unlike,
-            double lightAndDark,
-            double bright) {
+    public record Looks(double standsOut, double standsOutLightness, double alike, double unlike, Figures figures) {
 
         private static Looks standard() {
-            return new Looks(20, 15, 15, 40, 10, 30);
+            return new Looks(20, 15, 15, 40, new Figures(4, 40));
+        }
+    }
+
+    /**
+     * How surely the edge of a figured fabric is seen: it comes nearer to its neighbour by its own spread, as one of two colours in
+     * equal parts does, as far as its figures are seen one by one.
+     *
+     * @param blendedMm figures that repeat closer blend into one colour, in millimetres: a repeat of 4 mm is near 12 cycles to
+     *     the degree from 3 m, beyond which colours are not told apart (docs/sources.md#colour-acuity)
+     * @param wholeMm figures that repeat farther count wholly, since along a bar of their breadth there may be but one; chosen
+     */
+    public record Figures(double blendedMm, double wholeMm) {
+
+        /** The share of a spread that counts, from 0 to 1. */
+        public double seen(double repeatMm) {
+            return Math.max(0, Math.min(1, (repeatMm - blendedMm) / (wholeMm - blendedMm)));
         }
     }
 
@@ -117,15 +126,18 @@ public record ColourParameters(
     /**
      * When the name of a plan of colour is true; all chosen.
      *
+     * @param lightAndDark the least points of L* between the darkest light and the lightest dark fabric
+     * @param bright the least chroma of a bright fabric, C* of CIELAB
      * @param scattered the most of the seams between bars at which a scattered fabric may meet itself, as a share
      * @param leastAccent an accent is at least this share of the cloth
      * @param mostAccent and at most this; both a hundredth wider than what is planned ({@link Accent})
      * @param arm bars in the arm of a spiral: one more than go round once
      */
-    public record Names(double scattered, double leastAccent, double mostAccent, int arm) {
+    public record Names(
+            double lightAndDark, double bright, double scattered, double leastAccent, double mostAccent, int arm) {
 
         private static Names standard() {
-            return new Names(0.03, 0.02, 0.09, 5);
+            return new Names(10, 30, 0.03, 0.02, 0.09, 5);
         }
     }
 
@@ -160,14 +172,16 @@ public record ColourParameters(
      *
      * @param chosen looks at the bars of one layout, before anything is cut: a fraction of a millisecond
      * @param exchanged looks at the exchanges of one cloth that is cut: some milliseconds
+     * @param turned looks at which face of a patch lies outside, where that is free: some milliseconds
      * @param bound looks for the bound of a finished cloth: some milliseconds
      * @param shaken exchanges tried at random before a new descent
      * @param branching how bars are branched over
      */
-    public record Search(long chosen, int exchanged, long bound, int shaken, Branching branching) {
+    public record Search(
+            long chosen, int exchanged, int turned, long bound, int shaken, Branching branching) {
 
         private static Search standard() {
-            return new Search(1000, 1500, 20_000, 4, new Branching(3, 2000, 200, 2000, 8));
+            return new Search(1000, 1500, 4000, 20_000, 4, new Branching(3, 2000, 200, 2000, 8));
         }
     }
 

@@ -1,12 +1,12 @@
 package hearthcloth.plan.propose;
 
-import hearthcloth.plan.colour.Accent;
 import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.ScatteredBars;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Supply;
 import hearthcloth.plan.model.Design;
 import hearthcloth.plan.model.Scheme;
+import hearthcloth.plan.palette.Accent;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
 import java.util.List;

@@ -82,7 +82,7 @@ final class HearthSeen {
     private List<Fabric> seen(Fabric hearth) {
         return (named.isEmpty() ? supply.fabrics() : named)
                 .stream()
-                        .filter(fabric -> ColourFigures.standsOut(hearth.colour(), fabric.colour()))
+                        .filter(fabric -> ColourFigures.standsOut(hearth, fabric))
                         .toList();
     }
 

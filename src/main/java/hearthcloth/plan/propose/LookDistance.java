@@ -2,6 +2,7 @@ package hearthcloth.plan.propose;
 
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
+import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Lab;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.fit.DraftTrial;
@@ -42,15 +43,18 @@ final class LookDistance {
 
     private static List<Lab> grid(DraftTrial trial) {
         Map<String, Lab> labs = new LinkedHashMap<>();
+        Map<String, Lab> turned = new LinkedHashMap<>();
         for (Piece piece : trial.answer().used()) {
-            labs.put(piece.fabric().name(), piece.fabric().colour().lab());
+            labs.put(piece.fabric().name(), piece.fabric().mean());
+            turned.put(piece.fabric().name(), piece.fabric().wrongSide().lab());
         }
         Cloth cloth = trial.cloth();
-        long wide = cloth.finished().width().nm() / (2 * GRID);
-        long high = cloth.finished().height().nm() / (2 * GRID);
+        long wide = cloth.finished().width().nm() / (2L * GRID);
+        long high = cloth.finished().height().nm() / (2L * GRID);
         List<Lab> grid = new ArrayList<>(Collections.nCopies(GRID * GRID, Lab.BLACK));
         for (Laid laid : cloth.laid()) {
-            Lab lab = labs.getOrDefault(laid.patch().fabric(), Lab.BLACK);
+            Map<String, Lab> shown = laid.patch().showing() == Showing.WRONG ? turned : labs;
+            Lab lab = shown.getOrDefault(laid.patch().fabric(), Lab.BLACK);
             for (int row = first(laid.at().y(), high); row < first(laid.at().bottom(), high); row++) {
                 for (int column = first(laid.at().x(), wide);
                         column < first(laid.at().right(), wide);

@@ -197,8 +197,9 @@ public final class Planner {
         if (search.outwards().isEmpty()) {
             ToDoubleFunction<Scheme.Kind> worth =
                     SuitedSchemes.worth(stash, search.goal().contrast());
-            return TrialColours.told(ProposalSelection.byEye(trials, wish, search.goal(), worth), trials, search.goal())
-                    .stream()
+            int fewest = search.fewestJoins(trials, wish.target().size());
+            List<Plan> chosen = ProposalSelection.byEye(trials, wish, search.goal(), worth, fewest);
+            return TrialColours.told(chosen, trials, search.goal()).stream()
                     .map(plan -> TrialColours.proven(plan, search.supply(), search.goal()))
                     .toList();
         }

@@ -45,15 +45,20 @@ final class ProposalSelection {
 
     /** The plans with {@code first} before all others, which follow in this order. */
     static List<Plan> of(List<DraftTrial> first, List<DraftTrial> trials, Wish wish, Comparator<DraftTrial> order) {
-        return told(varied(first, trials, wish.preferences().proposals(), order));
+        return told(varied(first, trials, wish.preferences().proposals(), order), Integer.MAX_VALUE);
     }
 
-    private static List<Plan> told(List<DraftTrial> chosen) {
+    /** The plans, each saying what it is good at, and how many joins its plan of colour takes beyond the fewest. */
+    private static List<Plan> told(List<DraftTrial> chosen, int fewestJoins) {
         List<Plan> plans = chosen.stream().map(ProposalSelection::plan).toList();
         List<Plan> told = new ArrayList<>();
         for (int i = 0; i < plans.size(); i++) {
             Plan plan = plans.get(i);
-            told.add(plan.told(plan.story().goodAt(ProposalStrengths.of(i, chosen, plans))));
+            int more = plan.figures().joins() - fewestJoins;
+            boolean isColoured = chosen.get(i).draft().scheme().kind() != Scheme.Kind.ALL;
+            Plan.Story story = plan.story().goodAt(ProposalStrengths.of(i, chosen, plans));
+            told.add(plan.told(
+                    more > 0 && isColoured ? story.alsoGoodAt(PlanningSentences.colourPriceJoins(more)) : story));
         }
         return told;
     }
@@ -64,8 +69,14 @@ final class ProposalSelection {
      * few are those that lie farthest apart.
      *
      * @param worth how good the heap is for a plan of colour, from 0 to 1
+     * @param fewestJoins of any cloth that was found, in whatever colours
      */
-    static List<Plan> byEye(List<DraftTrial> trials, Wish wish, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth) {
+    static List<Plan> byEye(
+            List<DraftTrial> trials,
+            Wish wish,
+            ColourGoal goal,
+            ToDoubleFunction<Scheme.Kind> worth,
+            int fewestJoins) {
         List<DraftTrial> chosen = new ArrayList<>(trials.subList(0, 1));
         List<DraftTrial> seen = trials.stream().filter(TrialColours::isSeen).toList();
         IdentityHashMap<DraftTrial, Double> costs = new IdentityHashMap<>();
@@ -81,7 +92,7 @@ final class ProposalSelection {
                 next.ifPresent(chosen::add);
             }
         }
-        return told(chosen);
+        return told(chosen, fewestJoins);
     }
 
     /**

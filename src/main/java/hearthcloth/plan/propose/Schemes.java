@@ -205,7 +205,7 @@ public final class Schemes {
     }
 
     private static double gap(Fabric one, Fabric other) {
-        return Math.abs(one.colour().lab().lightness() - other.colour().lab().lightness());
+        return Math.abs(one.mean().lightness() - other.mean().lightness());
     }
 
     /** One fabric a round. The outer rounds take most, so they get the fabrics of which there is most. */

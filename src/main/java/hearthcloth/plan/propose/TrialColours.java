@@ -10,6 +10,7 @@ import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.ColourWords;
 import hearthcloth.plan.colour.LeastAmiss;
 import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.colour.TurnedPatches;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Supply;
@@ -42,7 +43,8 @@ final class TrialColours {
     /** The same cuts and joins with the colours where they lie best, under a name that is then true. */
     static DraftTrial exchanged(DraftTrial trial, long seed, ColourGoal goal) {
         int looks = goal.parameters().search().exchanged();
-        DraftTrial better = trial.answered(ColourExchange.of(trial.answer(), looks, seed, goal));
+        DraftTrial better = trial.answered(
+                TurnedPatches.of(ColourExchange.of(trial.answer(), looks, seed, goal), goal));
         Scheme scheme = better.draft().scheme();
         return isTrue(better) ? better : renamed(better, new Scheme(Scheme.Kind.FALLS, scheme.hearth(), scheme.bars()));
     }

@@ -20,6 +20,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Searches the drafts of one wish: one quickly, or all that promise anything, and the best of them longer. */
 final class TrialSearch {
@@ -98,6 +99,29 @@ final class TrialSearch {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * The fewest joins that were found at this size; where certain colours are wished, those of a few drafts in any colours count
+     * too, so that what the wished ones cost can be said.
+     */
+    int fewestJoins(List<DraftTrial> trials, Optional<Size> size) {
+        List<Draft> free = idea.colours().isEmpty()
+                ? List.of()
+                : drafts.of(size, kind -> kind == Scheme.Kind.ALL, work.parameters().quickTries());
+        Stream<DraftTrial> others = free.stream()
+                .takeWhile(draft -> !work.budget().spent())
+                .flatMap(draft -> Fitting.fit(
+                        draft,
+                        supply,
+                        work.parameters().firstSteps(),
+                        wish.preferences().seed(),
+                        work.budget())
+                        .stream());
+        return Stream.concat(trials.stream(), others)
+                .mapToInt(trial -> trial.figures().joins())
+                .min()
+                .orElse(0);
     }
 
     /** Everything the stash makes at this size, best first. */

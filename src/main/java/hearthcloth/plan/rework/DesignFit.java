@@ -3,6 +3,7 @@ package hearthcloth.plan.rework;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
+import hearthcloth.plan.colour.TurnedPatches;
 import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.fit.Draft;
@@ -192,6 +193,7 @@ public final class DesignFit {
                 PlanningSentences.chosenByHand(),
                 List.of(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());
-        return trial.answer().plan(story, trial.bound());
+        return TurnedPatches.of(trial.answer(), ColourGoal.flat(Contrast.READS))
+                .plan(story, trial.bound());
     }
 }

@@ -4,6 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.Laid;
 import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Place;
+import hearthcloth.cloth.Showing;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.measure.Length;
 import hearthcloth.plan.model.Bound;
@@ -221,8 +222,17 @@ final class RemainingWork {
         Fabric fabric = strip.get().from().piece().fabric();
         List<Layout.Part> more = new ArrayList<>(parts);
         more.add(new Layout.Part(
-                fabric.name(), Design.showing(fabric), strip.get().length()));
+                fabric.name(), showing(fabric, parts), strip.get().length()));
         return more;
+    }
+
+    /** A fabric of which either face may lie outside lies as in the rest of its bar. */
+    private static Showing showing(Fabric fabric, List<Layout.Part> parts) {
+        return parts.stream()
+                .filter(part -> fabric.isTurnable() && part.fabric().equals(fabric.name()))
+                .map(Layout.Part::showing)
+                .findFirst()
+                .orElse(Design.showing(fabric));
     }
 
     private static CutTree renamed(CutTree tree, Map<String, String> names) {

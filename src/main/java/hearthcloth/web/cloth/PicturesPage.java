@@ -7,6 +7,7 @@ import hearthcloth.draw.picture.PngWriter;
 import hearthcloth.draw.picture.SvgWriter;
 import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.Ruler;
+import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
 import hearthcloth.store.SavedCloth;
 import hearthcloth.store.SwatchBook;
@@ -54,7 +55,7 @@ public final class PicturesPage {
     }
 
     private Picture picture(Context context, Function<PlanFolder, Optional<Picture>> drawn) {
-        return drawn.apply(folder(context)).orElseThrow(this::untied);
+        return drawn.apply(folder(context, false)).orElseThrow(this::untied);
     }
 
     private NotFoundResponse untied() {
@@ -63,7 +64,7 @@ public final class PicturesPage {
 
     /** The tied gift of few bytes, to choose a view by; a picture of its own, so it brings its own shadow. */
     private void small(Context context) {
-        String svg = folder(context).tied().map(Thumbnail::file).orElse(NOTHING);
+        String svg = folder(context, true).tied().map(Thumbnail::file).orElse(NOTHING);
         kept(context);
         context.contentType("image/svg+xml").result(svg);
     }
@@ -95,15 +96,15 @@ public final class PicturesPage {
         context.contentType("image/svg+xml").result(svg);
     }
 
-    private PlanFolder folder(Context context) {
+    /** @param always whether a cloth for no gift is tied all the same, round what it can be shown with */
+    private PlanFolder folder(Context context, boolean always) {
         SavedCloth cloth = new ClothAsked(room).cloth(context);
         Settings settings = ClothAsked.settings(room, cloth);
         Ruler ruler = settings.ruler();
-        return new PlanFolder(
-                ClothAsked.plan(cloth),
-                ruler,
-                settings.paper(),
-                Wished.of(room.store(), cloth).wrapped(ruler));
+        Plan plan = ClothAsked.plan(cloth);
+        Purpose wished = Wished.of(room.store(), cloth);
+        Purpose shown = always ? wished.orShown(plan.cloth().finished(), ruler) : wished;
+        return new PlanFolder(plan, ruler, settings.paper(), shown.wrapped(ruler));
     }
 
     /** Its address names the version of the cloth that a page shows, so it is asked for once. */

@@ -64,6 +64,17 @@ public record TiedStage(
      */
     public record Tied(SavedCloth saved, Cloth cloth, Settings settings, Purpose wished) {
 
+        private Purpose shown() {
+            return wished.orShown(cloth.finished(), settings.ruler());
+        }
+
+        /** What is said where she has said no gift herself; empty where she has. */
+        private String unsaid(TiedAsked asked, Wrapped round) {
+            return wished.gift().isEmpty() && asked.gift().equals(shown().gift())
+                    ? DesigningWords.in(settings.pages()).tiedUnsaid(round.gift().describe(settings.voice()))
+                    : "";
+        }
+
         private boolean does(Wrapped round) {
             return round.fold(cloth).isPresent();
         }
@@ -88,7 +99,7 @@ public record TiedStage(
     /** The same for a cloth that can be made. */
     public static TiedStage of(Tied cloth, UnaryOperator<@Nullable String> field) {
         Settings settings = cloth.settings();
-        TiedAsked asked = TiedAsked.read(field, cloth.wished());
+        TiedAsked asked = TiedAsked.read(field, cloth.shown());
         boolean grey = isGrey(field);
         List<Choice> gifts = gifts(asked, cloth, grey);
         try {
@@ -101,7 +112,10 @@ public record TiedStage(
             TiedAsked now = asked.in(round.tie().words());
             return new TiedStage(
                     now,
-                    round.sentence(cloth.cloth().finished(), settings.voice()),
+                    settings.voice()
+                            .sentences(List.of(
+                                    cloth.unsaid(asked, round),
+                                    round.sentence(cloth.cloth().finished(), settings.voice()))),
                     cloth.does(round),
                     grey,
                     new Choices(gifts, ties(cloth, now, grey)),

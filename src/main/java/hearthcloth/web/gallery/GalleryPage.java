@@ -9,9 +9,11 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import hearthcloth.web.cloth.ClothCard;
 import hearthcloth.web.cloth.NewCloth;
+import hearthcloth.web.gift.Foresight;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.Leanings;
 import hearthcloth.web.gift.PatchworkForm;
+import hearthcloth.web.gift.ScrapForm;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.WishView;
 import hearthcloth.web.gift.Wished;
@@ -62,9 +64,29 @@ public final class GalleryPage {
      *
      * @param tiles the fabrics' figures, as SVG
      * @param plain the gift tied in a plain cloth where there is nothing to plan from, as SVG; empty else
+     * @param left what there is to plan from
      * @param held what a new cloth is not planned from
+     * @param pieces those a cloth of scraps may be asked to have
      */
-    public record Heap(String tiles, boolean isEmpty, String plain, HeldBack held) {}
+    public record Heap(String tiles, String plain, Left left, HeldBack held, List<ScrapPick> pieces) {}
+
+    /** What there is to plan from: no piece at all, none that is free, none that her wishes leave, or some. */
+    public enum Left {
+        NOTHING,
+        SPOKEN_FOR,
+        UNWISHED,
+        SOME;
+
+        private static Left of(Stash all, Stash free, Stash wished) {
+            if (all.pieces().isEmpty()) {
+                return NOTHING;
+            }
+            if (free.pieces().isEmpty()) {
+                return SPOKEN_FOR;
+            }
+            return wished.pieces().isEmpty() ? UNWISHED : SOME;
+        }
+    }
 
     /**
      * The page.
@@ -89,7 +111,12 @@ public final class GalleryPage {
         this.kept = new KeptWishes(room);
     }
 
-    public static void add(PageRoutes routes) {
+    /**
+     * Adds the pages.
+     *
+     * @return begins to look for a gift that a page shows, before she asks what her heap can make for it
+     */
+    public static Foresight add(PageRoutes routes) {
         ProposalSearches searches = new ProposalSearches();
         routes.whenClosed(searches::stop);
         routes.of(room -> new GalleryPage(room, searches))
@@ -102,6 +129,20 @@ public final class GalleryPage {
                 .post("/proposals/stop", GalleryPage::stop)
                 .post("/proposals/open", GalleryPage::open);
         WishesPage.add(routes);
+        return (room, purpose) -> new GalleryPage(room, searches).foreseen(purpose);
+    }
+
+    /** For another gift than the one she planned for, her wishes wait. */
+    private void foreseen(Purpose purpose) {
+        Leanings lean = purpose.equals(Wished.of(store())) ? kept.leanings() : Leanings.NONE;
+        Stash stash = lean.from(kept.free());
+        if (!stash.pieces().isEmpty()) {
+            try {
+                searches.foresee(store(), kept.question(stash, purpose, lean));
+            } catch (MeasureException e) {
+                // Wishes that cannot be used: the gallery will say so.
+            }
+        }
     }
 
     private ChoosingWords words() {
@@ -118,7 +159,7 @@ public final class GalleryPage {
         Stash free = heap.free(kept.also());
         Leanings lean = kept.leanings();
         Stash stash = lean.from(free);
-        String trouble = stash.pieces().isEmpty() ? "" : begun(stash, wished, lean);
+        String trouble = begun(stash, wished, lean);
         searches.of(store()).ifPresent(search -> search.await(FIRST_WITHIN_MS));
         Swatches swatches = new Swatches(free.fabrics(), store().swatches().across());
         WishChips.Asked asked = new WishChips.Asked(
@@ -134,7 +175,7 @@ public final class GalleryPage {
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
                         wishes(wished, trouble, asked, stash, swatches),
-                        heap(heap, wished, swatches),
+                        heap(heap, Left.of(heap.stash(), free, stash), wished, free, swatches),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -154,20 +195,31 @@ public final class GalleryPage {
                 LovedPalette.of(store()).rows(stash, swatches, room.language()));
     }
 
-    private Heap heap(StashAtHand heap, Purpose wished, Swatches swatches) {
+    private Heap heap(StashAtHand heap, Left left, Purpose wished, Stash free, Swatches swatches) {
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
-        boolean isEmpty = heap.stash().pieces().isEmpty();
         return new Heap(
-                tiles.toString(), isEmpty, isEmpty ? plain(wished) : "", HeldBack.of(heap, kept.also(), words()));
+                tiles.toString(),
+                left == Left.NOTHING ? plain(wished) : "",
+                left,
+                HeldBack.of(heap, kept.also(), words()),
+                ScrapPick.all(free, PatchworkForm.of(store()).scraps(), swatches, room.settings().voice()));
     }
 
-    /** Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. */
+    /**
+     * Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. Where
+     * nothing can be looked for, what an earlier search found answers another question and goes.
+     */
     private String begun(Stash stash, Purpose wished, Leanings lean) {
+        if (stash.pieces().isEmpty()) {
+            searches.forget(store());
+            return "";
+        }
         try {
             searches.begin(store(), kept.question(stash, wished, lean));
             return "";
         } catch (MeasureException e) {
+            searches.forget(store());
             return ErrorPages.upright(Refusal.of(e).in(room.settings().voice()));
         }
     }
@@ -183,7 +235,12 @@ public final class GalleryPage {
         WishForm was = WishForm.of(store());
         WishForm form = WishForm.read(name -> PageContext.field(context, name), was.fabrics())
                 .showing(was.show());
-        kept.settle(form, PatchworkForm.read(PageContext.field(context, "patchwork")), context.formParams("also"));
+        kept.settle(
+                form,
+                PatchworkForm.read(
+                        PageContext.field(context, "patchwork"),
+                        ScrapForm.read(name -> PageContext.field(context, name), context.formParams("with"))),
+                context.formParams("also"));
         PageContext.go(context, "/cloth", "");
     }
 
@@ -211,10 +268,7 @@ public final class GalleryPage {
         // Asked again, it only tells how far the search is: one that failed is not begun anew four times a second.
         if (PageContext.text(context, "again").isEmpty()) {
             Leanings lean = kept.leanings();
-            Stash stash = lean.from(kept.free());
-            if (!stash.pieces().isEmpty()) {
-                begun(stash, Wished.of(store()), lean);
-            }
+            begun(lean.from(kept.free()), Wished.of(store()), lean);
         }
         room.show(context, cards(FEW, "/proposals/three?again=yes"));
     }

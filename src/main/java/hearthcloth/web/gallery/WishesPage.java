@@ -11,6 +11,7 @@ import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.choosing.ChoosingWords;
 import hearthcloth.words.sentence.Refusal;
+import hearthcloth.work.Promises;
 import io.javalin.http.Context;
 import java.util.List;
 
@@ -43,6 +44,13 @@ final class WishesPage {
             Leanings.settle(store(), value.equals("keep"));
         } else if (what.equals("first")) {
             FirstUse.clear(store());
+        } else if (what.equals("also")) {
+            kept.allow(
+                    isAway
+                            ? List.of()
+                            : store().atHand().rivals().stream()
+                                    .map(Promises.Counting::cloth)
+                                    .toList());
         } else if (what.equals("show")) {
             WishForm.of(store()).showing(isAway ? "" : value).keep(store());
         } else if (what.equals("only")) {

@@ -103,7 +103,11 @@ public interface ChoosingWords {
 
     String galleryLarge();
 
+    String galleryNoneLeft();
+
     String gallerySayGift();
+
+    String gallerySpent();
 
     String galleryTakeBack(String kind, String wish);
 
@@ -152,6 +156,12 @@ public interface ChoosingWords {
     String leftMore(String before, String next);
 
     String leftOut(String what);
+
+    String leftShared(String what);
+
+    String leftUnuse();
+
+    String leftUse();
 
     String lovedFile();
 
@@ -205,6 +215,10 @@ public interface ChoosingWords {
 
     String wishAny();
 
+    String wishBands();
+
+    String wishBandsPick(String way);
+
     String wishBarWidths(String unit);
 
     String wishBars();
@@ -217,6 +231,10 @@ public interface ChoosingWords {
 
     String wishContrastPick(String contrast);
 
+    String wishCutting();
+
+    String wishCuttingPick(String rule);
+
     String wishExact();
 
     String wishGood();
@@ -227,7 +245,11 @@ public interface ChoosingWords {
 
     String wishHearth(String unit);
 
+    String wishMiddle();
+
     String wishMixed();
+
+    String wishMostTrim(String unit);
 
     String wishNarrow();
 
@@ -237,15 +259,23 @@ public interface ChoosingWords {
 
     String wishOrder();
 
+    String wishPatches();
+
+    String wishPatchesPick(String sizes);
+
     String wishPick(String fabric, String what);
 
     String wishQuick();
 
     String wishRounds();
 
+    String wishScraps();
+
     String wishSlack(String unit);
 
     String wishTogether();
 
     String wishWide();
+
+    String wishWith();
 }

@@ -219,8 +219,18 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String galleryNoneLeft() {
+        return "Your wishes leave no piece to plan from. Take one of them back.";
+    }
+
+    @Override
     public String gallerySayGift() {
         return "Say what it will wrap";
+    }
+
+    @Override
+    public String gallerySpent() {
+        return "Every piece is spoken for";
     }
 
     @Override
@@ -341,6 +351,21 @@ public final class EnglishChoosing implements ChoosingWords {
     @Override
     public String leftOut(String what) {
         return "Left out: " + what + ".";
+    }
+
+    @Override
+    public String leftShared(String what) {
+        return "Planned with too: " + what + ".";
+    }
+
+    @Override
+    public String leftUnuse() {
+        return "Leave them out";
+    }
+
+    @Override
+    public String leftUse() {
+        return "Plan with them too";
     }
 
     @Override
@@ -474,6 +499,16 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishBands() {
+        return "Bands from edge to edge";
+    }
+
+    @Override
+    public String wishBandsPick(String way) {
+        return (way.equals("across") ? "across the cloth" : way.equals("down") ? "down the cloth" : "as it comes");
+    }
+
+    @Override
     public String wishBarWidths(String unit) {
         return "Bars, cut, " + unit;
     }
@@ -504,6 +539,16 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishCutting() {
+        return "Cutting a scrap in two";
+    }
+
+    @Override
+    public String wishCuttingPick(String rule) {
+        return (rule.equals("uncut") ? "never; only edges are trimmed" : rule.equals("cut") ? "where it helps" : "either");
+    }
+
+    @Override
     public String wishExact() {
         return "Sizes, order, what is put together";
     }
@@ -529,8 +574,18 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishMiddle() {
+        return "In the middle, uncut";
+    }
+
+    @Override
     public String wishMixed() {
         return "Mixed with";
+    }
+
+    @Override
+    public String wishMostTrim(String unit) {
+        return "Trim off a piece at most, " + unit;
     }
 
     @Override
@@ -554,6 +609,16 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishPatches() {
+        return "Patches";
+    }
+
+    @Override
+    public String wishPatchesPick(String sizes) {
+        return (sizes.equals("mixed") ? "large and small together" : sizes.equals("even") ? "as alike as can be" : "any");
+    }
+
+    @Override
     public String wishPick(String fabric, String what) {
         return (what.equals("hearth") ? "The hearth of " + fabric : what.equals("show") ? "Shows when tied " + fabric : "Without " + fabric);
     }
@@ -569,6 +634,11 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishScraps() {
+        return "For scraps as they are";
+    }
+
+    @Override
     public String wishSlack(String unit) {
         return "Larger than the least by, " + unit + "; none for the least";
     }
@@ -581,5 +651,10 @@ public final class EnglishChoosing implements ChoosingWords {
     @Override
     public String wishWide() {
         return "Wide bars";
+    }
+
+    @Override
+    public String wishWith() {
+        return "Pieces that must be in";
     }
 }

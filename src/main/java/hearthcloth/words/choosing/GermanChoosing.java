@@ -219,8 +219,18 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String galleryNoneLeft() {
+        return "Deine Wünsche lassen kein Stück übrig. Nimm einen zurück.";
+    }
+
+    @Override
     public String gallerySayGift() {
         return "Sagen, was eingebunden werden soll";
+    }
+
+    @Override
+    public String gallerySpent() {
+        return "Jedes Stück ist schon vorgesehen";
     }
 
     @Override
@@ -341,6 +351,21 @@ public final class GermanChoosing implements ChoosingWords {
     @Override
     public String leftOut(String what) {
         return "Nicht dabei: " + what + ".";
+    }
+
+    @Override
+    public String leftShared(String what) {
+        return "Auch dabei: " + what + ".";
+    }
+
+    @Override
+    public String leftUnuse() {
+        return "Weglassen";
+    }
+
+    @Override
+    public String leftUse() {
+        return "Auch damit planen";
     }
 
     @Override
@@ -474,6 +499,16 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishBands() {
+        return "Bänder von Rand zu Rand";
+    }
+
+    @Override
+    public String wishBandsPick(String way) {
+        return (way.equals("across") ? "quer über das Tuch" : way.equals("down") ? "längs über das Tuch" : "wie es kommt");
+    }
+
+    @Override
     public String wishBarWidths(String unit) {
         return "Streifen, zugeschnitten, " + unit;
     }
@@ -504,6 +539,16 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishCutting() {
+        return "Einen Rest zerschneiden";
+    }
+
+    @Override
+    public String wishCuttingPick(String rule) {
+        return (rule.equals("uncut") ? "nie; nur Ränder werden beschnitten" : rule.equals("cut") ? "wo es hilft" : "beides");
+    }
+
+    @Override
     public String wishExact() {
         return "Maße, Reihenfolge, Aufbau";
     }
@@ -529,8 +574,18 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishMiddle() {
+        return "In der Mitte, unzerschnitten";
+    }
+
+    @Override
     public String wishMixed() {
         return "Gemischt mit";
+    }
+
+    @Override
+    public String wishMostTrim(String unit) {
+        return "Höchstens von einem Stück abschneiden, " + unit;
     }
 
     @Override
@@ -554,6 +609,16 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishPatches() {
+        return "Flicken";
+    }
+
+    @Override
+    public String wishPatchesPick(String sizes) {
+        return (sizes.equals("mixed") ? "große und kleine beieinander" : sizes.equals("even") ? "möglichst gleich große" : "beliebig");
+    }
+
+    @Override
     public String wishPick(String fabric, String what) {
         return (what.equals("hearth") ? "Mittelstück aus " + fabric : what.equals("show") ? "Gebunden zu sehen: " + fabric : "Ohne " + fabric);
     }
@@ -569,6 +634,11 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishScraps() {
+        return "Für Reste, wie sie sind";
+    }
+
+    @Override
     public String wishSlack(String unit) {
         return "Größer als das Kleinste um, " + unit + "; leer für das Kleinste";
     }
@@ -581,5 +651,10 @@ public final class GermanChoosing implements ChoosingWords {
     @Override
     public String wishWide() {
         return "Breite Streifen";
+    }
+
+    @Override
+    public String wishWith() {
+        return "Stücke, die dabei sein müssen";
     }
 }

@@ -417,6 +417,8 @@ public interface DesigningWords {
 
     String tiedTooSmall();
 
+    String tiedUnsaid(String gift);
+
     String tiedWhich();
 
     String turnCanvas();
@@ -428,6 +430,8 @@ public interface DesigningWords {
     String turnTo(String way);
 
     String warnAside(int n, String pieces);
+
+    String warnMany(String fabrics, int n);
 
     String warnMissing(int n, String pieces);
 

@@ -1004,6 +1004,11 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "You have not said what it wraps. Here it is round " + gift + ".";
+    }
+
+    @Override
     public String tiedWhich() {
         return "In which tie";
     }
@@ -1034,6 +1039,11 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
+    public String warnMany(String fabrics, int n) {
+        return (n == 1 ? "" + n + " piece (" + fabrics + ")" : "" + n + " pieces (" + fabrics + ")");
+    }
+
+    @Override
     public String warnMissing(int n, String pieces) {
         return (n == 1 ? "This cloth counts on " + pieces + ", which is no longer in the stash as planned. It cannot be cut so; plan it again." : "This cloth counts on " + pieces + ", which are no longer in the stash as planned. It cannot be cut so; plan it again.");
     }
@@ -1055,7 +1065,7 @@ public final class EnglishDesigning implements DesigningWords {
 
     @Override
     public String warnShared(String cloth, String pieces) {
-        return cloth + " counts on " + pieces + " too. The cloth that is cut first has it; the other is then planned again.";
+        return cloth + " counts on " + pieces + " too. The cloth that is cut first gets them; the other is then planned again.";
     }
 
     @Override

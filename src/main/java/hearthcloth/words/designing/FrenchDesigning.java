@@ -1004,6 +1004,11 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "Vous n’avez pas dit ce qu’il emballe : le voici autour de " + gift + ".";
+    }
+
+    @Override
     public String tiedWhich() {
         return "Quel nouage";
     }
@@ -1031,6 +1036,11 @@ public final class FrenchDesigning implements DesigningWords {
     @Override
     public String warnAside(int n, String pieces) {
         return (n == 0 || n == 1 ? "Ce carré compte sur " + pieces + ", que vous avez mis de côté. Remettez-le dans la réserve, ou refaites le plan." : "Ce carré compte sur " + pieces + ", que vous avez mis de côté. Remettez-les dans la réserve, ou refaites le plan.");
+    }
+
+    @Override
+    public String warnMany(String fabrics, int n) {
+        return (n == 0 || n == 1 ? "" + n + " morceau (" + fabrics + ")" : "" + n + " morceaux (" + fabrics + ")");
     }
 
     @Override

@@ -1004,6 +1004,11 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "Noch ist nicht gesagt, was es verpackt. Hier ist es um " + gift + " gebunden.";
+    }
+
+    @Override
     public String tiedWhich() {
         return "Welche Bindung";
     }
@@ -1031,6 +1036,11 @@ public final class GermanDesigning implements DesigningWords {
     @Override
     public String warnAside(int n, String pieces) {
         return "Für dieses Tuch vorgesehen, aber zurückgelegt: " + pieces + ". Im Vorrat zurückgeben oder das Tuch neu planen.";
+    }
+
+    @Override
+    public String warnMany(String fabrics, int n) {
+        return (n == 1 ? "" + n + " Stück (" + fabrics + ")" : "" + n + " Stücke (" + fabrics + ")");
     }
 
     @Override

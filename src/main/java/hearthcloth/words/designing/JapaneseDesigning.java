@@ -1004,6 +1004,11 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "包むものがまだ書かれていないので、" + gift + "に結んだところです。";
+    }
+
+    @Override
     public String tiedWhich() {
         return "どの結び方で";
     }
@@ -1031,6 +1036,11 @@ public final class JapaneseDesigning implements DesigningWords {
     @Override
     public String warnAside(int n, String pieces) {
         return "この布に使う予定の布が取り分けてあります：" + pieces + "。布のページで戻すか、計画し直してください。";
+    }
+
+    @Override
+    public String warnMany(String fabrics, int n) {
+        return "布 " + n + " 枚（" + fabrics + "）";
     }
 
     @Override

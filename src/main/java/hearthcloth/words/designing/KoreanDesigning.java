@@ -1006,6 +1006,11 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "무엇을 쌀지 아직 적지 않으셔서 " + gift + "에 묶은 모습입니다.";
+    }
+
+    @Override
     public String tiedWhich() {
         return "어떻게 묶나";
     }
@@ -1033,6 +1038,11 @@ public final class KoreanDesigning implements DesigningWords {
     @Override
     public String warnAside(int n, String pieces) {
         return "이 보자기에 쓸 천을 따로 두었습니다: " + pieces + ". 천 쪽에서 되돌려 놓거나 다시 계획하세요.";
+    }
+
+    @Override
+    public String warnMany(String fabrics, int n) {
+        return "천 " + n + "장(" + fabrics + ")";
     }
 
     @Override

@@ -1004,6 +1004,11 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String tiedUnsaid(String gift) {
+        return "Aún no ha dicho qué envuelve. Aquí está alrededor de " + gift + ".";
+    }
+
+    @Override
     public String tiedWhich() {
         return "En qué atado";
     }
@@ -1031,6 +1036,11 @@ public final class SpanishDesigning implements DesigningWords {
     @Override
     public String warnAside(int n, String pieces) {
         return (n == 1 ? "Este paño cuenta con " + pieces + ", que usted ha apartado. Devuélvalo a sus telas o planee el paño otra vez." : "Este paño cuenta con " + pieces + ", que usted ha apartado. Devuélvalos a sus telas o planee el paño otra vez.");
+    }
+
+    @Override
+    public String warnMany(String fabrics, int n) {
+        return (n == 1 ? "" + n + " trozo (" + fabrics + ")" : "" + n + " trozos (" + fabrics + ")");
     }
 
     @Override

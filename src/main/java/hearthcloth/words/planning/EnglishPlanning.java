@@ -244,6 +244,11 @@ public final class EnglishPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourPriceJoins(int n) {
+        return (n == 1 ? "One join more than the fewest that were found, for its colours." : "" + n + " joins more than the fewest that were found, for its colours.");
+    }
+
+    @Override
     public String colourProven() {
         return "No other choice of a fabric for each bar lies better; that is proven.";
     }

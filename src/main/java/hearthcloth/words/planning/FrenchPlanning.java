@@ -244,6 +244,11 @@ public final class FrenchPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourPriceJoins(int n) {
+        return (n == 0 || n == 1 ? "Un raccord de plus que le minimum trouvé, pour ses couleurs." : "" + n + " raccords de plus que le minimum trouvé, pour ses couleurs.");
+    }
+
+    @Override
     public String colourProven() {
         return "Aucun autre choix de tissu par bande n’est meilleur ; c’est prouvé.";
     }

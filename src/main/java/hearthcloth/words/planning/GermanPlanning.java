@@ -244,6 +244,11 @@ public final class GermanPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourPriceJoins(int n) {
+        return (n == 1 ? "Eine Stückelung mehr als das gefundene Minimum, für seine Farben." : "" + n + " Stückelungen mehr als das gefundene Minimum, für seine Farben.");
+    }
+
+    @Override
     public String colourProven() {
         return "Keine andere Wahl der Stoffe für die Streifen liegt besser; das ist bewiesen.";
     }

@@ -244,6 +244,11 @@ public final class JapanesePlanning implements PlanningWords {
     }
 
     @Override
+    public String colourPriceJoins(int n) {
+        return "配色のため、見つかった最少よりつなぎが " + n + " か所多くなります。";
+    }
+
+    @Override
     public String colourProven() {
         return "ストリップごとの布をどう選んでも、これよりよくならないことが証明されています。";
     }

@@ -246,6 +246,11 @@ public final class KoreanPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourPriceJoins(int n) {
+        return "색을 위해 찾은 것 가운데 가장 적은 것보다 이음이 " + n + "곳 더 많습니다.";
+    }
+
+    @Override
     public String colourProven() {
         return "띠마다 천을 어떻게 골라도 이보다 나을 수 없음이 증명되었습니다.";
     }

@@ -99,6 +99,8 @@ public interface PlanningWords {
 
     String colourPrice(int n);
 
+    String colourPriceJoins(int n);
+
     String colourProven();
 
     String colourSame(String share);

@@ -244,6 +244,11 @@ public final class SpanishPlanning implements PlanningWords {
     }
 
     @Override
+    public String colourPriceJoins(int n) {
+        return (n == 1 ? "Una unión más que el mínimo encontrado, por sus colores." : "" + n + " uniones más que el mínimo encontrado, por sus colores.");
+    }
+
+    @Override
     public String colourProven() {
         return "Ninguna otra elección de tela por tira queda mejor; está demostrado.";
     }

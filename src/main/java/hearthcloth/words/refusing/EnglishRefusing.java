@@ -174,6 +174,51 @@ public final class EnglishRefusing implements RefusingWords {
     }
 
     @Override
+    public String givenCsv(String name, String such) {
+        return name + " is a folder; give the CSV file inside it, such as " + such + ".";
+    }
+
+    @Override
+    public String givenEmpty(String name) {
+        return name + " is empty; its first line names the columns fabric,width,length and each line after it is a piece.";
+    }
+
+    @Override
+    public String givenGone(String name, String place) {
+        return "There is no file " + name + "; check its name and where you are (" + place + ").";
+    }
+
+    @Override
+    public String givenInput() {
+        return "standard input";
+    }
+
+    @Override
+    public String givenLarge(String most, String name) {
+        return name + " is larger than " + most + " MB, far more than a stash file needs; give the file that lists your fabric.";
+    }
+
+    @Override
+    public String givenNoText(String line, String name, String why) {
+        return (why.equals("ARCHIVE") ? "" + name + " is a workbook or an archive, not text; save the table as CSV (UTF-8) and give that file." : why.equals("UTF16") ? "" + name + " is text in UTF-16; save the table as CSV (UTF-8) and give that file." : why.equals("BYTE") ? "" + name + " is not text (line " + line + " holds a byte that is no letter); save the table as CSV (UTF-8) and give that file." : "" + name + " is not UTF-8 (line " + line + " holds a letter in another encoding); save the table as CSV (UTF-8) and give that file.");
+    }
+
+    @Override
+    public String givenNot(String name, String why) {
+        return (why.equals("NAME") ? "\"" + name + "\" is not the name of a file; check how it is written." : why.equals("LOCKED") ? "" + name + " may not be read by you; change its permissions or copy it." : "" + name + " could not be read to its end; check the disk and try again.");
+    }
+
+    @Override
+    public String givenPhoto(String name) {
+        return name + " is a folder; give the photograph inside it.";
+    }
+
+    @Override
+    public String givenPhotoEmpty(String name) {
+        return name + " is empty; give the photograph as the camera or phone took it.";
+    }
+
+    @Override
     public String heapLine(String line, String what) {
         return "Line " + line + ": " + what + ".";
     }
@@ -246,6 +291,36 @@ public final class EnglishRefusing implements RefusingWords {
     @Override
     public String listYes(String text) {
         return "free: \"" + text + "\" will not do; write yes or no.";
+    }
+
+    @Override
+    public String outEnding(String ending, String name, String option) {
+        return option + ": \"" + name + "\" will not do; write a file name that ends with " + ending + ".";
+    }
+
+    @Override
+    public String outFile(String name, String option, String why) {
+        return (why.equals("FOLDER") ? "" + option + ": " + name + " is a folder; give a file name." : why.equals("THERE") ? "" + option + ": there is a file " + name + " already; give another name, or add --replace to write over it." : why.equals("NOWHERE") ? "" + option + ": there is no folder for " + name + "; make it first, or check the name." : why.equals("LOCKED") ? "" + option + ": the folder of " + name + " may not be written to by you; change its permissions or give another." : why.equals("NAME") ? "" + option + ": \"" + name + "\" is not the name of a file; check how it is written." : "" + option + ": " + name + " could not be written; check its permissions and the room on the disk.");
+    }
+
+    @Override
+    public String outFolder(String name, String why) {
+        return (why.equals("MISSING") ? "--out: a folder is missing; write one such as --out cloths." : why.equals("FILE") ? "--out: " + name + " is a file; give a folder, which need not exist yet." : why.equals("NAME") ? "--out: \"" + name + "\" is not the name of a folder; check how it is written." : why.equals("CLOSED") ? "--out: " + name + " could not be looked into; check its permissions." : "--out: " + name + " could not be written; check its permissions and the room on the disk. Nothing was changed.");
+    }
+
+    @Override
+    public String outHolds(String name, String thing) {
+        return "--out: " + name + " holds other things (" + thing + "); give a new folder, or one that holds only proposals.";
+    }
+
+    @Override
+    public String outInWay(String name, String thing) {
+        return "--out: " + name + " could not be made, since a file is in its way (" + thing + "); give another folder.";
+    }
+
+    @Override
+    public String outStopped(String name) {
+        return "Stopped. Nothing was changed in " + name + ".";
     }
 
     @Override

@@ -174,6 +174,51 @@ public final class FrenchRefusing implements RefusingWords {
     }
 
     @Override
+    public String givenCsv(String name, String such) {
+        return name + " est un dossier ; donnez le fichier CSV qu’il contient, par exemple " + such + ".";
+    }
+
+    @Override
+    public String givenEmpty(String name) {
+        return name + " est vide ; sa première ligne nomme les colonnes fabric,width,length, et chaque ligne suivante est un morceau.";
+    }
+
+    @Override
+    public String givenGone(String name, String place) {
+        return "Il n’y a pas de fichier " + name + " ; vérifiez son nom et l’endroit où vous êtes (" + place + ").";
+    }
+
+    @Override
+    public String givenInput() {
+        return "l’entrée standard";
+    }
+
+    @Override
+    public String givenLarge(String most, String name) {
+        return name + " dépasse " + most + " Mo, bien plus qu’il n’en faut pour une réserve ; donnez le fichier où sont inscrits vos tissus.";
+    }
+
+    @Override
+    public String givenNoText(String line, String name, String why) {
+        return (why.equals("ARCHIVE") ? "" + name + " est un classeur ou une archive, pas du texte ; enregistrez le tableau en CSV (UTF-8) et donnez ce fichier." : why.equals("UTF16") ? "" + name + " est du texte en UTF-16 ; enregistrez le tableau en CSV (UTF-8) et donnez ce fichier." : why.equals("BYTE") ? "" + name + " n’est pas du texte (la ligne " + line + " contient un octet qui n’est pas une lettre) ; enregistrez le tableau en CSV (UTF-8) et donnez ce fichier." : "" + name + " n’est pas en UTF-8 (la ligne " + line + " contient une lettre dans un autre codage) ; enregistrez le tableau en CSV (UTF-8) et donnez ce fichier.");
+    }
+
+    @Override
+    public String givenNot(String name, String why) {
+        return (why.equals("NAME") ? "« " + name + " » n’est pas un nom de fichier ; vérifiez comment il est écrit." : why.equals("LOCKED") ? "Vous n’avez pas le droit de lire " + name + " ; changez ses droits ou copiez-le." : "" + name + " n’a pas pu être lu jusqu’au bout ; vérifiez le disque et recommencez.");
+    }
+
+    @Override
+    public String givenPhoto(String name) {
+        return name + " est un dossier ; donnez la photo qu’il contient.";
+    }
+
+    @Override
+    public String givenPhotoEmpty(String name) {
+        return name + " est vide ; donnez la photo telle que l’appareil ou le téléphone l’a prise.";
+    }
+
+    @Override
     public String heapLine(String line, String what) {
         return "Ligne " + line + " : " + what + ".";
     }
@@ -246,6 +291,36 @@ public final class FrenchRefusing implements RefusingWords {
     @Override
     public String listYes(String text) {
         return "free : « " + text + " » ne va pas ; écrivez yes ou no.";
+    }
+
+    @Override
+    public String outEnding(String ending, String name, String option) {
+        return option + " : « " + name + " » ne convient pas ; écrivez un nom de fichier qui finit par " + ending + ".";
+    }
+
+    @Override
+    public String outFile(String name, String option, String why) {
+        return (why.equals("FOLDER") ? "" + option + " : " + name + " est un dossier ; donnez un nom de fichier." : why.equals("THERE") ? "" + option + " : il y a déjà un fichier " + name + " ; donnez un autre nom, ou ajoutez --replace pour l’écraser." : why.equals("NOWHERE") ? "" + option + " : il n’y a pas de dossier pour " + name + " ; créez-le d’abord, ou vérifiez le nom." : why.equals("LOCKED") ? "" + option + " : vous n’avez pas le droit d’écrire dans le dossier de " + name + " ; changez ses droits ou donnez-en un autre." : why.equals("NAME") ? "" + option + " : « " + name + " » n’est pas un nom de fichier ; vérifiez comment il est écrit." : "" + option + " : " + name + " n’a pas pu être écrit ; vérifiez ses droits et la place sur le disque.");
+    }
+
+    @Override
+    public String outFolder(String name, String why) {
+        return (why.equals("MISSING") ? "--out : il manque un dossier ; écrivez par exemple --out cloths." : why.equals("FILE") ? "--out : " + name + " est un fichier ; donnez un dossier, qui peut ne pas exister encore." : why.equals("NAME") ? "--out : « " + name + " » n’est pas un nom de dossier ; vérifiez comment il est écrit." : why.equals("CLOSED") ? "--out : impossible de regarder dans " + name + " ; vérifiez ses droits." : "--out : " + name + " n’a pas pu être écrit ; vérifiez ses droits et la place sur le disque. Rien n’a été changé.");
+    }
+
+    @Override
+    public String outHolds(String name, String thing) {
+        return "--out : " + name + " contient autre chose (" + thing + ") ; donnez un nouveau dossier, ou un dossier qui ne contient que des propositions.";
+    }
+
+    @Override
+    public String outInWay(String name, String thing) {
+        return "--out : " + name + " n’a pas pu être créé, un fichier est à sa place (" + thing + ") ; donnez un autre dossier.";
+    }
+
+    @Override
+    public String outStopped(String name) {
+        return "Arrêté. Rien n’a été changé dans " + name + ".";
     }
 
     @Override

@@ -174,6 +174,51 @@ public final class GermanRefusing implements RefusingWords {
     }
 
     @Override
+    public String givenCsv(String name, String such) {
+        return name + " ist ein Ordner; die CSV-Datei darin angeben, etwa " + such + ".";
+    }
+
+    @Override
+    public String givenEmpty(String name) {
+        return name + " ist leer; die erste Zeile nennt die Spalten fabric,width,length, jede Zeile danach ist ein Stück.";
+    }
+
+    @Override
+    public String givenGone(String name, String place) {
+        return "Es gibt keine Datei " + name + "; den Namen prüfen und wo du gerade bist (" + place + ").";
+    }
+
+    @Override
+    public String givenInput() {
+        return "die Standardeingabe";
+    }
+
+    @Override
+    public String givenLarge(String most, String name) {
+        return name + " ist größer als " + most + " MB, weit mehr, als eine Vorratsdatei braucht; die Datei angeben, in der deine Stoffe stehen.";
+    }
+
+    @Override
+    public String givenNoText(String line, String name, String why) {
+        return (why.equals("ARCHIVE") ? "" + name + " ist eine Arbeitsmappe oder ein Archiv, kein Text; die Tabelle als CSV (UTF-8) speichern und diese Datei angeben." : why.equals("UTF16") ? "" + name + " ist Text in UTF-16; die Tabelle als CSV (UTF-8) speichern und diese Datei angeben." : why.equals("BYTE") ? "" + name + " ist kein Text (Zeile " + line + " enthält ein Byte, das kein Buchstabe ist); die Tabelle als CSV (UTF-8) speichern und diese Datei angeben." : "" + name + " ist nicht UTF-8 (Zeile " + line + " enthält einen Buchstaben in anderer Kodierung); die Tabelle als CSV (UTF-8) speichern und diese Datei angeben.");
+    }
+
+    @Override
+    public String givenNot(String name, String why) {
+        return (why.equals("NAME") ? "\"" + name + "\" ist kein Dateiname; die Schreibweise prüfen." : why.equals("LOCKED") ? "" + name + " darfst du nicht lesen; die Rechte ändern oder die Datei kopieren." : "" + name + " ließ sich nicht zu Ende lesen; den Datenträger prüfen und noch einmal versuchen.");
+    }
+
+    @Override
+    public String givenPhoto(String name) {
+        return name + " ist ein Ordner; das Foto darin angeben.";
+    }
+
+    @Override
+    public String givenPhotoEmpty(String name) {
+        return name + " ist leer; das Foto so angeben, wie Kamera oder Handy es aufgenommen haben.";
+    }
+
+    @Override
     public String heapLine(String line, String what) {
         return "Zeile " + line + ": " + what + ".";
     }
@@ -246,6 +291,36 @@ public final class GermanRefusing implements RefusingWords {
     @Override
     public String listYes(String text) {
         return "free: „" + text + "“ geht nicht; schreib yes oder no.";
+    }
+
+    @Override
+    public String outEnding(String ending, String name, String option) {
+        return option + ": \"" + name + "\" geht nicht; einen Dateinamen schreiben, der auf " + ending + " endet.";
+    }
+
+    @Override
+    public String outFile(String name, String option, String why) {
+        return (why.equals("FOLDER") ? "" + option + ": " + name + " ist ein Ordner; einen Dateinamen angeben." : why.equals("THERE") ? "" + option + ": Eine Datei " + name + " gibt es schon; einen anderen Namen angeben oder mit --replace überschreiben." : why.equals("NOWHERE") ? "" + option + ": Für " + name + " gibt es keinen Ordner; ihn zuerst anlegen oder den Namen prüfen." : why.equals("LOCKED") ? "" + option + ": In den Ordner von " + name + " darfst du nicht schreiben; die Rechte ändern oder einen anderen angeben." : why.equals("NAME") ? "" + option + ": \"" + name + "\" ist kein Dateiname; die Schreibweise prüfen." : "" + option + ": " + name + " ließ sich nicht schreiben; Rechte und freien Platz prüfen.");
+    }
+
+    @Override
+    public String outFolder(String name, String why) {
+        return (why.equals("MISSING") ? "--out: Ein Ordner fehlt; etwa --out cloths schreiben." : why.equals("FILE") ? "--out: " + name + " ist eine Datei; einen Ordner angeben, den es noch nicht geben muss." : why.equals("NAME") ? "--out: \"" + name + "\" ist kein Ordnername; die Schreibweise prüfen." : why.equals("CLOSED") ? "--out: In " + name + " ließ sich nicht hineinsehen; die Rechte prüfen." : "--out: " + name + " ließ sich nicht schreiben; Rechte und freien Platz prüfen. Nichts wurde geändert.");
+    }
+
+    @Override
+    public String outHolds(String name, String thing) {
+        return "--out: " + name + " enthält anderes (" + thing + "); einen neuen Ordner angeben oder einen, der nur Vorschläge enthält.";
+    }
+
+    @Override
+    public String outInWay(String name, String thing) {
+        return "--out: " + name + " ließ sich nicht anlegen, eine Datei ist im Weg (" + thing + "); einen anderen Ordner angeben.";
+    }
+
+    @Override
+    public String outStopped(String name) {
+        return "Angehalten. In " + name + " wurde nichts geändert.";
     }
 
     @Override

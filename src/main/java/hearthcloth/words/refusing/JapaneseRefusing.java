@@ -174,6 +174,51 @@ public final class JapaneseRefusing implements RefusingWords {
     }
 
     @Override
+    public String givenCsv(String name, String such) {
+        return name + " はフォルダーです。その中の CSV ファイルを書いてください。例：" + such;
+    }
+
+    @Override
+    public String givenEmpty(String name) {
+        return name + " は空です。1 行目に列名 fabric,width,length を、続く各行に布を 1 枚ずつ書きます。";
+    }
+
+    @Override
+    public String givenGone(String name, String place) {
+        return "ファイル " + name + " がありません。名前と、今いる場所（" + place + "）を確かめてください。";
+    }
+
+    @Override
+    public String givenInput() {
+        return "標準入力";
+    }
+
+    @Override
+    public String givenLarge(String most, String name) {
+        return name + " は " + most + " MB を超えています。布の一覧には大きすぎます。手持ちの布を書いたファイルを指定してください。";
+    }
+
+    @Override
+    public String givenNoText(String line, String name, String why) {
+        return (why.equals("ARCHIVE") ? "" + name + " はテキストではなく、ブックか圧縮ファイルです。表を CSV（UTF-8）で保存して、そのファイルを指定してください。" : why.equals("UTF16") ? "" + name + " は UTF-16 のテキストです。表を CSV（UTF-8）で保存して、そのファイルを指定してください。" : why.equals("BYTE") ? "" + name + " はテキストではありません（" + line + " 行目に文字でないバイトがあります）。表を CSV（UTF-8）で保存して、そのファイルを指定してください。" : "" + name + " は UTF-8 ではありません（" + line + " 行目にほかの符号の文字があります）。表を CSV（UTF-8）で保存して、そのファイルを指定してください。");
+    }
+
+    @Override
+    public String givenNot(String name, String why) {
+        return (why.equals("NAME") ? "「" + name + "」はファイル名ではありません。書き方を確かめてください。" : why.equals("LOCKED") ? "" + name + " を読む権限がありません。権限を変えるか、コピーしてください。" : "" + name + " を最後まで読めませんでした。ディスクを確かめて、もう一度お試しください。");
+    }
+
+    @Override
+    public String givenPhoto(String name) {
+        return name + " はフォルダーです。その中の写真を書いてください。";
+    }
+
+    @Override
+    public String givenPhotoEmpty(String name) {
+        return name + " は空です。カメラやスマートフォンで撮ったままの写真を指定してください。";
+    }
+
+    @Override
     public String heapLine(String line, String what) {
         return line + " 行目: " + what + "。";
     }
@@ -246,6 +291,36 @@ public final class JapaneseRefusing implements RefusingWords {
     @Override
     public String listYes(String text) {
         return "free: 「" + text + "」は使えません。yes か no を書いてください。";
+    }
+
+    @Override
+    public String outEnding(String ending, String name, String option) {
+        return option + "：「" + name + "」は使えません。" + ending + " で終わるファイル名を書いてください。";
+    }
+
+    @Override
+    public String outFile(String name, String option, String why) {
+        return (why.equals("FOLDER") ? "" + option + "：" + name + " はフォルダーです。ファイル名を書いてください。" : why.equals("THERE") ? "" + option + "：ファイル " + name + " はもうあります。ほかの名前にするか、--replace を付けて上書きしてください。" : why.equals("NOWHERE") ? "" + option + "：" + name + " を置くフォルダーがありません。先に作るか、名前を確かめてください。" : why.equals("LOCKED") ? "" + option + "：" + name + " のフォルダーに書く権限がありません。権限を変えるか、ほかのフォルダーにしてください。" : why.equals("NAME") ? "" + option + "：「" + name + "」はファイル名ではありません。書き方を確かめてください。" : "" + option + "：" + name + " を書けませんでした。権限とディスクの空きを確かめてください。");
+    }
+
+    @Override
+    public String outFolder(String name, String why) {
+        return (why.equals("MISSING") ? "--out：フォルダーがありません。--out cloths のように書いてください。" : why.equals("FILE") ? "--out：" + name + " はファイルです。フォルダーを書いてください。まだ無くてもかまいません。" : why.equals("NAME") ? "--out：「" + name + "」はフォルダー名ではありません。書き方を確かめてください。" : why.equals("CLOSED") ? "--out：" + name + " の中を見られませんでした。権限を確かめてください。" : "--out：" + name + " に書けませんでした。権限とディスクの空きを確かめてください。何も変わっていません。");
+    }
+
+    @Override
+    public String outHolds(String name, String thing) {
+        return "--out：" + name + " にはほかのもの（" + thing + "）があります。新しいフォルダーか、提案だけが入ったフォルダーを指定してください。";
+    }
+
+    @Override
+    public String outInWay(String name, String thing) {
+        return "--out：" + name + " を作る場所にファイル（" + thing + "）があります。ほかのフォルダーを指定してください。";
+    }
+
+    @Override
+    public String outStopped(String name) {
+        return "止めました。" + name + " では何も変わっていません。";
     }
 
     @Override

@@ -176,6 +176,51 @@ public final class KoreanRefusing implements RefusingWords {
     }
 
     @Override
+    public String givenCsv(String name, String such) {
+        return name + ": 폴더입니다. 그 안의 CSV 파일을 적으세요. 예: " + such;
+    }
+
+    @Override
+    public String givenEmpty(String name) {
+        return name + ": 비어 있습니다. 첫 줄에는 fabric,width,length 열 이름을, 그다음 줄마다 천 한 장을 적습니다.";
+    }
+
+    @Override
+    public String givenGone(String name, String place) {
+        return name + " 파일이 없습니다. 이름과 지금 있는 곳(" + place + ")을 확인하세요.";
+    }
+
+    @Override
+    public String givenInput() {
+        return "표준 입력";
+    }
+
+    @Override
+    public String givenLarge(String most, String name) {
+        return name + ": " + most + " MB가 넘습니다. 천 목록에는 너무 큽니다. 가진 천을 적은 파일을 주세요.";
+    }
+
+    @Override
+    public String givenNoText(String line, String name, String why) {
+        return (why.equals("ARCHIVE") ? "" + name + ": 텍스트가 아니라 통합 문서나 압축 파일입니다. 표를 CSV(UTF-8)로 저장해서 그 파일을 주세요." : why.equals("UTF16") ? "" + name + ": UTF-16 텍스트입니다. 표를 CSV(UTF-8)로 저장해서 그 파일을 주세요." : why.equals("BYTE") ? "" + name + ": 텍스트가 아닙니다(" + line + "번째 줄에 글자가 아닌 바이트가 있습니다). 표를 CSV(UTF-8)로 저장해서 그 파일을 주세요." : "" + name + ": UTF-8이 아닙니다(" + line + "번째 줄에 다른 인코딩의 글자가 있습니다). 표를 CSV(UTF-8)로 저장해서 그 파일을 주세요.");
+    }
+
+    @Override
+    public String givenNot(String name, String why) {
+        return (why.equals("NAME") ? "\"" + name + "\"(은)는 파일 이름이 아닙니다. 어떻게 썼는지 확인하세요." : why.equals("LOCKED") ? "" + name + " 파일을 읽을 권한이 없습니다. 권한을 바꾸거나 파일을 복사하세요." : "" + name + " 파일을 끝까지 읽지 못했습니다. 디스크를 확인하고 다시 해 보세요.");
+    }
+
+    @Override
+    public String givenPhoto(String name) {
+        return name + ": 폴더입니다. 그 안의 사진을 적으세요.";
+    }
+
+    @Override
+    public String givenPhotoEmpty(String name) {
+        return name + ": 비어 있습니다. 카메라나 전화기로 찍은 그대로의 사진을 주세요.";
+    }
+
+    @Override
     public String heapLine(String line, String what) {
         return line + "번째 줄: " + what + ".";
     }
@@ -248,6 +293,36 @@ public final class KoreanRefusing implements RefusingWords {
     @Override
     public String listYes(String text) {
         return Particles.fitted("free: \"" + text + "\"은(는) 안 됩니다. yes나 no를 적으세요.");
+    }
+
+    @Override
+    public String outEnding(String ending, String name, String option) {
+        return Particles.fitted(option + ": \"" + name + "\"(으)로는 안 됩니다. " + ending + "(으)로 끝나는 파일 이름을 쓰세요.");
+    }
+
+    @Override
+    public String outFile(String name, String option, String why) {
+        return (why.equals("FOLDER") ? "" + option + ": " + name + ": 폴더입니다. 파일 이름을 쓰세요." : why.equals("THERE") ? "" + option + ": " + name + " 파일이 이미 있습니다. 다른 이름을 쓰거나 --replace를 붙여 덮어쓰세요." : why.equals("NOWHERE") ? "" + option + ": " + name + " 파일을 둘 폴더가 없습니다. 먼저 만들거나 이름을 확인하세요." : why.equals("LOCKED") ? "" + option + ": " + name + " 파일의 폴더에 쓸 권한이 없습니다. 권한을 바꾸거나 다른 폴더를 쓰세요." : why.equals("NAME") ? "" + option + ": \"" + name + "\"(은)는 파일 이름이 아닙니다. 어떻게 썼는지 확인하세요." : "" + option + ": " + name + " 파일을 쓰지 못했습니다. 권한과 디스크의 빈자리를 확인하세요.");
+    }
+
+    @Override
+    public String outFolder(String name, String why) {
+        return (why.equals("MISSING") ? "--out: 폴더가 없습니다. --out cloths처럼 쓰세요." : why.equals("FILE") ? "--out: " + name + ": 파일입니다. 폴더를 쓰세요. 아직 없는 폴더여도 됩니다." : why.equals("NAME") ? "--out: \"" + name + "\"(은)는 폴더 이름이 아닙니다. 어떻게 썼는지 확인하세요." : why.equals("CLOSED") ? "--out: " + name + " 안을 볼 수 없습니다. 권한을 확인하세요." : "--out: " + name + " 폴더에 쓰지 못했습니다. 권한과 디스크의 빈자리를 확인하세요. 바뀐 것은 없습니다.");
+    }
+
+    @Override
+    public String outHolds(String name, String thing) {
+        return "--out: " + name + "에 다른 것(" + thing + ")이 있습니다. 새 폴더나 제안만 든 폴더를 쓰세요.";
+    }
+
+    @Override
+    public String outInWay(String name, String thing) {
+        return "--out: " + name + " 폴더를 만들 자리에 파일(" + thing + ")이 있습니다. 다른 폴더를 쓰세요.";
+    }
+
+    @Override
+    public String outStopped(String name) {
+        return "멈췄습니다. " + name + "에서 바뀐 것은 없습니다.";
     }
 
     @Override

@@ -71,6 +71,24 @@ public interface RefusingWords {
 
     String giftZero();
 
+    String givenCsv(String name, String such);
+
+    String givenEmpty(String name);
+
+    String givenGone(String name, String place);
+
+    String givenInput();
+
+    String givenLarge(String most, String name);
+
+    String givenNoText(String line, String name, String why);
+
+    String givenNot(String name, String why);
+
+    String givenPhoto(String name);
+
+    String givenPhotoEmpty(String name);
+
     String heapLine(String line, String what);
 
     String heapMany(String most, String pieces);
@@ -100,6 +118,18 @@ public interface RefusingWords {
     String listWhole(String line, String list, String what);
 
     String listYes(String text);
+
+    String outEnding(String ending, String name, String option);
+
+    String outFile(String name, String option, String why);
+
+    String outFolder(String name, String why);
+
+    String outHolds(String name, String thing);
+
+    String outInWay(String name, String thing);
+
+    String outStopped(String name);
 
     String stashFull(String most);
 

@@ -174,6 +174,51 @@ public final class SpanishRefusing implements RefusingWords {
     }
 
     @Override
+    public String givenCsv(String name, String such) {
+        return name + " es una carpeta; dé el archivo CSV que hay dentro, por ejemplo " + such + ".";
+    }
+
+    @Override
+    public String givenEmpty(String name) {
+        return name + " está vacío; su primera línea nombra las columnas fabric,width,length y cada línea siguiente es un trozo.";
+    }
+
+    @Override
+    public String givenGone(String name, String place) {
+        return "No hay ningún archivo " + name + "; compruebe el nombre y dónde está usted (" + place + ").";
+    }
+
+    @Override
+    public String givenInput() {
+        return "la entrada estándar";
+    }
+
+    @Override
+    public String givenLarge(String most, String name) {
+        return name + " pasa de " + most + " MB, mucho más de lo que necesita una lista de telas; dé el archivo donde están sus telas.";
+    }
+
+    @Override
+    public String givenNoText(String line, String name, String why) {
+        return (why.equals("ARCHIVE") ? "" + name + " es un libro de cálculo o un archivo comprimido, no texto; guarde la tabla como CSV (UTF-8) y dé ese archivo." : why.equals("UTF16") ? "" + name + " es texto en UTF-16; guarde la tabla como CSV (UTF-8) y dé ese archivo." : why.equals("BYTE") ? "" + name + " no es texto (la línea " + line + " contiene un byte que no es una letra); guarde la tabla como CSV (UTF-8) y dé ese archivo." : "" + name + " no es UTF-8 (la línea " + line + " contiene una letra en otra codificación); guarde la tabla como CSV (UTF-8) y dé ese archivo.");
+    }
+
+    @Override
+    public String givenNot(String name, String why) {
+        return (why.equals("NAME") ? "«" + name + "» no es un nombre de archivo; compruebe cómo está escrito." : why.equals("LOCKED") ? "Usted no puede leer " + name + "; cambie sus permisos o cópielo." : "" + name + " no se pudo leer hasta el final; compruebe el disco y pruebe otra vez.");
+    }
+
+    @Override
+    public String givenPhoto(String name) {
+        return name + " es una carpeta; dé la foto que hay dentro.";
+    }
+
+    @Override
+    public String givenPhotoEmpty(String name) {
+        return name + " está vacío; dé la foto tal como la tomó la cámara o el móvil.";
+    }
+
+    @Override
     public String heapLine(String line, String what) {
         return "Línea " + line + ": " + what + ".";
     }
@@ -246,6 +291,36 @@ public final class SpanishRefusing implements RefusingWords {
     @Override
     public String listYes(String text) {
         return "free: «" + text + "» no sirve; escriba yes o no.";
+    }
+
+    @Override
+    public String outEnding(String ending, String name, String option) {
+        return option + ": «" + name + "» no sirve; escriba un nombre de archivo que acabe en " + ending + ".";
+    }
+
+    @Override
+    public String outFile(String name, String option, String why) {
+        return (why.equals("FOLDER") ? "" + option + ": " + name + " es una carpeta; dé un nombre de archivo." : why.equals("THERE") ? "" + option + ": ya hay un archivo " + name + "; dé otro nombre, o añada --replace para sobrescribirlo." : why.equals("NOWHERE") ? "" + option + ": no hay carpeta para " + name + "; créela antes o compruebe el nombre." : why.equals("LOCKED") ? "" + option + ": usted no puede escribir en la carpeta de " + name + "; cambie sus permisos o dé otra." : why.equals("NAME") ? "" + option + ": «" + name + "» no es un nombre de archivo; compruebe cómo está escrito." : "" + option + ": " + name + " no se pudo escribir; compruebe sus permisos y el espacio en el disco.");
+    }
+
+    @Override
+    public String outFolder(String name, String why) {
+        return (why.equals("MISSING") ? "--out: falta una carpeta; escriba por ejemplo --out cloths." : why.equals("FILE") ? "--out: " + name + " es un archivo; dé una carpeta, que puede no existir todavía." : why.equals("NAME") ? "--out: «" + name + "» no es un nombre de carpeta; compruebe cómo está escrito." : why.equals("CLOSED") ? "--out: no se pudo mirar dentro de " + name + "; compruebe sus permisos." : "--out: " + name + " no se pudo escribir; compruebe sus permisos y el espacio en el disco. No se cambió nada.");
+    }
+
+    @Override
+    public String outHolds(String name, String thing) {
+        return "--out: " + name + " contiene otras cosas (" + thing + "); dé una carpeta nueva, o una que solo contenga propuestas.";
+    }
+
+    @Override
+    public String outInWay(String name, String thing) {
+        return "--out: " + name + " no se pudo crear porque hay un archivo en su lugar (" + thing + "); dé otra carpeta.";
+    }
+
+    @Override
+    public String outStopped(String name) {
+        return "Detenido. No se cambió nada en " + name + ".";
     }
 
     @Override

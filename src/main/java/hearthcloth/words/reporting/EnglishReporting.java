@@ -24,6 +24,36 @@ public final class EnglishReporting implements ReportingWords {
     }
 
     @Override
+    public String guidelineBent(String what) {
+        return "Bent: " + what;
+    }
+
+    @Override
+    public String guidelineKeeps() {
+        return "nothing; it keeps every rule.";
+    }
+
+    @Override
+    public String guidelineNearest(String folder, String number, String size, String title) {
+        return number + "  " + title + ", " + size + ", in " + folder + ", ready to cut and sew by.";
+    }
+
+    @Override
+    public String guidelineNone() {
+        return "No cloth can be made from this stash.";
+    }
+
+    @Override
+    public String guidelineNoneKept(String name) {
+        return "No cloth that keeps every rule of \"" + name + "\" was found in this stash.";
+    }
+
+    @Override
+    public String guidelineScraps() {
+        return "These pieces give no hearth with bars round it; the scraps are laid together as they are.";
+    }
+
+    @Override
     public String kitsCloth(String fabric, int n, String size, String title) {
         return title + ", " + size + ", hearth of " + fabric + ", " + (n == 0 ? "no joins" : n == 1 ? "" + n + " join" : "" + n + " joins");
     }
@@ -166,6 +196,81 @@ public final class EnglishReporting implements ReportingWords {
     @Override
     public String planTimeOut(String budget) {
         return "Note: The time ran out before everything was tried; a longer --budget, such as " + budget + ", may find better.";
+    }
+
+    @Override
+    public String progressBest(int n, String tried) {
+        return (n == 1 ? "" + tried + ", best with " + n + " join" : "" + tried + ", best with " + n + " joins");
+    }
+
+    @Override
+    public String progressLayouts(String found, String of, String tried) {
+        return "planning: " + tried + " of " + of + " layouts tried, " + found + " can be made";
+    }
+
+    @Override
+    public String progressTogether(int asked, String made, String most, String of, String tried) {
+        return (asked == 1 ? "planning together: " + tried + " of " + of + " divisions tried, " + made + " of " + asked + " cloth made, most joins " + most : "planning together: " + tried + " of " + of + " divisions tried, " + made + " of " + asked + " cloths made, most joins " + most);
+    }
+
+    @Override
+    public String readAll(String doubt) {
+        return "All pieces: " + doubt;
+    }
+
+    @Override
+    public String readColumn(String column) {
+        return (column.equals("usable") ? "usable" : column.equals("shape") ? "shape" : column.equals("colour") ? "colour" : column.equals("look") ? "look" : column.equals("fabric") ? "fabric" : "sides");
+    }
+
+    @Override
+    public String readDoubts() {
+        return "In doubt:";
+    }
+
+    @Override
+    public String readFound(int fabrics, int pieces) {
+        return "Found " + (pieces == 1 ? "" + pieces + " piece" : "" + pieces + " pieces") + ", by the look of them of " + (fabrics == 1 ? "" + fabrics + " fabric" : "" + fabrics + " fabrics") + ".";
+    }
+
+    @Override
+    public String readLeft(int n, String numbers) {
+        return (n == 1 ? "Left out of the file because of a doubt: " + n + " piece (" + numbers + "). Take the picture again as said, or add --keep-doubtful to write it too." : "Left out of the file because of a doubt: " + n + " pieces (" + numbers + "). Take the picture again as said, or add --keep-doubtful to write them too.");
+    }
+
+    @Override
+    public String readLittle() {
+        return "too little";
+    }
+
+    @Override
+    public String readLook(String figured) {
+        return (figured.equals("yes") ? "figured" : "plain");
+    }
+
+    @Override
+    public String readNarrow(int n, String numbers) {
+        return (n == 1 ? "Left out because no rectangle a centimetre wide can be cut from it: " + n + " piece (" + numbers + ")." : "Left out because no rectangle a centimetre wide can be cut from them: " + n + " pieces (" + numbers + ").");
+    }
+
+    @Override
+    public String readNone() {
+        return "No piece of cloth was found beside the sheet. Lay the pieces on ground they stand out from, with some of it showing round each.";
+    }
+
+    @Override
+    public String readPiece(String doubt, String number) {
+        return "Piece " + number + ": " + doubt;
+    }
+
+    @Override
+    public String readShape(String n, String shape) {
+        return (shape.equals("TRIANGLE") ? "triangle" : shape.equals("STRIP") ? "strip" : shape.equals("SQUARE") ? "square" : shape.equals("RECTANGLE") ? "rectangle" : shape.equals("UNEVEN") ? "four uneven sides" : shape.equals("L") ? "L-shape" : "" + n + " sides");
+    }
+
+    @Override
+    public String readWrote(int fabrics, String file, int lines, int pieces) {
+        return "Wrote " + file + ": " + (pieces == 1 ? "" + pieces + " piece" : "" + pieces + " pieces") + " of " + (fabrics == 1 ? "" + fabrics + " fabric" : "" + fabrics + " fabrics") + " in " + (lines == 1 ? "" + lines + " line" : "" + lines + " lines") + ". A picture does not show which side is the right one, or the selvage: both faces are written as the same, and the longer side as the length. Change the file where that is not so.";
     }
 
     @Override

@@ -24,6 +24,36 @@ public final class FrenchReporting implements ReportingWords {
     }
 
     @Override
+    public String guidelineBent(String what) {
+        return "Assoupli : " + what;
+    }
+
+    @Override
+    public String guidelineKeeps() {
+        return "rien ; toutes les règles sont suivies.";
+    }
+
+    @Override
+    public String guidelineNearest(String folder, String number, String size, String title) {
+        return number + "  " + title + ", " + size + ", dans " + folder + ", prêt à couper et à coudre.";
+    }
+
+    @Override
+    public String guidelineNone() {
+        return "Aucun carré ne peut se faire avec cette réserve.";
+    }
+
+    @Override
+    public String guidelineNoneKept(String name) {
+        return "Aucun carré qui suive toutes les règles de « " + name + " » n’a été trouvé dans cette réserve.";
+    }
+
+    @Override
+    public String guidelineScraps() {
+        return "Ces morceaux ne donnent pas de pièce centrale entourée de bandes ; les chutes sont posées ensemble telles quelles.";
+    }
+
+    @Override
     public String kitsCloth(String fabric, int n, String size, String title) {
         return title + ", " + size + ", pièce centrale en " + fabric + ", " + (n == 0 ? "sans raccord" : n == 1 ? "" + n + " raccord" : "" + n + " raccords");
     }
@@ -166,6 +196,81 @@ public final class FrenchReporting implements ReportingWords {
     @Override
     public String planTimeOut(String budget) {
         return "Note : le temps est écoulé avant que tout soit essayé ; un --budget plus long, comme " + budget + ", peut trouver mieux.";
+    }
+
+    @Override
+    public String progressBest(int n, String tried) {
+        return (n == 0 || n == 1 ? "" + tried + ", la meilleure avec " + n + " raccord" : "" + tried + ", la meilleure avec " + n + " raccords");
+    }
+
+    @Override
+    public String progressLayouts(String found, String of, String tried) {
+        return "plan : " + tried + " dispositions essayées sur " + of + ", " + found + " possibles";
+    }
+
+    @Override
+    public String progressTogether(int asked, String made, String most, String of, String tried) {
+        return (asked == 0 || asked == 1 ? "plan commun : " + tried + " partages essayés sur " + of + ", " + made + " carré fait sur " + asked + ", " + most + " raccords au plus" : "plan commun : " + tried + " partages essayés sur " + of + ", " + made + " carrés faits sur " + asked + ", " + most + " raccords au plus");
+    }
+
+    @Override
+    public String readAll(String doubt) {
+        return "Tous les morceaux : " + doubt;
+    }
+
+    @Override
+    public String readColumn(String column) {
+        return (column.equals("usable") ? "utilisable" : column.equals("shape") ? "forme" : column.equals("colour") ? "couleur" : column.equals("look") ? "aspect" : column.equals("fabric") ? "tissu" : "côtés");
+    }
+
+    @Override
+    public String readDoubts() {
+        return "Incertain :";
+    }
+
+    @Override
+    public String readFound(int fabrics, int pieces) {
+        return "Trouvé : " + (pieces == 0 || pieces == 1 ? "" + pieces + " morceau" : "" + pieces + " morceaux") + ", d’après leur aspect de " + (fabrics == 0 || fabrics == 1 ? "" + fabrics + " tissu" : "" + fabrics + " tissus") + ".";
+    }
+
+    @Override
+    public String readLeft(int n, String numbers) {
+        return (n == 0 || n == 1 ? "Laissé hors du fichier à cause d’un doute : " + n + " morceau (" + numbers + "). Reprenez la photo comme indiqué, ou ajoutez --keep-doubtful pour l’écrire aussi." : "Laissés hors du fichier à cause d’un doute : " + n + " morceaux (" + numbers + "). Reprenez la photo comme indiqué, ou ajoutez --keep-doubtful pour les écrire aussi.");
+    }
+
+    @Override
+    public String readLittle() {
+        return "trop peu";
+    }
+
+    @Override
+    public String readLook(String figured) {
+        return (figured.equals("yes") ? "imprimé" : "uni");
+    }
+
+    @Override
+    public String readNarrow(int n, String numbers) {
+        return (n == 0 || n == 1 ? "Laissé de côté, car aucun rectangle large d’un centimètre ne peut y être coupé : " + n + " morceau (" + numbers + ")." : "Laissés de côté, car aucun rectangle large d’un centimètre ne peut y être coupé : " + n + " morceaux (" + numbers + ").");
+    }
+
+    @Override
+    public String readNone() {
+        return "Aucun morceau de tissu n’a été trouvé à côté de la feuille. Posez les morceaux sur un fond dont ils se détachent, en laissant voir ce fond tout autour.";
+    }
+
+    @Override
+    public String readPiece(String doubt, String number) {
+        return "Morceau " + number + " : " + doubt;
+    }
+
+    @Override
+    public String readShape(String n, String shape) {
+        return (shape.equals("TRIANGLE") ? "triangle" : shape.equals("STRIP") ? "bande" : shape.equals("SQUARE") ? "carré" : shape.equals("RECTANGLE") ? "rectangle" : shape.equals("UNEVEN") ? "quatre côtés inégaux" : shape.equals("L") ? "en L" : "" + n + " côtés");
+    }
+
+    @Override
+    public String readWrote(int fabrics, String file, int lines, int pieces) {
+        return file + " écrit : " + (pieces == 0 || pieces == 1 ? "" + pieces + " morceau" : "" + pieces + " morceaux") + " de " + (fabrics == 0 || fabrics == 1 ? "" + fabrics + " tissu" : "" + fabrics + " tissus") + " en " + (lines == 0 || lines == 1 ? "" + lines + " ligne" : "" + lines + " lignes") + ". Une photo ne montre ni l’endroit ni la lisière : les deux faces sont notées pareilles, et le grand côté comme longueur. Modifiez le fichier là où ce n’est pas le cas.";
     }
 
     @Override

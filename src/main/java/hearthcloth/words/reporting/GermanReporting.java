@@ -24,6 +24,36 @@ public final class GermanReporting implements ReportingWords {
     }
 
     @Override
+    public String guidelineBent(String what) {
+        return "Abweichung: " + what;
+    }
+
+    @Override
+    public String guidelineKeeps() {
+        return "nichts; alle Regeln sind eingehalten.";
+    }
+
+    @Override
+    public String guidelineNearest(String folder, String number, String size, String title) {
+        return number + "  " + title + ", " + size + ", in " + folder + ", fertig zum Zuschneiden und Nähen.";
+    }
+
+    @Override
+    public String guidelineNone() {
+        return "Aus diesem Vorrat lässt sich kein Tuch machen.";
+    }
+
+    @Override
+    public String guidelineNoneKept(String name) {
+        return "In diesem Vorrat fand sich kein Tuch, das alle Regeln von „" + name + "“ einhält.";
+    }
+
+    @Override
+    public String guidelineScraps() {
+        return "Diese Stücke geben kein Mittelstück mit Streifen darum; die Reste werden so zusammengelegt, wie sie sind.";
+    }
+
+    @Override
     public String kitsCloth(String fabric, int n, String size, String title) {
         return title + ", " + size + ", Mittelstück aus " + fabric + ", " + (n == 0 ? "ohne Stückelung" : n == 1 ? "" + n + " Stückelung" : "" + n + " Stückelungen");
     }
@@ -166,6 +196,81 @@ public final class GermanReporting implements ReportingWords {
     @Override
     public String planTimeOut(String budget) {
         return "Hinweis: Die Zeit lief ab, bevor alles versucht war; ein längeres --budget, etwa " + budget + ", findet vielleicht Besseres.";
+    }
+
+    @Override
+    public String progressBest(int n, String tried) {
+        return (n == 1 ? "" + tried + ", die beste mit " + n + " Stückelung" : "" + tried + ", die beste mit " + n + " Stückelungen");
+    }
+
+    @Override
+    public String progressLayouts(String found, String of, String tried) {
+        return "Planung: " + tried + " von " + of + " Aufteilungen versucht, " + found + " sind möglich";
+    }
+
+    @Override
+    public String progressTogether(int asked, String made, String most, String of, String tried) {
+        return (asked == 1 ? "gemeinsame Planung: " + tried + " von " + of + " Verteilungen versucht, " + made + " von " + asked + " Tuch möglich, höchstens " + most + " Stückelungen" : "gemeinsame Planung: " + tried + " von " + of + " Verteilungen versucht, " + made + " von " + asked + " Tüchern möglich, höchstens " + most + " Stückelungen");
+    }
+
+    @Override
+    public String readAll(String doubt) {
+        return "Alle Stücke: " + doubt;
+    }
+
+    @Override
+    public String readColumn(String column) {
+        return (column.equals("usable") ? "nutzbar" : column.equals("shape") ? "Form" : column.equals("colour") ? "Farbe" : column.equals("look") ? "Muster" : column.equals("fabric") ? "Stoff" : "Seiten");
+    }
+
+    @Override
+    public String readDoubts() {
+        return "Unsicher:";
+    }
+
+    @Override
+    public String readFound(int fabrics, int pieces) {
+        return "Gefunden: " + (pieces == 1 ? "" + pieces + " Stück" : "" + pieces + " Stücke") + ", dem Aussehen nach aus " + (fabrics == 1 ? "" + fabrics + " Stoff" : "" + fabrics + " Stoffen") + ".";
+    }
+
+    @Override
+    public String readLeft(int n, String numbers) {
+        return (n == 1 ? "Wegen eines Zweifels nicht in der Datei: " + n + " Stück (" + numbers + "). Das Foto wie gesagt noch einmal aufnehmen oder mit --keep-doubtful auch dieses schreiben." : "Wegen eines Zweifels nicht in der Datei: " + n + " Stücke (" + numbers + "). Das Foto wie gesagt noch einmal aufnehmen oder mit --keep-doubtful auch diese schreiben.");
+    }
+
+    @Override
+    public String readLittle() {
+        return "zu wenig";
+    }
+
+    @Override
+    public String readLook(String figured) {
+        return (figured.equals("yes") ? "gemustert" : "uni");
+    }
+
+    @Override
+    public String readNarrow(int n, String numbers) {
+        return (n == 1 ? "Weggelassen, weil sich kein zentimeterbreites Rechteck daraus schneiden lässt: " + n + " Stück (" + numbers + ")." : "Weggelassen, weil sich kein zentimeterbreites Rechteck daraus schneiden lässt: " + n + " Stücke (" + numbers + ").");
+    }
+
+    @Override
+    public String readNone() {
+        return "Neben dem Blatt wurde kein Stoffstück gefunden. Leg die Stücke auf einen Grund, von dem sie sich abheben, sodass rings um jedes etwas davon zu sehen ist.";
+    }
+
+    @Override
+    public String readPiece(String doubt, String number) {
+        return "Stück " + number + ": " + doubt;
+    }
+
+    @Override
+    public String readShape(String n, String shape) {
+        return (shape.equals("TRIANGLE") ? "Dreieck" : shape.equals("STRIP") ? "Streifen" : shape.equals("SQUARE") ? "Quadrat" : shape.equals("RECTANGLE") ? "Rechteck" : shape.equals("UNEVEN") ? "vier ungleiche Seiten" : shape.equals("L") ? "L-Form" : "" + n + " Seiten");
+    }
+
+    @Override
+    public String readWrote(int fabrics, String file, int lines, int pieces) {
+        return file + " geschrieben: " + (pieces == 1 ? "" + pieces + " Stück" : "" + pieces + " Stücke") + " aus " + (fabrics == 1 ? "" + fabrics + " Stoff" : "" + fabrics + " Stoffen") + " in " + (lines == 1 ? "" + lines + " Zeile" : "" + lines + " Zeilen") + ". Ein Foto zeigt weder die rechte Seite noch die Webkante: Beide Seiten stehen als gleich da, die längere Kante als Länge. Wo das nicht stimmt, die Datei ändern.";
     }
 
     @Override

@@ -24,6 +24,36 @@ public final class JapaneseReporting implements ReportingWords {
     }
 
     @Override
+    public String guidelineBent(String what) {
+        return "ゆるめた決まり：" + what;
+    }
+
+    @Override
+    public String guidelineKeeps() {
+        return "なし。すべての決まりを守っています。";
+    }
+
+    @Override
+    public String guidelineNearest(String folder, String number, String size, String title) {
+        return number + "  " + title + "、" + size + "、" + folder + " にあり、すぐ裁って縫えます。";
+    }
+
+    @Override
+    public String guidelineNone() {
+        return "この布では 1 枚も作れません。";
+    }
+
+    @Override
+    public String guidelineNoneKept(String name) {
+        return "「" + name + "」の決まりをすべて守る布は、この手持ちからは見つかりませんでした。";
+    }
+
+    @Override
+    public String guidelineScraps() {
+        return "この布では中心布のまわりにストリップを回せないので、はぎれをそのままつなぎました。";
+    }
+
+    @Override
     public String kitsCloth(String fabric, int n, String size, String title) {
         return title + "、" + size + "、中心布は " + fabric + "、" + (n == 0 ? "つなぎなし" : "つなぎ " + n + " か所");
     }
@@ -166,6 +196,81 @@ public final class JapaneseReporting implements ReportingWords {
     @Override
     public String planTimeOut(String budget) {
         return "お知らせ：すべて試す前に時間が切れました。--budget を " + budget + " のように長くすると、よりよいものが見つかるかもしれません。";
+    }
+
+    @Override
+    public String progressBest(int n, String tried) {
+        return "" + tried + "。いちばん良いものはつなぎ " + n + " か所";
+    }
+
+    @Override
+    public String progressLayouts(String found, String of, String tried) {
+        return "計画中：並べ方 " + of + " 通りのうち " + tried + " 通りを試し、" + found + " 通りが作れます";
+    }
+
+    @Override
+    public String progressTogether(int asked, String made, String most, String of, String tried) {
+        return "まとめて計画中：分け方 " + of + " 通りのうち " + tried + " 通りを試しました。布 " + asked + " 枚のうち " + made + " 枚、つなぎは多くて " + most + " か所";
+    }
+
+    @Override
+    public String readAll(String doubt) {
+        return "すべての布：" + doubt;
+    }
+
+    @Override
+    public String readColumn(String column) {
+        return (column.equals("usable") ? "使える大きさ" : column.equals("shape") ? "形" : column.equals("colour") ? "色" : column.equals("look") ? "柄" : column.equals("fabric") ? "布" : "辺");
+    }
+
+    @Override
+    public String readDoubts() {
+        return "はっきりしないもの：";
+    }
+
+    @Override
+    public String readFound(int fabrics, int pieces) {
+        return "布が " + "" + pieces + " 枚" + "見つかりました。見たところ " + "" + fabrics + " 種類" + "です。";
+    }
+
+    @Override
+    public String readLeft(int n, String numbers) {
+        return "はっきりしないのでファイルから除いたもの：布 " + n + " 枚（" + numbers + "）。言われたとおりに撮り直すか、--keep-doubtful を付けて一緒に書いてください。";
+    }
+
+    @Override
+    public String readLittle() {
+        return "小さすぎる";
+    }
+
+    @Override
+    public String readLook(String figured) {
+        return (figured.equals("yes") ? "柄物" : "無地");
+    }
+
+    @Override
+    public String readNarrow(int n, String numbers) {
+        return "幅 1 センチの長方形も裁てないので除いたもの：布 " + n + " 枚（" + numbers + "）。";
+    }
+
+    @Override
+    public String readNone() {
+        return "紙のそばに布が見つかりませんでした。布がはっきり見える床に置き、どの布もまわりに床が少し見えるようにしてください。";
+    }
+
+    @Override
+    public String readPiece(String doubt, String number) {
+        return "布 " + number + "：" + doubt;
+    }
+
+    @Override
+    public String readShape(String n, String shape) {
+        return (shape.equals("TRIANGLE") ? "三角形" : shape.equals("STRIP") ? "細長い布" : shape.equals("SQUARE") ? "正方形" : shape.equals("RECTANGLE") ? "長方形" : shape.equals("UNEVEN") ? "ふぞろいな四辺" : shape.equals("L") ? "L 字形" : "辺 " + n + " 本");
+    }
+
+    @Override
+    public String readWrote(int fabrics, String file, int lines, int pieces) {
+        return file + " を書きました：布 " + "" + pieces + " 枚" + "、" + "" + fabrics + " 種類" + "、" + "" + lines + " 行" + "。写真ではどちらが表か、耳がどこかは分かりません。両面は同じ、長い辺を丈として書いてあります。違うところはファイルを直してください。";
     }
 
     @Override

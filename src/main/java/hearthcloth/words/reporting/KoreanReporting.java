@@ -26,6 +26,36 @@ public final class KoreanReporting implements ReportingWords {
     }
 
     @Override
+    public String guidelineBent(String what) {
+        return "굽힌 규칙: " + what;
+    }
+
+    @Override
+    public String guidelineKeeps() {
+        return "없음. 규칙을 모두 지킵니다.";
+    }
+
+    @Override
+    public String guidelineNearest(String folder, String number, String size, String title) {
+        return number + "  " + title + ", " + size + ", " + folder + "에 있으며 바로 자르고 꿰맬 수 있습니다.";
+    }
+
+    @Override
+    public String guidelineNone() {
+        return "이 천들로는 보자기를 만들 수 없습니다.";
+    }
+
+    @Override
+    public String guidelineNoneKept(String name) {
+        return "이 천들에서는 \"" + name + "\"의 규칙을 모두 지키는 보자기를 찾지 못했습니다.";
+    }
+
+    @Override
+    public String guidelineScraps() {
+        return "이 천들로는 중심 조각 둘레에 띠를 두를 수 없어, 조각을 있는 그대로 이었습니다.";
+    }
+
+    @Override
     public String kitsCloth(String fabric, int n, String size, String title) {
         return title + ", " + size + ", 중심 조각은 " + fabric + ", " + (n == 0 ? "이음 없음" : "이음 " + n + "곳");
     }
@@ -168,6 +198,81 @@ public final class KoreanReporting implements ReportingWords {
     @Override
     public String planTimeOut(String budget) {
         return "알림: 모두 시도하기 전에 시간이 끝났습니다. --budget을 " + budget + "처럼 늘리면 더 나은 것을 찾을 수 있습니다.";
+    }
+
+    @Override
+    public String progressBest(int n, String tried) {
+        return "" + tried + ". 가장 좋은 것은 이음 " + n + "곳";
+    }
+
+    @Override
+    public String progressLayouts(String found, String of, String tried) {
+        return "계획하는 중: 배치 " + of + "가지 가운데 " + tried + "가지를 해 보았고 " + found + "가지를 만들 수 있습니다";
+    }
+
+    @Override
+    public String progressTogether(int asked, String made, String most, String of, String tried) {
+        return "함께 계획하는 중: 나누는 방법 " + of + "가지 가운데 " + tried + "가지를 해 보았습니다. 보자기 " + asked + "장 가운데 " + made + "장, 이음은 많아야 " + most + "곳";
+    }
+
+    @Override
+    public String readAll(String doubt) {
+        return "모든 천: " + doubt;
+    }
+
+    @Override
+    public String readColumn(String column) {
+        return (column.equals("usable") ? "쓸 수 있는 크기" : column.equals("shape") ? "모양" : column.equals("colour") ? "색" : column.equals("look") ? "무늬" : column.equals("fabric") ? "천" : "변");
+    }
+
+    @Override
+    public String readDoubts() {
+        return "확실하지 않은 것:";
+    }
+
+    @Override
+    public String readFound(int fabrics, int pieces) {
+        return "천 " + "" + pieces + "장" + "을 찾았습니다. 겉모습으로 보아 " + "" + fabrics + "가지" + "입니다.";
+    }
+
+    @Override
+    public String readLeft(int n, String numbers) {
+        return "확실하지 않아 파일에서 뺀 것: 천 " + n + "장(" + numbers + "). 안내대로 사진을 다시 찍거나, --keep-doubtful을 붙여 함께 쓰세요.";
+    }
+
+    @Override
+    public String readLittle() {
+        return "너무 작음";
+    }
+
+    @Override
+    public String readLook(String figured) {
+        return (figured.equals("yes") ? "무늬" : "민무늬");
+    }
+
+    @Override
+    public String readNarrow(int n, String numbers) {
+        return "폭 1센티미터짜리 직사각형도 자를 수 없어 뺀 것: 천 " + n + "장(" + numbers + ").";
+    }
+
+    @Override
+    public String readNone() {
+        return "종이 옆에서 천을 찾지 못했습니다. 천이 뚜렷이 보이는 바닥에 놓고, 천마다 둘레로 바닥이 조금씩 보이게 하세요.";
+    }
+
+    @Override
+    public String readPiece(String doubt, String number) {
+        return "천 " + number + ": " + doubt;
+    }
+
+    @Override
+    public String readShape(String n, String shape) {
+        return (shape.equals("TRIANGLE") ? "삼각형" : shape.equals("STRIP") ? "띠" : shape.equals("SQUARE") ? "정사각형" : shape.equals("RECTANGLE") ? "직사각형" : shape.equals("UNEVEN") ? "고르지 않은 네 변" : shape.equals("L") ? "L자 모양" : "변 " + n + "개");
+    }
+
+    @Override
+    public String readWrote(int fabrics, String file, int lines, int pieces) {
+        return file + " 저장: 천 " + "" + pieces + "장" + ", " + "" + fabrics + "가지" + ", " + "" + lines + "줄" + ". 사진으로는 어느 쪽이 겉인지, 식서가 어디인지 알 수 없습니다. 그래서 두 면을 같다고 적고 긴 변을 길이로 적었습니다. 다르면 파일을 고치세요.";
     }
 
     @Override

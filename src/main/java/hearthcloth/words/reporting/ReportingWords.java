@@ -11,6 +11,18 @@ public interface ReportingWords {
 
     String giftRange(String gift, String least, String most, String size, String tie);
 
+    String guidelineBent(String what);
+
+    String guidelineKeeps();
+
+    String guidelineNearest(String folder, String number, String size, String title);
+
+    String guidelineNone();
+
+    String guidelineNoneKept(String name);
+
+    String guidelineScraps();
+
     String kitsCloth(String fabric, int n, String size, String title);
 
     String kitsFree(int n, String size, String title);
@@ -68,6 +80,36 @@ public interface ReportingWords {
     String planTied(String what);
 
     String planTimeOut(String budget);
+
+    String progressBest(int n, String tried);
+
+    String progressLayouts(String found, String of, String tried);
+
+    String progressTogether(int asked, String made, String most, String of, String tried);
+
+    String readAll(String doubt);
+
+    String readColumn(String column);
+
+    String readDoubts();
+
+    String readFound(int fabrics, int pieces);
+
+    String readLeft(int n, String numbers);
+
+    String readLittle();
+
+    String readLook(String figured);
+
+    String readNarrow(int n, String numbers);
+
+    String readNone();
+
+    String readPiece(String doubt, String number);
+
+    String readShape(String n, String shape);
+
+    String readWrote(int fabrics, String file, int lines, int pieces);
 
     String sizeCloth(String end, String size);
 

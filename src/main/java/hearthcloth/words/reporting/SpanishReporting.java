@@ -24,6 +24,36 @@ public final class SpanishReporting implements ReportingWords {
     }
 
     @Override
+    public String guidelineBent(String what) {
+        return "Adaptado: " + what;
+    }
+
+    @Override
+    public String guidelineKeeps() {
+        return "nada; cumple todas las reglas.";
+    }
+
+    @Override
+    public String guidelineNearest(String folder, String number, String size, String title) {
+        return number + "  " + title + ", " + size + ", en " + folder + ", listo para cortar y coser.";
+    }
+
+    @Override
+    public String guidelineNone() {
+        return "Con estas telas no se puede hacer ningún paño.";
+    }
+
+    @Override
+    public String guidelineNoneKept(String name) {
+        return "No se encontró en estas telas ningún paño que cumpla todas las reglas de «" + name + "».";
+    }
+
+    @Override
+    public String guidelineScraps() {
+        return "Estos trozos no dan una pieza central con tiras alrededor; los retales se juntan tal como están.";
+    }
+
+    @Override
     public String kitsCloth(String fabric, int n, String size, String title) {
         return title + ", " + size + ", pieza central de " + fabric + ", " + (n == 0 ? "sin uniones" : n == 1 ? "" + n + " unión" : "" + n + " uniones");
     }
@@ -166,6 +196,81 @@ public final class SpanishReporting implements ReportingWords {
     @Override
     public String planTimeOut(String budget) {
         return "Nota: el tiempo se acabó antes de probarlo todo; un --budget más largo, como " + budget + ", puede dar algo mejor.";
+    }
+
+    @Override
+    public String progressBest(int n, String tried) {
+        return (n == 1 ? "" + tried + ", la mejor con " + n + " unión" : "" + tried + ", la mejor con " + n + " uniones");
+    }
+
+    @Override
+    public String progressLayouts(String found, String of, String tried) {
+        return "plan: " + tried + " disposiciones probadas de " + of + ", " + found + " posibles";
+    }
+
+    @Override
+    public String progressTogether(int asked, String made, String most, String of, String tried) {
+        return (asked == 1 ? "plan conjunto: " + tried + " repartos probados de " + of + ", " + made + " paño hecho de " + asked + ", " + most + " uniones como mucho" : "plan conjunto: " + tried + " repartos probados de " + of + ", " + made + " paños hechos de " + asked + ", " + most + " uniones como mucho");
+    }
+
+    @Override
+    public String readAll(String doubt) {
+        return "Todos los trozos: " + doubt;
+    }
+
+    @Override
+    public String readColumn(String column) {
+        return (column.equals("usable") ? "útil" : column.equals("shape") ? "forma" : column.equals("colour") ? "color" : column.equals("look") ? "aspecto" : column.equals("fabric") ? "tela" : "lados");
+    }
+
+    @Override
+    public String readDoubts() {
+        return "En duda:";
+    }
+
+    @Override
+    public String readFound(int fabrics, int pieces) {
+        return (pieces == 1 ? "Se encontró " + pieces + " trozo" : "Se encontraron " + pieces + " trozos") + ", por su aspecto de " + (fabrics == 1 ? "" + fabrics + " tela" : "" + fabrics + " telas") + ".";
+    }
+
+    @Override
+    public String readLeft(int n, String numbers) {
+        return (n == 1 ? "Fuera del archivo por una duda: " + n + " trozo (" + numbers + "). Repita la foto como se dice, o añada --keep-doubtful para escribirlo también." : "Fuera del archivo por una duda: " + n + " trozos (" + numbers + "). Repita la foto como se dice, o añada --keep-doubtful para escribirlos también.");
+    }
+
+    @Override
+    public String readLittle() {
+        return "muy poco";
+    }
+
+    @Override
+    public String readLook(String figured) {
+        return (figured.equals("yes") ? "estampado" : "liso");
+    }
+
+    @Override
+    public String readNarrow(int n, String numbers) {
+        return (n == 1 ? "Fuera porque no se puede cortar de él un rectángulo de un centímetro de ancho: " + n + " trozo (" + numbers + ")." : "Fuera porque no se puede cortar de ellos un rectángulo de un centímetro de ancho: " + n + " trozos (" + numbers + ").");
+    }
+
+    @Override
+    public String readNone() {
+        return "No se encontró ningún trozo de tela junto a la hoja. Ponga los trozos sobre un fondo del que destaquen, dejando ver algo de él alrededor de cada uno.";
+    }
+
+    @Override
+    public String readPiece(String doubt, String number) {
+        return "Trozo " + number + ": " + doubt;
+    }
+
+    @Override
+    public String readShape(String n, String shape) {
+        return (shape.equals("TRIANGLE") ? "triángulo" : shape.equals("STRIP") ? "tira" : shape.equals("SQUARE") ? "cuadrado" : shape.equals("RECTANGLE") ? "rectángulo" : shape.equals("UNEVEN") ? "cuatro lados desiguales" : shape.equals("L") ? "en L" : "" + n + " lados");
+    }
+
+    @Override
+    public String readWrote(int fabrics, String file, int lines, int pieces) {
+        return file + " escrito: " + (pieces == 1 ? "" + pieces + " trozo" : "" + pieces + " trozos") + " de " + (fabrics == 1 ? "" + fabrics + " tela" : "" + fabrics + " telas") + " en " + (lines == 1 ? "" + lines + " línea" : "" + lines + " líneas") + ". Una foto no muestra cuál es el derecho ni el orillo: las dos caras se anotan iguales y el lado más largo como largo. Cambie el archivo donde no sea así.";
     }
 
     @Override

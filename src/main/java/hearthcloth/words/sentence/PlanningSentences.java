@@ -203,6 +203,10 @@ public final class PlanningSentences implements Room {
         return new Sentence(ROOM, "colour.price", new Argument.Count(n));
     }
 
+    public static Sentence colourPriceJoins(int n) {
+        return new Sentence(ROOM, "colour.priceJoins", new Argument.Count(n));
+    }
+
     public static Sentence colourProven() {
         return new Sentence(ROOM, "colour.proven");
     }
@@ -519,6 +523,7 @@ public final class PlanningSentences implements Room {
             case "colour.outsideAlways" -> "ttt";
             case "colour.outsideRange" -> "ttt";
             case "colour.price" -> "c";
+            case "colour.priceJoins" -> "c";
             case "colour.proven" -> "";
             case "colour.same" -> "t";
             case "colour.tied" -> "t";
@@ -640,6 +645,7 @@ public final class PlanningSentences implements Room {
             case "colour.outsideAlways" -> words.colourOutsideAlways(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "colour.outsideRange" -> words.colourOutsideRange(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "colour.price" -> words.colourPrice(sentence.count(0));
+            case "colour.priceJoins" -> words.colourPriceJoins(sentence.count(0));
             case "colour.proven" -> words.colourProven();
             case "colour.same" -> words.colourSame(sentence.text(0, voice));
             case "colour.tied" -> words.colourTied(sentence.text(0, voice));

@@ -147,6 +147,42 @@ public final class RefusingSentences implements Room {
         return new Sentence(ROOM, "gift.zero");
     }
 
+    public static Sentence givenCsv(Argument name, Argument such) {
+        return new Sentence(ROOM, "given.csv", name, such);
+    }
+
+    public static Sentence givenEmpty(Argument name) {
+        return new Sentence(ROOM, "given.empty", name);
+    }
+
+    public static Sentence givenGone(Argument name, Argument place) {
+        return new Sentence(ROOM, "given.gone", name, place);
+    }
+
+    public static Sentence givenInput() {
+        return new Sentence(ROOM, "given.input");
+    }
+
+    public static Sentence givenLarge(Argument most, Argument name) {
+        return new Sentence(ROOM, "given.large", most, name);
+    }
+
+    public static Sentence givenNoText(Argument line, Argument name, String why) {
+        return new Sentence(ROOM, "given.noText", line, name, new Argument.Text(why));
+    }
+
+    public static Sentence givenNot(Argument name, String why) {
+        return new Sentence(ROOM, "given.not", name, new Argument.Text(why));
+    }
+
+    public static Sentence givenPhoto(Argument name) {
+        return new Sentence(ROOM, "given.photo", name);
+    }
+
+    public static Sentence givenPhotoEmpty(Argument name) {
+        return new Sentence(ROOM, "given.photoEmpty", name);
+    }
+
     public static Sentence heapLine(Argument line, Argument what) {
         return new Sentence(ROOM, "heap.line", line, what);
     }
@@ -205,6 +241,30 @@ public final class RefusingSentences implements Room {
 
     public static Sentence listYes(Argument text) {
         return new Sentence(ROOM, "list.yes", text);
+    }
+
+    public static Sentence outEnding(Argument ending, Argument name, Argument option) {
+        return new Sentence(ROOM, "out.ending", ending, name, option);
+    }
+
+    public static Sentence outFile(Argument name, Argument option, String why) {
+        return new Sentence(ROOM, "out.file", name, option, new Argument.Text(why));
+    }
+
+    public static Sentence outFolder(Argument name, String why) {
+        return new Sentence(ROOM, "out.folder", name, new Argument.Text(why));
+    }
+
+    public static Sentence outHolds(Argument name, Argument thing) {
+        return new Sentence(ROOM, "out.holds", name, thing);
+    }
+
+    public static Sentence outInWay(Argument name, Argument thing) {
+        return new Sentence(ROOM, "out.inWay", name, thing);
+    }
+
+    public static Sentence outStopped(Argument name) {
+        return new Sentence(ROOM, "out.stopped", name);
     }
 
     public static Sentence stashFull(Argument most) {
@@ -425,6 +485,15 @@ public final class RefusingSentences implements Room {
             case "gift.what" -> "tt";
             case "gift.word" -> "ttt";
             case "gift.zero" -> "";
+            case "given.csv" -> "tt";
+            case "given.empty" -> "t";
+            case "given.gone" -> "tt";
+            case "given.input" -> "";
+            case "given.large" -> "tt";
+            case "given.noText" -> "ttw";
+            case "given.not" -> "tw";
+            case "given.photo" -> "t";
+            case "given.photoEmpty" -> "t";
             case "heap.line" -> "tt";
             case "heap.many" -> "tt";
             case "list.at" -> "ttt";
@@ -440,6 +509,12 @@ public final class RefusingSentences implements Room {
             case "list.under" -> "t";
             case "list.whole" -> "ttt";
             case "list.yes" -> "t";
+            case "out.ending" -> "ttt";
+            case "out.file" -> "ttw";
+            case "out.folder" -> "tw";
+            case "out.holds" -> "tt";
+            case "out.inWay" -> "tt";
+            case "out.stopped" -> "t";
             case "stash.full" -> "t";
             case "stash.known" -> "t";
             case "tie.first" -> "";
@@ -526,6 +601,15 @@ public final class RefusingSentences implements Room {
             case "gift.what" -> words.giftWhat(sentence.text(0, voice), sentence.text(1, voice));
             case "gift.word" -> words.giftWord(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "gift.zero" -> words.giftZero();
+            case "given.csv" -> words.givenCsv(sentence.text(0, voice), sentence.text(1, voice));
+            case "given.empty" -> words.givenEmpty(sentence.text(0, voice));
+            case "given.gone" -> words.givenGone(sentence.text(0, voice), sentence.text(1, voice));
+            case "given.input" -> words.givenInput();
+            case "given.large" -> words.givenLarge(sentence.text(0, voice), sentence.text(1, voice));
+            case "given.noText" -> words.givenNoText(sentence.text(0, voice), sentence.text(1, voice), sentence.word(2));
+            case "given.not" -> words.givenNot(sentence.text(0, voice), sentence.word(1));
+            case "given.photo" -> words.givenPhoto(sentence.text(0, voice));
+            case "given.photoEmpty" -> words.givenPhotoEmpty(sentence.text(0, voice));
             case "heap.line" -> words.heapLine(sentence.text(0, voice), sentence.text(1, voice));
             case "heap.many" -> words.heapMany(sentence.text(0, voice), sentence.text(1, voice));
             case "list.at" -> words.listAt(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
@@ -541,6 +625,12 @@ public final class RefusingSentences implements Room {
             case "list.under" -> words.listUnder(sentence.text(0, voice));
             case "list.whole" -> words.listWhole(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "list.yes" -> words.listYes(sentence.text(0, voice));
+            case "out.ending" -> words.outEnding(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
+            case "out.file" -> words.outFile(sentence.text(0, voice), sentence.text(1, voice), sentence.word(2));
+            case "out.folder" -> words.outFolder(sentence.text(0, voice), sentence.word(1));
+            case "out.holds" -> words.outHolds(sentence.text(0, voice), sentence.text(1, voice));
+            case "out.inWay" -> words.outInWay(sentence.text(0, voice), sentence.text(1, voice));
+            case "out.stopped" -> words.outStopped(sentence.text(0, voice));
             case "stash.full" -> words.stashFull(sentence.text(0, voice));
             case "stash.known" -> words.stashKnown(sentence.text(0, voice));
             case "tie.first" -> words.tieFirst();

@@ -2,6 +2,7 @@ package hearthcloth.work.photo;
 
 import hearthcloth.geometry.Point;
 import hearthcloth.photo.plane.PieceOutline;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 
 /** The shape of an outline in a maker's words. */
@@ -17,13 +18,17 @@ public final class ShapeWords {
     private ShapeWords() {}
 
     /** A word or phrase such as "rectangle", "strip", "triangle", "L-shape", "four uneven sides". */
-    public static String of(PieceOutline outline) {
+    public static String of(PieceOutline outline, Voice voice) {
         List<Point> corners = outline.floor();
+        return voice.rooms().reporting().readShape(String.valueOf(corners.size()), kind(corners));
+    }
+
+    private static String kind(List<Point> corners) {
         return switch (corners.size()) {
-            case 3 -> "triangle";
-            case 4 -> isSquareCornered(corners) ? oblong(corners) : "four uneven sides";
-            case 6 -> isSquareCornered(corners) ? "L-shape" : "6 sides";
-            default -> corners.size() + " sides";
+            case 3 -> "TRIANGLE";
+            case 4 -> isSquareCornered(corners) ? oblong(corners) : "UNEVEN";
+            case 6 -> isSquareCornered(corners) ? "L" : "OTHER";
+            default -> "OTHER";
         };
     }
 
@@ -31,7 +36,7 @@ public final class ShapeWords {
         double one = corners.get(0).to(corners.get(1));
         double two = corners.get(1).to(corners.get(2));
         double ratio = Math.max(one, two) / Math.min(one, two);
-        return ratio >= STRIP ? "strip" : ratio <= 1 + EQUAL ? "square" : "rectangle";
+        return ratio >= STRIP ? "STRIP" : ratio <= 1 + EQUAL ? "SQUARE" : "RECTANGLE";
     }
 
     /** Whether every corner is a right angle, to one side or the other. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.wish.BadInputException;
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.speech.Voice;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -183,7 +185,8 @@ class ShellFilesTest {
         try {
             System.setProperty("hearthcloth.watched", String.valueOf(watched));
             asked.accept(new ProgressLine(
-                    new Shell(in(new byte[0]), none, new PrintStream(err, false, StandardCharsets.UTF_8))));
+                    new Shell(in(new byte[0]), none, new PrintStream(err, false, StandardCharsets.UTF_8)),
+                    Voice.english(Ruler.MILLIMETRES)));
         } finally {
             if (before == null) {
                 System.clearProperty("hearthcloth.watched");

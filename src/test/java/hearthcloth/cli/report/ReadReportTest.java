@@ -15,6 +15,7 @@ import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.KeptScale;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
 import java.io.ByteArrayOutputStream;
@@ -52,8 +53,12 @@ class ReadReportTest {
     }
 
     private static List<String> said(Consumer<ReadReport> asked) {
+        return said(Voice.english(Ruler.MILLIMETRES), asked);
+    }
+
+    private static List<String> said(Voice voice, Consumer<ReadReport> asked) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        asked.accept(new ReadReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), Ruler.MILLIMETRES));
+        asked.accept(new ReadReport(new PrintStream(bytes, true, StandardCharsets.UTF_8), voice));
         return bytes.toString(StandardCharsets.UTF_8).lines().toList();
     }
 

@@ -71,11 +71,12 @@ class ProposalDistanceTest {
                 List.of(first, same, other),
                 few(2),
                 ColourGoal.flat(Contrast.READS),
-                kind -> kind == Scheme.Kind.ALL ? 1 : 0);
+                kind -> kind == Scheme.Kind.ALL ? 1 : 0,
+                0);
         assertThat(two).hasSize(2);
         assertThat(two.get(1).story().title().english()).startsWith("Frames");
         List<Plan> three = ProposalSelection.byEye(
-                List.of(first, same, other), few(3), ColourGoal.flat(Contrast.READS), kind -> 0);
+                List.of(first, same, other), few(3), ColourGoal.flat(Contrast.READS), kind -> 0, 0);
         assertThat(three)
                 .as("only where there is no other does one stand beside its like")
                 .hasSize(3);

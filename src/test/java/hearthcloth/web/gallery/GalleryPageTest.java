@@ -159,4 +159,60 @@ class GalleryPageTest {
             takeBack("scheme", "");
         }
     }
+
+    /** Everything is counted on by the one cloth she keeps, and then her gift is another. */
+    @Test
+    void what_another_question_found_is_never_shown_under_a_new_one(@TempDir Path own) {
+        try (Visit all = new Visit(own)) {
+            all.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+            all.post("/stash/line", "line", "4 navy linen 12 x 18 in\n4 oat cotton 6 x 30 in");
+            String found = all.proposals("?more=2");
+            String most = all("(?s)name=\"name\" value=\"(\\w+)\"", found).get(0);
+            all.post("/proposals/open", "name", most);
+            all.post("/gift", "gift", "box 12 x 9 x 4", "tie", "");
+            boolean isAllTaken = !all.page("/cloth").contains("proposal sheet");
+
+            String page = all.page("/cloth");
+            assertThat(isAllTaken).isTrue();
+            assertThat(page).contains("Every piece is spoken for", "8 pieces that", "Plan with them too");
+            assertThat(all("<h2>(.*?)</h2>", all.page("/proposals"))).isEmpty();
+
+            all.post("/wishes", "what", "also", "do", "more");
+            assertThat(all.page("/cloth")).contains("Planned with too: 8 pieces that", "Leave them out");
+            assertThat(all.proposals("")).contains("Take this one");
+            all.post("/wishes", "what", "also", "do", "less");
+            assertThat(all.page("/cloth")).contains("Every piece is spoken for");
+        }
+    }
+
+    @Test
+    void wishes_that_leave_no_piece_say_so(@TempDir Path own) {
+        try (Visit one = new Visit(own)) {
+            one.post("/stash/line", "line", "4 navy linen 30 x 45 cm");
+            one.page("/cloth");
+            one.post("/wishes", "what", "without", "value", "navy linen");
+            assertThat(one.page("/cloth"))
+                    .contains("Your wishes leave no piece to plan from")
+                    .doesNotContain("proposal sheet");
+        }
+    }
+
+    /** The first look is over before she asks; the long one begins when she does. */
+    @Test
+    void what_her_heap_can_make_for_the_gift_she_looks_at_is_there_when_she_asks(@TempDir Path own) {
+        try (Visit one = new Visit(own)) {
+            one.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+            one.post("/example");
+            one.page("/gift?kind=box&a=11&b=9&c=4");
+            Visit.beside("planning", 0);
+            assertThat(one.page("/proposals")).doesNotContain("Take this one");
+
+            one.post("/gift", "gift", "box 11 x 9 x 4 in", "tie", "four-corner tie");
+            String page = one.page("/cloth");
+
+            assertThat(all("class=\"(proposal) sheet\"", page)).hasSize(4);
+            assertThat(page).contains("for a box 11 × 9 × 4 in, four-corner tie");
+            assertThat(one.proposals("?more=2")).contains("Take this one").doesNotContain("still looking");
+        }
+    }
 }

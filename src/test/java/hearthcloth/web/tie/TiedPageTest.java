@@ -208,4 +208,22 @@ class TiedPageTest {
                 .containsPattern("Kelp linen( shows however you tie it)?: \\d+ %( to \\d+ %)? of what shows once tied");
         visit.post("/wishes", "do", "less", "what", "show", "value", "Kelp linen");
     }
+
+    @Test
+    void a_cloth_for_no_gift_is_shown_tied_all_the_same(@TempDir Path own) {
+        try (Visit visit = new Visit(own)) {
+            visit.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+            visit.post("/stash/line", "line", "4 navy linen 12 x 18 in\n4 oat cotton 6 x 30 in");
+            Matcher name = Pattern.compile("name=\"name\" value=\"(\\w+)\"").matcher(visit.proposals(""));
+            assertThat(name.find()).isTrue();
+            String cloth = Visit.onward(visit.post("/proposals/open", "name", name.group(1)))
+                    .replaceFirst("[?].*", "");
+            assertThat(visit.page(cloth + "?look=tied"))
+                    .contains("You have not said what it wraps. Here it is round a box")
+                    .doesNotContain("Say what it is to be tied round");
+            assertThat(visit.page(cloth.replace("/cloth/", "/cloths/") + "/small/tied.svg"))
+                    .contains("<path fill=\"#");
+            assertThat(visit.page(cloth + "?look=tied&gift=")).contains("Say what it is to be tied round");
+        }
+    }
 }

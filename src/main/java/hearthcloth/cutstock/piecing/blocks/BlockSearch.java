@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.piecing.blocks;
 
+import hearthcloth.cutstock.piecing.parameter.BlockParameters;
 import hearthcloth.cutstock.piecing.tree.Trimming;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,22 +17,11 @@ import java.util.function.BooleanSupplier;
  */
 public final class BlockSearch {
 
-    private static final double SLACK = 3;
-    private static final double JITTER = 1e-5;
-    /** The price of scraps' area that goes into neither patch nor loss is so much of the goal's area in sum. */
-    private static final double SPARE_PRICE = 0.03;
-
-    private static final double DEAREST = 0.3;
-    private static final double JUMBLE = 0.1;
-    private static final double CHANCE = 0.3;
-    /** So much less a block seems to lose that has all scraps which must be in; ours, from trials. */
-    private static final double KEEN = 0.4;
-
-    private static final int MOST_BLOCKS = 400_000;
-
     private final Stock stock;
     private final Goal goal;
     private final Effort effort;
+    private final BlockParameters parameters;
+    private final BlockParameters.Keys keys;
     private final Blocks blocks = new Blocks();
     private final EdgeIndex index;
     private final SameScraps same;
@@ -48,16 +38,20 @@ public final class BlockSearch {
     private int found = Blocks.NONE;
 
     /** Prepares a search; {@link #run} does the work. */
-    public BlockSearch(Stock stock, Goal goal, Effort effort) {
+    public BlockSearch(Stock stock, Goal goal, Effort effort, BlockParameters parameters) {
+        this.parameters = parameters;
+        this.keys = parameters.keys();
         this.stock = stock;
         this.goal = goal;
         this.effort = effort;
         this.index = new EdgeIndex(Math.max(goal.width(), goal.height()));
-        this.same = new SameScraps(blocks, effort.all());
+        this.same = new SameScraps(blocks, effort.all(), parameters.same());
         this.beam = new Beam(effort);
         this.draft = new BlockDraft(blocks, goal, stock.rules());
         this.mostCost = goal.mostLost();
-        this.sparePrice = Math.min(DEAREST, SPARE_PRICE * goal.area() / Math.max(1, goal.spare()));
+        this.sparePrice = Math.min(
+                parameters.spare().dearest(),
+                parameters.spare().price() * goal.area() / Math.max(1, goal.spare()));
         this.must = stock.must();
         this.cutScraps = new CutScraps(stock, goal, blocks, draft, same);
     }
@@ -74,7 +68,7 @@ public final class BlockSearch {
         }
         while (!(until == Until.FIRST && found >= 0)
                 && mostCost >= 0
-                && blocks.count < MOST_BLOCKS
+                && blocks.count < parameters.blocks()
                 && !spent.getAsBoolean()) {
             int block = beam.take(b -> blocks.lost[b] + price(blocks.cuts[b]) <= mostCost);
             if (block < 0) {
@@ -163,7 +157,7 @@ public final class BlockSearch {
     /** By what blocks wait: the share they lose, with a little chance in it. */
     private double key(double cost, double area) {
         double share = (cost + sparePrice * Math.max(0, draft.held - area)) / area;
-        return (share * (1 + JUMBLE * Chance.of(effort.seed(), draft.set)) + JITTER * tie()) * lacking();
+        return (share * (1 + keys.jumble() * Chance.of(effort.seed(), draft.set)) + keys.jitter() * tie()) * lacking();
     }
 
     /** Takes a cover down. What a block loses is reckoned as if the cheapest trims never ran out, so it is looked up here. */
@@ -203,7 +197,7 @@ public final class BlockSearch {
 
     private void joinAll(int block, int side) {
         int edge = blocks.side(block, side);
-        int slack = goal.spare() == 0 ? 0 : (int) Math.min(goal.limit(Blocks.WIDTH, true), edge * effort.cap() * SLACK);
+        int slack = goal.spare() == 0 ? 0 : (int) Math.min(goal.limit(Blocks.WIDTH, true), edge * effort.cap() * parameters.slack());
         long set = blocks.set[block];
         int last = index.drawer(edge + slack);
         for (int drawer = index.drawer(edge - slack); drawer <= last; drawer++) {
@@ -260,11 +254,11 @@ public final class BlockSearch {
 
     /** One, and less the more a block has of the scraps that must be in. */
     private double lacking() {
-        return must == 0 ? 1 : 1 - KEEN * Long.bitCount(draft.set & must) / Long.bitCount(must);
+        return must == 0 ? 1 : 1 - keys.keen() * Long.bitCount(draft.set & must) / Long.bitCount(must);
     }
 
     /** By what blocks that lose the same share are told apart: those of scraps that are hard to place first. */
     private double tie() {
-        return CHANCE * Chance.of(effort.seed(), draft.set) + draft.ease / (3 * Long.bitCount(draft.set));
+        return keys.lot() * Chance.of(effort.seed(), draft.set) + draft.ease / (keys.ease() * Long.bitCount(draft.set));
     }
 }

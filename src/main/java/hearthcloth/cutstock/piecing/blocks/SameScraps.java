@@ -5,16 +5,21 @@ import java.util.Arrays;
 /** Blocks by the set of scraps they are made of; tells whether a block is no better than one that is there. */
 final class SameScraps {
 
-    private static final int FEW = 24;
-
     private final Blocks blocks;
     private final boolean exact;
+    private final int few;
     private int[] heads = new int[1 << 12];
     private int[] next = new int[1 << 12];
     private int filed;
 
-    /** {@code exact} where a larger block does not stand for a smaller one, which may have lost less of a scrap's rim. */
-    SameScraps(Blocks blocks, boolean exact) {
+    /**
+     * Files the blocks of a search.
+     *
+     * @param exact where a larger block does not stand for a smaller one, which may have lost less of a scrap's rim
+     * @param few so many of the same scraps are kept unless it is exact
+     */
+    SameScraps(Blocks blocks, boolean exact, int few) {
+        this.few = few;
         this.blocks = blocks;
         this.exact = exact;
         Arrays.fill(heads, -1);
@@ -29,7 +34,7 @@ final class SameScraps {
                 if (blocks.lost[block] <= draft.lost && (exact ? draft.noBetterThan(block) : draft.within(block))) {
                     return true;
                 }
-                if (++seen > FEW && !exact) {
+                if (++seen > few && !exact) {
                     return true;
                 }
             }

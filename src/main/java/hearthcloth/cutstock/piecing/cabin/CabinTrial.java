@@ -3,6 +3,7 @@ package hearthcloth.cutstock.piecing.cabin;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Edge;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Log;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Tone;
+import hearthcloth.cutstock.piecing.parameter.CabinParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -11,7 +12,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 
 /**
  * One trial at all blocks: from the rim of each block inwards a bar is cut where least is lost, with some chance, as wide as
@@ -19,10 +22,7 @@ import java.util.SplittableRandom;
  */
 final class CabinTrial {
 
-    private static final double JOIN = 60;
-    private static final double UNEVEN = 0.4;
-    private static final int MOST_PARTS = 3;
-
+    private final CabinParameters parameters = CabinParameters.standard();
     private final CabinJob job;
     private final CabinJob.Rules rules;
     private final Offcuts offcuts;
@@ -32,7 +32,7 @@ final class CabinTrial {
     CabinTrial(CabinJob job, SplittableRandom chance) {
         this.job = job;
         this.rules = job.rules();
-        this.offcuts = new Offcuts(job);
+        this.offcuts = new Offcuts(job, parameters.patches());
         this.chance = chance;
     }
 
@@ -65,7 +65,7 @@ final class CabinTrial {
         List<Pieced> bars = new ArrayList<>();
         for (int i = cabin.bars().size() - 1; i >= 0; i--) {
             Edge edge = cabin.bars().get(i).edge();
-            Wanted wanted = wanted(cabin, i, width, height);
+            Wanted wanted = wanted(cabin, i, width, height, fabrics(bars));
             Optional<Bar> bar = wanted.most < rules.least() ? Optional.empty() : bar(wanted);
             if (bar.isEmpty()) {
                 return Optional.empty();
@@ -74,7 +74,19 @@ final class CabinTrial {
             width -= edge.upright() ? bar.get().breadth : 0;
             height -= edge.upright() ? 0 : bar.get().breadth;
         }
-        return hearth(width, height).map(hearth -> joined(cabin.bars(), hearth, bars));
+        return hearth(width, height, fabrics(bars)).map(hearth -> joined(cabin.bars(), hearth, bars));
+    }
+
+    /** The fabrics of the bars found last: what is found next lies against these. */
+    private Set<Integer> fabrics(List<Pieced> bars) {
+        return bars.subList(Math.max(0, bars.size() - Edge.values().length), bars.size()).stream()
+                .flatMap(Pieced::patches)
+                .map(patch -> fabric(patch.scrap()))
+                .collect(Collectors.toSet());
+    }
+
+    private int fabric(int scrap) {
+        return job.scraps().get(scrap).fabric();
     }
 
     /** The hearth and its bars, which were found from the outermost inwards. */
@@ -94,19 +106,20 @@ final class CabinTrial {
      *
      * @param usual as broad as if all were alike
      * @param most as broad as it may be
+     * @param beside the fabrics it lies against
      */
-    private record Wanted(Log log, long length, long usual, long most) {}
+    private record Wanted(Log log, long length, long usual, long most, Set<Integer> beside) {}
 
-    private Wanted wanted(Cabin cabin, int bar, long width, long height) {
+    private Wanted wanted(Cabin cabin, int bar, long width, long height, Set<Integer> beside) {
         Log log = cabin.bars().get(bar);
         boolean upright = log.edge().upright();
         long across = upright ? width : height;
         long left = cabin.bars().subList(0, bar + 1).stream()
                 .filter(other -> other.edge().upright() == upright)
                 .count();
-        long usual = Math.max(rules.least(), Math.round(across / (left + 1.25)));
-        long most = Math.min(usual + usual / 2, across - left * rules.least());
-        return new Wanted(log, upright ? height : width, Math.min(usual, most), most);
+        long usual = Math.max(rules.least(), Math.round(across / (left + parameters.bars().hearth())));
+        long most = Math.min(usual + usual / parameters.bars().broader(), across - left * rules.least());
+        return new Wanted(log, upright ? height : width, Math.min(usual, most), most, beside);
     }
 
     private record Bar(Pieced tree, long breadth) {}
@@ -126,7 +139,7 @@ final class CabinTrial {
 
     private Way oneOf(List<Way> ways) {
         ways.sort(java.util.Comparator.comparingDouble(Way::cost));
-        int first = (int) (-1.2 * Elementary.log(1 - chance.nextDouble()));
+        int first = (int) (-parameters.lot() * Elementary.log(1 - chance.nextDouble()));
         return ways.get(Math.min(first, ways.size() - 1));
     }
 
@@ -155,7 +168,14 @@ final class CabinTrial {
         long across = breadth + rules.seam();
         long along = length + rules.seam();
         long lost = lengthwise ? offcuts.lostBy(part, across, along) : offcuts.lostBy(part, along, across);
-        return lost + UNEVEN * Math.abs(breadth - wanted.usual) * wanted.length;
+        return lost
+                + parameters.costs().uneven() * Math.abs(breadth - wanted.usual) * wanted.length
+                + alike(part, wanted.beside, (double) breadth * length);
+    }
+
+    /** What it costs that a patch of this area lies against its own fabric. */
+    private double alike(Offcuts.Part part, Set<Integer> beside, double area) {
+        return beside.contains(fabric(part.scrap())) ? parameters.costs().alike() * area : 0;
     }
 
     /** As broad as the scrap is, where that is not too broad and leaves nothing that could go back. */
@@ -176,14 +196,14 @@ final class CabinTrial {
         long left = wanted.length;
         long breadth = wanted.usual;
         List<Pieced> parts = new ArrayList<>();
-        while (left > 0 && parts.size() < MOST_PARTS) {
+        while (left > 0 && parts.size() < parameters.bars().parts()) {
             long rest = left;
             long wide = breadth;
             List<Way> ways = new ArrayList<>(ways(wanted, 2 * rules.least(), left).stream()
                     .filter(way -> parts.isEmpty() || across(way, wanted.log) >= wide)
                     .toList());
             ways.sort(java.util.Comparator.comparingDouble(
-                    way -> way.cost - JOIN * Math.min(rest, along(way, wanted.log))));
+                    way -> way.cost - parameters.costs().join() * Math.min(rest, along(way, wanted.log))));
             if (ways.isEmpty()) {
                 return Optional.empty();
             }
@@ -194,7 +214,7 @@ final class CabinTrial {
             if (length < rules.least()) {
                 return Optional.empty();
             }
-            cost += JOIN * rules.seam();
+            cost += parameters.costs().join() * rules.seam();
             parts.add(cut(new Way(way.part, way.turned, breadth, way.cost), wanted.log, length));
             left -= length;
         }
@@ -229,7 +249,7 @@ final class CabinTrial {
         return new ScrapPatch(part.scrap(), turned, width, height);
     }
 
-    private Optional<Pieced> hearth(long width, long height) {
+    private Optional<Pieced> hearth(long width, long height, Set<Integer> beside) {
         if (Math.min(width, height) < rules.least()) {
             return Optional.empty();
         }
@@ -241,7 +261,8 @@ final class CabinTrial {
                 long across = turned ? cutHeight : cutWidth;
                 long down = turned ? cutWidth : cutHeight;
                 if (offcuts.open(part) && across <= part.width() && down <= part.height()) {
-                    ways.add(new Way(part, turned, 0, offcuts.lostBy(part, across, down)));
+                    double alike = alike(part, beside, (double) width * height);
+                    ways.add(new Way(part, turned, 0, offcuts.lostBy(part, across, down) + alike));
                 }
             }
         }
@@ -249,6 +270,7 @@ final class CabinTrial {
             return Optional.empty();
         }
         Way way = oneOf(ways);
+        cost += alike(way.part, beside, (double) width * height);
         return Optional.of(cut(way.part, way.turned, cutWidth, cutHeight));
     }
 }

@@ -7,11 +7,9 @@ import java.util.List;
 /** What is left of a heap while blocks are cut from it: rectangles at cut sizes, each of one scrap. */
 final class Offcuts {
 
-    /** The most patches out of one scrap. */
-    private static final int MOST_PATCHES = 4;
-
     private final List<Scrap> scraps;
     private final CabinJob.Rules rules;
+    private final int mostPatches;
     private final int[] patches;
     private final List<Part> parts = new ArrayList<>();
     private long lost;
@@ -19,7 +17,9 @@ final class Offcuts {
     /** A rectangle of a scrap. */
     record Part(int scrap, long width, long height) {}
 
-    Offcuts(CabinJob job) {
+    /** All scraps of a job, none of which gives more than so many patches. */
+    Offcuts(CabinJob job, int mostPatches) {
+        this.mostPatches = mostPatches;
         this.scraps = job.scraps();
         this.rules = job.rules();
         this.patches = new int[scraps.size()];
@@ -42,7 +42,7 @@ final class Offcuts {
     }
 
     boolean open(Part part) {
-        return patches[part.scrap] < MOST_PATCHES;
+        return patches[part.scrap] < mostPatches;
     }
 
     /** What would be lost if a patch were cut from the corner of a part, as it lies there. */

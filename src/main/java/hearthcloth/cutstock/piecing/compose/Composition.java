@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.piecing.compose;
 
+import hearthcloth.cutstock.piecing.parameter.CompositionParameters;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import hearthcloth.number.Elementary;
@@ -19,11 +20,7 @@ import java.util.function.IntUnaryOperator;
  */
 public final class Composition {
 
-    private static final double CROSSING = 20;
-    private static final double WARMEST = 3;
-    private static final double COOLEST = 0.15;
-    private static final int ROUND = 2000;
-
+    private final CompositionParameters parameters = CompositionParameters.standard();
     private final Row root;
     private final List<Row> rows = new ArrayList<>();
     private final List<Row> patches = new ArrayList<>();
@@ -67,8 +64,8 @@ public final class Composition {
         double now = cost();
         double best = now;
         Pieced tree = root.tree();
-        double cooling = Elementary.pow(COOLEST / WARMEST, 1.0 / ROUND);
-        double warmth = WARMEST;
+        double cooling = Elementary.pow(parameters.coolest() / parameters.warmest(), 1.0 / parameters.round());
+        double warmth = parameters.warmest();
         while (best > 0 && !rows.isEmpty() && !spent.getAsBoolean()) {
             Runnable back = change();
             root.place(0, 0);
@@ -82,7 +79,7 @@ public final class Composition {
             } else {
                 back.run();
             }
-            warmth = warmth < COOLEST ? WARMEST : warmth * cooling;
+            warmth = warmth < parameters.coolest() ? parameters.warmest() : warmth * cooling;
         }
         Row last = Row.of(tree, seam);
         return judged(last);
@@ -100,7 +97,7 @@ public final class Composition {
 
     /** Changes something and tells how to change it back. */
     private Runnable change() {
-        if (chance.nextInt(5) == 0) {
+        if (chance.nextInt(parameters.exchange()) == 0) {
             Row one = patches.get(chance.nextInt(patches.size()));
             Row other = patches.get(chance.nextInt(patches.size()));
             if (exchange(one, other)) {
@@ -137,7 +134,7 @@ public final class Composition {
     private double cost() {
         List<Crossing> crossings = new ArrayList<>();
         rows.forEach(row -> crossings(row, crossings));
-        return CROSSING * crossings.size() + alike(patches);
+        return parameters.crossing() * crossings.size() + alike(patches);
     }
 
     private void crossings(Row row, List<Crossing> into) {

@@ -4,8 +4,12 @@ import hearthcloth.cutstock.piecing.blocks.BlockSearch;
 import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Until;
+import hearthcloth.cutstock.piecing.parameter.Beams;
+import hearthcloth.cutstock.piecing.parameter.CoverParameters;
+import hearthcloth.cutstock.piecing.parameter.DiveParameters;
 import hearthcloth.cutstock.piecing.tree.Trimming;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
@@ -14,22 +18,9 @@ import java.util.stream.IntStream;
 /** Covers one rectangle as well as the budget allows: dives until it is covered, then repairs and further dives. */
 public final class Covering {
 
-    private static final double PLENTY = 0.12;
-    private static final double[] LADDER = {0, 0.004, 0.012, 0.03, 0.06, 0.1, 0.15, 0.25};
-    private static final double[] ROUGH = {0.06, 0.25, 1};
     private static final long ANY = Long.MAX_VALUE / 4;
-    private static final double[] BOLDER = {0, 0.3, 0.8, 1.5};
-    /**
-     * Where some scraps must be in, so much more area than the rectangle's is tried at a time, must-be-in scraps and some of
-     * the others by lot: a cover of the whole heap would hardly ever have all of them. Ours, from trials.
-     */
-    private static final double[] BESIDE_MUST = {0.3, 0.6, 0.15, 1.2};
-
-    private static final int LEAVE = 16;
-    private static final int FEW = 9;
-    private static final double EXACT_CAP = 0.01;
-    private static final double TIGHT_CAP = 0.06;
-
+    private final CoverParameters parameters;
+    private final DiveParameters dives;
     private final Heap heap;
     private final int width;
     private final int height;
@@ -68,6 +59,8 @@ public final class Covering {
             long reserved) {
         this.reserved = reserved;
         this.heap = heap;
+        this.parameters = heap.parameters().cover();
+        this.dives = parameters.dives();
         this.width = width;
         this.height = height;
         this.scraps = scraps;
@@ -102,7 +95,8 @@ public final class Covering {
         if (must == 0) {
             return scraps;
         }
-        double most = area() * (1 + BESIDE_MUST[pools++ % BESIDE_MUST.length]);
+        List<Double> beside = parameters.must().beside();
+        double most = area() * (1 + beside.get(pools++ % beside.size()));
         int[] others = Arrays.stream(scraps).filter(i -> !heap.all().must(i)).toArray();
         IntStream.Builder some = IntStream.builder();
         long sum = must;
@@ -127,20 +121,22 @@ public final class Covering {
 
     /** After how many attempts it is time to look at a smaller rectangle. */
     public int round() {
-        return tight() ? 4 : LADDER.length;
+        return tight()
+                ? parameters.heaps().tries()
+                : dives.plenty().caps().size();
     }
 
     /** Whether nearly all scraps are needed. */
     public boolean tight() {
-        return spare() < PLENTY * area();
+        return spare() < parameters.heaps().tight() * area();
     }
 
     /** Tries roughly: soon done, and content with much loss. */
     public boolean rough() {
         if (spare() >= 0) {
-            for (int i = 0; i < ROUGH.length && best.isEmpty(); i++) {
-                Effort whole = new Effort(ROUGH[i], 60, 300, -1, 0);
-                take(dive.cover(width, height, pool(), ANY, new Dive.Style(whole, whole, 20, LEAVE, Until.FIRST)));
+            List<Double> caps = dives.rough().caps();
+            for (int i = 0; i < caps.size() && best.isEmpty(); i++) {
+                take(dive.cover(width, height, pool(), ANY, style(dives.rough(), caps.get(i), 0, 0)));
             }
         }
         return best.isPresent();
@@ -148,7 +144,7 @@ public final class Covering {
 
     /** Whether there are so few scraps that everything can be tried. */
     public boolean few() {
-        return scraps.length <= FEW && heap.all().rules().keepShort() == 0;
+        return scraps.length <= parameters.heaps().few() && heap.all().rules().keepShort() == 0;
     }
 
     /** Tries everything; afterwards either nothing is better, or the budget is spent. */
@@ -160,7 +156,8 @@ public final class Covering {
                         height,
                         Math.max(0, spare()),
                         best.map(Covered::lost).orElse(ANY)),
-                Effort.everything());
+                Effort.everything(),
+                heap.parameters().blocks());
         search.run(spent, Until.BEST);
         search.best()
                 .map(cover -> Heap.renumbered(cover.tree().get(), i -> scraps[i]))
@@ -183,8 +180,11 @@ public final class Covering {
             take(dive.cover(width, height, pool(), now.lost() - 1, bolder(share)));
             diving += steps - before;
         } else {
-            double cap = Math.min(0.1, Math.max(0.01, share * (1 + 6 * chance.nextDouble())));
-            take(Optional.of(repair.once(now, new Effort(cap, 60, 200, cutPrice, 0))));
+            CoverParameters.Caps caps = parameters.repair().caps();
+            double cap = share * (1 + caps.wider() * chance.nextDouble());
+            double bounded = Math.min(caps.most(), Math.max(caps.least(), cap));
+            take(Optional.of(
+                    repair.once(now, effort(bounded, parameters.repair().beams(), true))));
             repairing += steps - before;
         }
         return best.get().lost() < now.lost();
@@ -192,44 +192,36 @@ public final class Covering {
 
     /** A dive that might lose less than this share. */
     private Dive.Style bolder(double share) {
-        double cap = share * BOLDER[chance.nextInt(BOLDER.length)];
-        int wide = chance.nextInt(4);
-        Effort laying = new Effort(cap, 100 << wide, 600 << wide, -1, 0);
-        return new Dive.Style(
-                laying, effort(cap, 100 << wide, 600 << wide), 16 + 6 * chance.nextInt(4), LEAVE, Until.BEST);
+        List<Double> shares = dives.bolder().caps();
+        double cap = share * shares.get(chance.nextInt(shares.size()));
+        int wide = chance.nextInt(parameters.heaps().widest() + 1);
+        int longer = chance.nextInt(parameters.heaps().widest() + 1);
+        return style(dives.bolder(), cap, wide, longer).until(Until.BEST);
     }
 
     private Dive.Style style(int round) {
+        int widest = parameters.heaps().widest();
         if (spare() == 0) {
-            int wide = round % 3;
-            return new Dive.Style(
-                    effort(EXACT_CAP, 400, 1000),
-                    effort(EXACT_CAP, 4000 << wide, 16_000 << wide),
-                    58 - 4 * wide,
-                    34,
-                    Until.FIRST);
+            int wide = round % Math.max(1, widest);
+            return style(dives.exact(), dives.exact().caps().get(0), wide, wide);
         }
-        if (tight()) {
-            int wide = Math.min(3, round / 4);
-            return new Dive.Style(
-                    effort(TIGHT_CAP, 100, 1000),
-                    effort(TIGHT_CAP, 1000 << wide, 3000 << wide),
-                    24,
-                    LEAVE,
-                    Until.FIRST);
-        }
-        double cap = LADDER[round % LADDER.length];
-        int wide = Math.min(3, round / LADDER.length);
+        DiveParameters.Dive kind = tight() ? dives.tight() : dives.plenty();
+        int wide = Math.min(widest, round / round());
+        return style(kind, kind.caps().get(round % kind.caps().size()), wide, wide);
+    }
+
+    /** A dive that ends with the first cover. */
+    private Dive.Style style(DiveParameters.Dive kind, double cap, int wide, int longer) {
         return new Dive.Style(
-                new Effort(cap, 200 << wide, 1000 << wide, -1, 0),
-                effort(cap, 200 << wide, 1000 << wide),
-                24,
-                LEAVE,
+                effort(cap, kind.laying().widened(wide), kind.cuts() == DiveParameters.Cuts.ALL),
+                effort(cap, kind.last().widened(wide), kind.cuts() != DiveParameters.Cuts.NONE),
+                kind.ends().scraps() + longer * kind.ends().step(),
+                kind.ends().leave(),
                 Until.FIRST);
     }
 
-    private Effort effort(double cap, int beam, int spanning) {
-        return new Effort(cap, beam, spanning, cutPrice, 0);
+    private Effort effort(double cap, Beams beams, boolean cuts) {
+        return new Effort(cap, beams.each(), beams.spanning(), cuts ? cutPrice : -1, 0);
     }
 
     private void take(Optional<Covered> next) {

@@ -6,6 +6,7 @@ import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Stock;
 import hearthcloth.cutstock.piecing.blocks.Until;
+import hearthcloth.cutstock.piecing.parameter.CoverParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.Trimming;
@@ -24,15 +25,14 @@ import java.util.stream.IntStream;
  */
 final class Dive {
 
-    /** So much of its area a laid block may lose more if it has all scraps that must be in; ours, from trials. */
-    private static final double MUST = 0.01;
-
     private final Heap heap;
+    private final CoverParameters parameters;
     private final BooleanSupplier spent;
     private final SplittableRandom chance;
 
     Dive(Heap heap, BooleanSupplier spent, SplittableRandom chance) {
         this.heap = heap;
+        this.parameters = heap.parameters().cover();
         this.spent = spent;
         this.chance = chance;
     }
@@ -46,7 +46,12 @@ final class Dive {
      * @param leave about how many scraps the last rectangle needs at least, to be varied enough
      * @param until whether the first cover is enough
      */
-    record Style(Effort laying, Effort last, int end, int leave, Until until) {}
+    record Style(Effort laying, Effort last, int end, int leave, Until until) {
+
+        Style until(Until other) {
+            return new Style(laying, last, end, leave, other);
+        }
+    }
 
     /** Tries once. */
     Optional<Covered> cover(int width, int height, int[] scraps, long mostLost, Style style) {
@@ -67,7 +72,11 @@ final class Dive {
             int[] some = some(left);
             Effort effort = (last ? style.last : style.laying).seeded(chance.nextLong());
             BlockSearch search =
-                    new BlockSearch(heap.all().pick(some), new Goal(wide, high, spare, mostLost - lost), effort);
+                    new BlockSearch(
+                    heap.all().pick(some),
+                    new Goal(wide, high, spare, mostLost - lost),
+                    effort,
+                    heap.parameters().blocks());
             search.run(spent, style.until);
             Optional<BlockCover> best = search.best();
             if (best.isPresent()) {
@@ -112,18 +121,18 @@ final class Dive {
             List<BlockCover> spanning, double needed, int wide, int high, int leave, long must) {
         int least = heap.all().rules().least();
         double perScrap = (double) wide * high / needed;
-        double most = Math.max(0.2 * wide * high, (double) wide * high - leave * perScrap);
+        double most = Math.max(parameters.laying().most() * wide * high, (double) wide * high - leave * perScrap);
         return spanning.stream()
                 .filter(lay -> (double) lay.width() * lay.height() <= most)
                 .filter(lay -> lay.height() == high ? wide - lay.width() >= least : high - lay.height() >= least)
-                .filter(lay -> chance.nextInt(3) > 0)
+                .filter(lay -> chance.nextInt(parameters.laying().lot()) > 0)
                 .min(Comparator.comparingDouble(lay -> value(lay, must)));
     }
 
-    private static double value(BlockCover lay, long must) {
+    private double value(BlockCover lay, long must) {
         double area = (double) lay.width() * lay.height();
-        double keen = must == 0 ? 0 : MUST * Long.bitCount(lay.scraps() & must) / Long.bitCount(must);
-        return lay.lost() / area - 1e-6 * area / Long.bitCount(lay.scraps()) - keen;
+        double keen = must == 0 ? 0 : parameters.must().keen() * Long.bitCount(lay.scraps() & must) / Long.bitCount(must);
+        return lay.lost() / area - parameters.laying().perScrap() * area / Long.bitCount(lay.scraps()) - keen;
     }
 
     private int[] some(int[] left) {

@@ -1,6 +1,7 @@
 package hearthcloth.cutstock.piecing.cover;
 
 import hearthcloth.cutstock.piecing.blocks.Stock;
+import hearthcloth.cutstock.piecing.parameter.PiecingParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -8,11 +9,12 @@ import java.util.Arrays;
 import java.util.function.IntUnaryOperator;
 
 /**
- * All scraps by their net sizes.
+ * All scraps by their net sizes, and how they are searched.
  *
  * @param all as a stock, of any size
+ * @param parameters the values of all stages of the search
  */
-public record Heap(Stock all) {
+public record Heap(Stock all, PiecingParameters parameters) {
 
     int size() {
         return all.size();

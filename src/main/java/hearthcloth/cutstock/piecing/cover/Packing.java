@@ -11,15 +11,14 @@ import java.util.List;
  */
 final class Packing {
 
-    private static final int MOST_LOOKS = 3_000_000;
-
     private final List<List<BlockCover>> lists;
     private final long[] areas;
     private final long[] sizes;
     private final BlockCover[] now;
     private List<BlockCover> best = List.of();
+    private final long mostLooks;
     private long least;
-    private int looks;
+    private long looks;
 
     /**
      * Prepares.
@@ -27,8 +26,10 @@ final class Packing {
      * @param covers those of each rectangle, sorted by loss; rectangles of one size share one list
      * @param areas net areas of the scraps
      * @param most what may be lost in sum
+     * @param mostLooks so many choices are looked at
      */
-    Packing(List<List<BlockCover>> covers, long[] areas, long most) {
+    Packing(List<List<BlockCover>> covers, long[] areas, long most, long mostLooks) {
+        this.mostLooks = mostLooks;
         this.lists = covers;
         this.areas = areas;
         this.now = new BlockCover[covers.size()];
@@ -71,7 +72,7 @@ final class Packing {
 
     private void pick(int n, long must, int open, long used, long lost, long spare) {
         for (BlockCover cover : lists.get(n)) {
-            if (lost + cover.lost() >= least || looks++ > MOST_LOOKS) {
+            if (lost + cover.lost() >= least || looks++ > mostLooks) {
                 return;
             }
             if ((cover.scraps() & used) == 0 && (cover.scraps() & must) == must) {

@@ -6,6 +6,7 @@ import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Stock;
 import hearthcloth.cutstock.piecing.blocks.Until;
+import hearthcloth.cutstock.piecing.parameter.CoverParameters;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.Trimming;
 import java.util.ArrayList;
@@ -20,16 +21,15 @@ import java.util.stream.IntStream;
 /** Makes part of a cover anew out of its own scraps and some that lie unused, so that less is lost. */
 final class Repair {
 
-    private static final int MOST_PATCHES = 14;
-    private static final int MOST_SCRAPS = 40;
-
     private final Heap heap;
+    private final CoverParameters.Repair parameters;
     private final int[] scraps;
     private final BooleanSupplier spent;
     private final SplittableRandom chance;
 
     Repair(Heap heap, int[] scraps, BooleanSupplier spent, SplittableRandom chance) {
         this.heap = heap;
+        this.parameters = heap.parameters().cover().repair();
         this.scraps = scraps;
         this.spent = spent;
         this.chance = chance;
@@ -50,7 +50,7 @@ final class Repair {
         }
         Pieced part = row.row(some);
         long lost = heap.lost(part);
-        if (lost == 0 && chance.nextInt(4) > 0) {
+        if (lost == 0 && chance.nextInt(parameters.lossless()) > 0) {
             return now;
         }
         Optional<Pieced> better = better(now, row, some, part, lost, effort);
@@ -67,7 +67,8 @@ final class Repair {
         List<Plank> parts = new ArrayList<>(row.parts);
         List<Plank> some = new ArrayList<>();
         int patches = 0;
-        int most = 3 + chance.nextInt(MOST_PATCHES - 2);
+        CoverParameters.Patches range = parameters.patches();
+        int most = range.fewest() + chance.nextInt(range.most() - range.fewest() + 1);
         while (!parts.isEmpty()) {
             Plank next = parts.remove(chance.nextInt(parts.size()));
             if (patches + next.patches <= most) {
@@ -88,11 +89,14 @@ final class Repair {
         int[] others = Arrays.stream(scraps).filter(i -> !used.get(i)).toArray();
         shuffle(others);
         int[] pool = IntStream.concat(own.stream(), Arrays.stream(others))
-                .limit(Math.min(Stock.MOST, Math.max(MOST_SCRAPS, own.cardinality())))
+                .limit(Math.min(Stock.MOST, Math.max(parameters.scraps(), own.cardinality())))
                 .toArray();
         long spare = heap.area(own.stream().toArray()) + heap.area(others) - (long) width * height;
         BlockSearch search = new BlockSearch(
-                heap.all().pick(pool), new Goal(width, height, spare, lost), effort.seeded(chance.nextLong()));
+                heap.all().pick(pool),
+                new Goal(width, height, spare, lost),
+                effort.seeded(chance.nextLong()),
+                heap.parameters().blocks());
         search.run(spent, Until.BEST);
         return search.best()
                 .flatMap(cover -> trimmed(cover, pool, width, height))

@@ -6,6 +6,8 @@ import hearthcloth.cutstock.piecing.blocks.Effort;
 import hearthcloth.cutstock.piecing.blocks.Goal;
 import hearthcloth.cutstock.piecing.blocks.Stock;
 import hearthcloth.cutstock.piecing.blocks.Until;
+import hearthcloth.cutstock.piecing.parameter.Beams;
+import hearthcloth.cutstock.piecing.parameter.SeveralParameters;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.Trimming;
 import java.util.ArrayList;
@@ -27,16 +29,8 @@ import java.util.stream.IntStream;
  */
 public final class SeveralCoverings {
 
-    private static final int TRIES = 4;
-    private static final int MOST_TOGETHER = 5;
-    /** After so many reworks in vain while one is lacking, another start is better; ours, from trials. */
-    private static final int STUCK = 48;
-
-    private static final double CAP = 0.08;
-    private static final int BEAM = 200;
-    private static final int SPANNING = 1000;
-
     private final Heap heap;
+    private final SeveralParameters parameters;
     private final int[] widths;
     private final int[] heights;
     private final double cutPrice;
@@ -48,6 +42,7 @@ public final class SeveralCoverings {
     /** Prepares; {@link #begin} and {@link #rework} do the work. */
     public SeveralCoverings(Heap heap, int[] widths, int[] heights, double cutPrice, BooleanSupplier spent, long seed) {
         this.heap = heap;
+        this.parameters = heap.parameters().several();
         this.widths = widths;
         this.heights = heights;
         this.cutPrice = cutPrice;
@@ -79,7 +74,7 @@ public final class SeveralCoverings {
 
     /** Whether one is lacking and was long sought in vain. */
     public boolean stuck() {
-        return vain >= STUCK && Arrays.stream(made).anyMatch(cover -> cover == null);
+        return vain >= parameters.reworks().stuck() && Arrays.stream(made).anyMatch(cover -> cover == null);
     }
 
     /** Covers one after another, in the order they are given. */
@@ -96,7 +91,7 @@ public final class SeveralCoverings {
     }
 
     private void begin(List<Integer> order) {
-        order.forEach(n -> cover(n, TRIES));
+        order.forEach(n -> cover(n, parameters.reworks().tries()));
     }
 
     /**
@@ -164,7 +159,7 @@ public final class SeveralCoverings {
                 new ArrayList<>(all.stream().filter(n -> made[n] == null).toList());
         all.removeAll(open);
         List<Integer> some = new ArrayList<>(open.subList(0, Math.min(open.size(), vain % 5 == 4 ? 2 : 1)));
-        int others = Math.min(all.size(), Math.min(MOST_TOGETHER, 2 + vain % 4) - some.size());
+        int others = Math.min(all.size(), Math.min(parameters.reworks().together(), 2 + vain % 4) - some.size());
         some.addAll(all.subList(0, Math.max(0, others)));
         return some;
     }
@@ -185,7 +180,7 @@ public final class SeveralCoverings {
                     List.of(widths[n], heights[n]), size -> Packing.sorted(covers(n, pool, spare, mostLost))));
         }
         long[] areas = Arrays.stream(pool).mapToLong(heap::area).toArray();
-        List<BlockCover> best = new Packing(covers, areas, mostLost).best();
+        List<BlockCover> best = new Packing(covers, areas, mostLost, parameters.looks()).best();
         for (int i = 0; i < best.size(); i++) {
             int n = some.get(i);
             Pieced tree = Heap.renumbered(best.get(i).tree().get(), k -> pool[k]);
@@ -197,11 +192,13 @@ public final class SeveralCoverings {
     }
 
     private List<BlockCover> covers(int n, int[] pool, long spare, long mostLost) {
-        int wide = 1 << Math.min(3, vain / 6);
+        SeveralParameters.Covers looked = parameters.covers();
+        Beams beams = looked.beams().widened(Math.min(looked.widest(), vain / looked.vain()));
         BlockSearch search = new BlockSearch(
                 heap.all().pick(pool),
                 new Goal(widths[n], heights[n], spare, mostLost),
-                new Effort(CAP, BEAM * wide, SPANNING * wide, cutPrice, chance.nextLong()));
+                new Effort(looked.cap(), beams.each(), beams.spanning(), cutPrice, chance.nextLong()),
+                heap.parameters().blocks());
         search.run(spent, Until.ALL);
         return search.covers();
     }

@@ -15,13 +15,12 @@ import java.util.function.BooleanSupplier;
  */
 final class ExactBlocks {
 
-    /** So many blocks are made at most. */
-    private static final int MOST = 300_000;
     /** The budget is asked once for so many blocks that are followed. */
     private static final int STEP = 64;
 
     private final Set<List<Integer>> sizes;
     private final int narrowest;
+    private final int most;
     private final BooleanSupplier spent;
     private final Set<Made> known = new LinkedHashSet<>();
     private final List<List<ExactBlock>> open = new ArrayList<>();
@@ -39,8 +38,10 @@ final class ExactBlocks {
      * Begins with the scraps themselves.
      *
      * @param sizes of the rectangles, width and height
+     * @param most so many blocks are made at most
      */
-    ExactBlocks(Stock stock, Set<List<Integer>> sizes, BooleanSupplier spent) {
+    ExactBlocks(Stock stock, Set<List<Integer>> sizes, int most, BooleanSupplier spent) {
+        this.most = most;
         this.sizes = sizes;
         this.spent = spent;
         int least = Integer.MAX_VALUE;
@@ -68,7 +69,7 @@ final class ExactBlocks {
         List<ExactBlock> made = new ArrayList<>();
         for (int few = 1; few <= count / 2; few++) {
             for (ExactBlock block : open.get(few)) {
-                if (known.size() > MOST || (followed++ % STEP == 0 && spent.getAsBoolean())) {
+                if (known.size() > most || (followed++ % STEP == 0 && spent.getAsBoolean())) {
                     return false;
                 }
                 join(block, true, edges.get(count - few), made);

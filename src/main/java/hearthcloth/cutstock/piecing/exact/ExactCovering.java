@@ -1,6 +1,7 @@
 package hearthcloth.cutstock.piecing.exact;
 
 import hearthcloth.cutstock.piecing.blocks.Stock;
+import hearthcloth.cutstock.piecing.parameter.SeveralParameters;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,18 +19,15 @@ import java.util.function.BooleanSupplier;
  */
 public final class ExactCovering {
 
-    /** The most scraps of one rectangle. */
-    private static final int MOST_SCRAPS = 16;
-    /** So many picks are looked at in each try. */
-    private static final int MOST_LOOKS = 100_000;
-
     private final int scraps;
     private final int[] widths;
     private final int[] heights;
+    private final SeveralParameters.Exact parameters;
     private final ExactBlock[] picked;
     private int looks;
 
-    private ExactCovering(int scraps, int[] widths, int[] heights) {
+    private ExactCovering(int scraps, int[] widths, int[] heights, SeveralParameters.Exact parameters) {
+        this.parameters = parameters;
         this.scraps = scraps;
         this.widths = widths;
         this.heights = heights;
@@ -41,9 +39,11 @@ public final class ExactCovering {
      *
      * @param widths net widths of the rectangles
      * @param heights net heights
+     * @param parameters how far it is searched
      * @param spent asked now and then; true ends the search
      */
-    public static Optional<List<Pieced>> of(Stock stock, int[] widths, int[] heights, BooleanSupplier spent) {
+    public static Optional<List<Pieced>> of(
+            Stock stock, int[] widths, int[] heights, SeveralParameters.Exact parameters, BooleanSupplier spent) {
         long area = 0;
         boolean large = stock.size() <= ScrapSet.MOST;
         for (int i = 0; i < stock.size(); i++) {
@@ -54,7 +54,7 @@ public final class ExactCovering {
             area -= (long) widths[n] * heights[n];
         }
         return area == 0 && large
-                ? new ExactCovering(stock.size(), widths, heights).searched(stock, spent)
+                ? new ExactCovering(stock.size(), widths, heights, parameters).searched(stock, spent)
                 : Optional.empty();
     }
 
@@ -63,8 +63,8 @@ public final class ExactCovering {
         for (int n = 0; n < widths.length; n++) {
             sizes.add(List.of(widths[n], heights[n]));
         }
-        ExactBlocks blocks = new ExactBlocks(stock, sizes, spent);
-        for (int most = 2; most <= MOST_SCRAPS && blocks.more(); most++) {
+        ExactBlocks blocks = new ExactBlocks(stock, sizes, parameters.blocks(), spent);
+        for (int most = 2; most <= parameters.scraps() && blocks.more(); most++) {
             looks = 0;
             if (most * widths.length >= scraps && pick(blocks.covers(), ScrapSet.NONE)) {
                 return Optional.of(trees());
@@ -88,7 +88,7 @@ public final class ExactCovering {
             return used.size() == scraps && Arrays.stream(picked).noneMatch(block -> block == null);
         }
         for (ExactBlock cover : covers) {
-            if (cover.scraps().has(scrap) && looks++ < MOST_LOOKS && pick(cover, covers, used)) {
+            if (cover.scraps().has(scrap) && looks++ < parameters.looks() && pick(cover, covers, used)) {
                 return true;
             }
         }

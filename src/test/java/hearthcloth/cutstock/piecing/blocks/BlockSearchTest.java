@@ -2,6 +2,7 @@ package hearthcloth.cutstock.piecing.blocks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cutstock.piecing.parameter.BlockParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.LeastSide;
 import hearthcloth.cutstock.piecing.tree.Pieced;
@@ -13,6 +14,8 @@ import org.junit.jupiter.api.Test;
 
 /** {@link BlockSearch}: each {@link BlockCover} can be cut, and {@link Until#BEST} is the best that trying everything finds. */
 class BlockSearchTest {
+
+    private static final BlockParameters BLOCKS = BlockParameters.standard();
 
     private static final int SEAM = 2;
     private static final int LEAST = 2;
@@ -102,7 +105,7 @@ class BlockSearchTest {
                 truth = Math.min(truth, least(stock, set, width, height));
             }
             long spare = Math.max(0, area(stock, 7) - (long) width * height);
-            BlockSearch search = new BlockSearch(stock, new Goal(width, height, spare, NONE), Effort.everything());
+            BlockSearch search = new BlockSearch(stock, new Goal(width, height, spare, NONE), Effort.everything(), BLOCKS);
 
             search.run(steps(10_000), Until.BEST);
 
@@ -126,7 +129,7 @@ class BlockSearchTest {
         SplittableRandom chance = new SplittableRandom(22);
         Stock stock = random(chance, 14, 8, 20);
         Goal goal = new Goal(40, 30, area(stock, (1 << 14) - 1) - 1_200, 3_000);
-        BlockSearch search = new BlockSearch(stock, goal, new Effort(0.3, 80, 200, -1, 1));
+        BlockSearch search = new BlockSearch(stock, goal, new Effort(0.3, 80, 200, -1, 1), BLOCKS);
 
         search.run(steps(300), Until.ALL);
 
@@ -152,9 +155,9 @@ class BlockSearchTest {
         Goal goal = new Goal(40, 30, area(stock, (1 << 14) - 1) - 1_200, 3_000);
         int[] asked = {0, 0};
         Effort effort = new Effort(0.3, 80, 200, -1, 1);
-        BlockSearch first = new BlockSearch(stock, goal, effort);
+        BlockSearch first = new BlockSearch(stock, goal, effort, BLOCKS);
         first.run(() -> asked[0]++ >= 600, Until.FIRST);
-        BlockSearch best = new BlockSearch(stock, goal, effort);
+        BlockSearch best = new BlockSearch(stock, goal, effort, BLOCKS);
         best.run(() -> asked[1]++ >= 600, Until.BEST);
 
         assertThat(first.best()).isPresent();
@@ -179,7 +182,7 @@ class BlockSearchTest {
     }
 
     private static long best(Stock stock, Goal goal) {
-        BlockSearch search = new BlockSearch(stock, goal, Effort.everything());
+        BlockSearch search = new BlockSearch(stock, goal, Effort.everything(), BLOCKS);
         search.run(steps(1_000), Until.BEST);
         search.best().ifPresent(cover -> {
             assertThat(cover.width()).isEqualTo(goal.width());
@@ -205,7 +208,7 @@ class BlockSearchTest {
     }
 
     private static long cutting(Stock stock, double price) {
-        BlockSearch search = new BlockSearch(stock, new Goal(60, 30, 400, 300), new Effort(0.5, 50, 50, price, 1));
+        BlockSearch search = new BlockSearch(stock, new Goal(60, 30, 400, 300), new Effort(0.5, 50, 50, price, 1), BLOCKS);
         search.run(steps(100), Until.BEST);
         return search.best().map(BlockCover::lost).orElse(-1L);
     }

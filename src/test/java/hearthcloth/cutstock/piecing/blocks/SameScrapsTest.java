@@ -2,6 +2,7 @@ package hearthcloth.cutstock.piecing.blocks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cutstock.piecing.parameter.BlockParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -9,6 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /** Blocks beside each other: {@link SameScraps}, {@link Blocks} by the thousand, and {@link CutScraps}. */
 class SameScrapsTest {
+
+    private static final int FEW = BlockParameters.standard().same();
 
     private static final int SEAM = 2;
     private static final Stock.Rules PLAIN = new Stock.Rules(SEAM, 3, 0, 0);
@@ -39,7 +42,7 @@ class SameScrapsTest {
             Blocks blocks = new Blocks();
             BlockDraft draft = new BlockDraft(blocks, WIDE, PLAIN);
             Stock stock = stock(PLAIN, new int[][] {{30, 30}}, false);
-            SameScraps same = new SameScraps(blocks, exact);
+            SameScraps same = new SameScraps(blocks, exact, FEW);
             List<long[]> filed = new ArrayList<>();
             for (int i = 0; i < 3_000; i++) {
                 // sets of which each comes up about a dozen times, so that none is cut short for being too many
@@ -75,7 +78,7 @@ class SameScrapsTest {
             Blocks blocks = new Blocks();
             BlockDraft draft = new BlockDraft(blocks, WIDE, PLAIN);
             Stock stock = stock(PLAIN, new int[][] {{300, 300}}, false);
-            SameScraps same = new SameScraps(blocks, exact);
+            SameScraps same = new SameScraps(blocks, exact, FEW);
             int taken = 0;
             // ever wider and ever lower: none surpasses another
             for (int i = 0; i < 60; i++) {
@@ -95,7 +98,7 @@ class SameScrapsTest {
         Blocks blocks = new Blocks();
         BlockDraft draft = new BlockDraft(blocks, WIDE, PLAIN);
         Stock stock = stock(PLAIN, new int[][] {{30, 30}}, false);
-        SameScraps same = new SameScraps(blocks, false);
+        SameScraps same = new SameScraps(blocks, false, FEW);
         for (int i = 1; i <= 9_000; i++) {
             draft.patch(0, stock, 20, 20);
             draft.set = i;
@@ -117,7 +120,7 @@ class SameScrapsTest {
         Blocks blocks = new Blocks();
         Goal goal = new Goal(40, 40, 1_000, 1_000);
         BlockDraft draft = new BlockDraft(blocks, goal, BACK);
-        CutScraps cuts = new CutScraps(stock, goal, blocks, draft, new SameScraps(blocks, false));
+        CutScraps cuts = new CutScraps(stock, goal, blocks, draft, new SameScraps(blocks, false, FEW));
         int block = single(draft, stock, 0);
 
         // beside the block, 12 high: of the second scrap 20 x 12, as much as the goal has room for
@@ -143,7 +146,7 @@ class SameScrapsTest {
         Blocks blocks = new Blocks();
         Goal goal = new Goal(40, 40, 1_000, 1_000);
         BlockDraft draft = new BlockDraft(blocks, goal, BACK);
-        CutScraps cuts = new CutScraps(stock, goal, blocks, draft, new SameScraps(blocks, false));
+        CutScraps cuts = new CutScraps(stock, goal, blocks, draft, new SameScraps(blocks, false, FEW));
         int block = single(draft, stock, 0);
 
         for (int side = 0; side < 2; side++) {

@@ -9,6 +9,7 @@ import hearthcloth.cutstock.piecing.ScrapCutting.Extent;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Edge;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Log;
 import hearthcloth.cutstock.piecing.cabin.Cabin.Tone;
+import hearthcloth.cutstock.piecing.parameter.CabinParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.Test;
 
 /** {@link CabinSearch}, its {@link CabinTrial}s of a {@link CabinJob}, and the {@link Offcuts} they are cut from. */
 class CabinSearchTest {
+
+    private static final int PATCHES = CabinParameters.standard().patches();
 
     private static final CabinJob.Rules RULES = new CabinJob.Rules(6, 10, 12);
 
@@ -42,7 +45,7 @@ class CabinSearchTest {
 
     @Test
     void what_is_cut_from_a_corner_leaves_the_two_offcuts_that_lose_less() {
-        Offcuts offcuts = new Offcuts(job(List.of(), List.of(scrap(50, 40)), List.of(Tone.DARK)));
+        Offcuts offcuts = new Offcuts(job(List.of(), List.of(scrap(50, 40)), List.of(Tone.DARK)), PATCHES);
         Offcuts.Part whole = offcuts.parts().get(0);
 
         // 30 x 25 leaves 20 x 40 and 30 x 15 cut upright first: both go back, and so they would level
@@ -60,7 +63,7 @@ class CabinSearchTest {
 
     @Test
     void a_low_patch_is_cut_off_level_first_where_that_loses_less() {
-        Offcuts offcuts = new Offcuts(job(List.of(), List.of(scrap(40, 50)), List.of(Tone.DARK)));
+        Offcuts offcuts = new Offcuts(job(List.of(), List.of(scrap(40, 50)), List.of(Tone.DARK)), PATCHES);
 
         // 30 x 30: upright first 10 x 50 is lost and 30 x 20 kept; level first 10 x 30 is lost and 40 x 20 kept
         offcuts.cut(offcuts.parts().get(0), 30, 30);
@@ -72,7 +75,7 @@ class CabinSearchTest {
     @Test
     void no_more_than_four_patches_come_out_of_one_scrap() {
         Offcuts offcuts = new Offcuts(
-                job(List.of(), List.of(scrap(500, 40), new Scrap(9, 9, 0, true)), List.of(Tone.DARK, Tone.LIGHT)));
+                job(List.of(), List.of(scrap(500, 40), new Scrap(9, 9, 0, true)), List.of(Tone.DARK, Tone.LIGHT)), PATCHES);
         for (int i = 0; i < 4; i++) {
             Offcuts.Part part = offcuts.parts().get(offcuts.parts().size() - 1);
             Offcuts.Part strip = offcuts.parts().stream()
@@ -219,6 +222,39 @@ class CabinSearchTest {
         List<ScrapPatch> patches = new ArrayList<>();
         size(((Joint) blocks.get(0)).second(), patches);
         assertThat(patches).extracting(ScrapPatch::scrap).containsExactlyInAnyOrder(1, 2);
+    }
+
+    @Test
+    void no_bar_lies_against_its_own_fabric_where_the_heap_has_others() {
+        List<Log> rounds = new ArrayList<>();
+        for (int round = 0; round < 2; round++) {
+            for (Edge edge : Edge.values()) {
+                rounds.add(new Log(edge, Tone.ANY));
+            }
+        }
+        List<Scrap> scraps = new ArrayList<>();
+        for (int i = 0; i < 48; i++) {
+            scraps.add(new Scrap(40, 130, i % 6, true));
+        }
+        List<Tone> tones = scraps.stream().map(scrap -> Tone.DARK).toList();
+        CabinJob job = job(List.of(new Cabin(110, 120, rounds)), scraps, tones);
+        int[] left = {60};
+
+        Pieced work = CabinSearch.search(job, () -> left[0]-- <= 0, 1).orElseThrow().get(0);
+
+        List<Integer> fabrics = new ArrayList<>();
+        for (int i = rounds.size() - 1; i >= 0; i--) {
+            Joint joint = (Joint) work;
+            boolean after = rounds.get(i).edge() == Edge.RIGHT || rounds.get(i).edge() == Edge.BOTTOM;
+            Pieced bar = after ? joint.second() : joint.first();
+            bar.patches().forEach(patch -> fabrics.add(scraps.get(patch.scrap()).fabric()));
+            work = after ? joint.first() : joint.second();
+        }
+        work.patches().forEach(patch -> fabrics.add(scraps.get(patch.scrap()).fabric()));
+        assertThat(fabrics).hasSize(9);
+        for (int i = 1; i < fabrics.size(); i++) {
+            assertThat(fabrics.subList(Math.max(0, i - 4), i)).doesNotContain(fabrics.get(i));
+        }
     }
 
     @Test

@@ -3,6 +3,7 @@ package hearthcloth.cutstock.piecing.cover;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cutstock.piecing.blocks.BlockCover;
+import hearthcloth.cutstock.piecing.parameter.SeveralParameters;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,6 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /** {@link Packing} beside every choice of covers. */
 class PackingTest {
+
+    private static final long LOOKS = SeveralParameters.standard().looks();
 
     private static BlockCover cover(long scraps, long lost) {
         return new BlockCover(scraps, 10, 10, lost, () -> new ScrapPatch(0, false, 10, 10));
@@ -50,22 +53,22 @@ class PackingTest {
         long[] areas = {100, 100, 100, 100};
 
         // 0011 loses least but leaves the second nothing
-        assertThat(new Packing(List.of(first, second), areas, 100).best())
+        assertThat(new Packing(List.of(first, second), areas, 100, LOOKS).best())
                 .extracting(BlockCover::scraps)
                 .containsExactly(0b1100L, 0b0001L);
-        assertThat(new Packing(List.of(first, second), areas, 6).best()).hasSize(2);
-        assertThat(new Packing(List.of(first, second), areas, 5).best()).isEmpty();
-        assertThat(new Packing(List.of(first, List.of()), areas, 100).best()).isEmpty();
+        assertThat(new Packing(List.of(first, second), areas, 6, LOOKS).best()).hasSize(2);
+        assertThat(new Packing(List.of(first, second), areas, 5, LOOKS).best()).isEmpty();
+        assertThat(new Packing(List.of(first, List.of()), areas, 100, LOOKS).best()).isEmpty();
     }
 
     @Test
     void two_rectangles_of_one_size_may_not_take_the_same_cover() {
         List<BlockCover> shared = List.of(cover(0b01, 1), cover(0b10, 4));
 
-        assertThat(new Packing(List.of(shared, shared), new long[] {100, 100}, 100).best())
+        assertThat(new Packing(List.of(shared, shared), new long[] {100, 100}, 100, LOOKS).best())
                 .extracting(BlockCover::scraps)
                 .containsExactlyInAnyOrder(0b01L, 0b10L);
-        assertThat(new Packing(List.of(shared, shared, shared), new long[] {100, 100, 100}, 100).best())
+        assertThat(new Packing(List.of(shared, shared, shared), new long[] {100, 100, 100}, 100, LOOKS).best())
                 .isEmpty();
     }
 
@@ -101,7 +104,7 @@ class PackingTest {
             boolean enough = Arrays.stream(areas).sum() >= 100L * lists.size();
             long truth = least(lists, 0, 0, most);
 
-            List<BlockCover> best = new Packing(lists, areas, most).best();
+            List<BlockCover> best = new Packing(lists, areas, most, LOOKS).best();
 
             assertThat(best.isEmpty()).as("case %s", i).isEqualTo(truth > most);
             if (!best.isEmpty()) {

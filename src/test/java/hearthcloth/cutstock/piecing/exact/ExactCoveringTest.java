@@ -3,6 +3,7 @@ package hearthcloth.cutstock.piecing.exact;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.cutstock.piecing.blocks.Stock;
+import hearthcloth.cutstock.piecing.parameter.SeveralParameters;
 import hearthcloth.cutstock.piecing.tree.Joint;
 import hearthcloth.cutstock.piecing.tree.Pieced;
 import hearthcloth.cutstock.piecing.tree.ScrapPatch;
@@ -15,6 +16,9 @@ import org.junit.jupiter.api.Test;
 
 /** Heaps cut at random from rectangles, without any loss; seeds are the loops' numbers. */
 class ExactCoveringTest {
+
+    private static final SeveralParameters.Exact EXACT =
+            SeveralParameters.standard().exact();
 
     private static final int LEAST = 12;
 
@@ -93,7 +97,7 @@ class ExactCoveringTest {
             int[] heights = sides(random, count);
             Stock stock = heap(random, widths, heights, 5 + seed % 4);
             List<Pieced> trees =
-                    ExactCovering.of(stock, widths, heights, () -> false).orElseThrow();
+                    ExactCovering.of(stock, widths, heights, EXACT, () -> false).orElseThrow();
             List<Integer> used = new ArrayList<>();
             for (int n = 0; n < count; n++) {
                 assertThat(size(trees.get(n), stock, used)).as("seed %s", seed).containsExactly(widths[n], heights[n]);
@@ -106,7 +110,7 @@ class ExactCoveringTest {
     void a_heap_of_the_same_area_that_makes_no_such_rectangle_gives_none() {
         Stock stock = Stock.of(
                 new int[] {20, 30}, new int[] {20, 30}, new boolean[] {true, true}, new Stock.Rules(6, LEAST, 0, 0));
-        assertThat(ExactCovering.of(stock, new int[] {50}, new int[] {26}, () -> false))
+        assertThat(ExactCovering.of(stock, new int[] {50}, new int[] {26}, EXACT, () -> false))
                 .isEmpty();
     }
 
@@ -115,10 +119,10 @@ class ExactCoveringTest {
         int[] sides = {20, 40};
         Stock stock =
                 Stock.of(sides, new int[] {40, 20}, new boolean[] {false, false}, new Stock.Rules(6, LEAST, 0, 0));
-        assertThat(ExactCovering.of(stock, new int[] {40}, new int[] {40}, () -> false))
+        assertThat(ExactCovering.of(stock, new int[] {40}, new int[] {40}, EXACT, () -> false))
                 .isEmpty();
         Stock one = Stock.of(sides, new int[] {40, 20}, new boolean[] {true, false}, new Stock.Rules(6, LEAST, 0, 0));
-        assertThat(ExactCovering.of(one, new int[] {40}, new int[] {40}, () -> false))
+        assertThat(ExactCovering.of(one, new int[] {40}, new int[] {40}, EXACT, () -> false))
                 .isPresent();
     }
 
@@ -128,8 +132,8 @@ class ExactCoveringTest {
         int[] widths = sides(random, 2);
         int[] heights = sides(random, 2);
         Stock stock = heap(random, widths, heights, 5);
-        assertThat(ExactCovering.of(stock, new int[] {widths[0]}, new int[] {heights[0]}, () -> false))
+        assertThat(ExactCovering.of(stock, new int[] {widths[0]}, new int[] {heights[0]}, EXACT, () -> false))
                 .isEqualTo(Optional.empty());
-        assertThat(ExactCovering.of(stock, widths, heights, () -> true)).isEmpty();
+        assertThat(ExactCovering.of(stock, widths, heights, EXACT, () -> true)).isEmpty();
     }
 }

@@ -1,4 +1,4 @@
-package hearthcloth.plan.colour;
+package hearthcloth.plan.palette;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,7 @@ import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Size;
+import hearthcloth.plan.colour.Greys;
 import hearthcloth.stash.Fabric;
 import java.util.List;
 import org.junit.jupiter.api.Test;

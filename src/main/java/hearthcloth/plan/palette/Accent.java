@@ -1,7 +1,8 @@
-package hearthcloth.plan.colour;
+package hearthcloth.plan.palette;
 
 import hearthcloth.cloth.Place;
 import hearthcloth.cloth.layout.Layout;
+import hearthcloth.plan.colour.SchemeRule;
 import hearthcloth.plan.parameter.ColourParameters;
 import hearthcloth.stash.Fabric;
 import java.util.ArrayList;
