@@ -68,25 +68,7 @@ public final class GalleryPage {
      * @param held what a new cloth is not planned from
      * @param pieces those a cloth of scraps may be asked to have
      */
-    public record Heap(String tiles, String plain, Left left, HeldBack held, List<ScrapPick> pieces) {}
-
-    /** What there is to plan from: no piece at all, none that is free, none that her wishes leave, or some. */
-    public enum Left {
-        NOTHING,
-        SPOKEN_FOR,
-        UNWISHED,
-        SOME;
-
-        private static Left of(Stash all, Stash free, Stash wished) {
-            if (all.pieces().isEmpty()) {
-                return NOTHING;
-            }
-            if (free.pieces().isEmpty()) {
-                return SPOKEN_FOR;
-            }
-            return wished.pieces().isEmpty() ? UNWISHED : SOME;
-        }
-    }
+    public record Heap(String tiles, String plain, HeapLeft left, HeldBack held, List<ScrapPick> pieces) {}
 
     /**
      * The page.
@@ -175,7 +157,7 @@ public final class GalleryPage {
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
                         wishes(wished, trouble, asked, stash, swatches),
-                        heap(heap, Left.of(heap.stash(), free, stash), wished, free, swatches),
+                        heap(heap, HeapLeft.of(heap.stash(), free, stash), wished, free, swatches),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -195,12 +177,12 @@ public final class GalleryPage {
                 LovedPalette.of(store()).rows(stash, swatches, room.language()));
     }
 
-    private Heap heap(StashAtHand heap, Left left, Purpose wished, Stash free, Swatches swatches) {
+    private Heap heap(StashAtHand heap, HeapLeft left, Purpose wished, Stash free, Swatches swatches) {
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
         return new Heap(
                 tiles.toString(),
-                left == Left.NOTHING ? plain(wished) : "",
+                left == HeapLeft.NOTHING ? plain(wished) : "",
                 left,
                 HeldBack.of(heap, kept.also(), words()),
                 ScrapPick.all(free, PatchworkForm.of(store()).scraps(), swatches, room.settings().voice()));
