@@ -47,7 +47,7 @@ class SoftStillTest {
         List<Picture> flat = gift(gift).stills(90, 90, VOICE.printing());
         assertThat(soft.get(2).marks()).hasSize(1).first().isInstanceOf(Mark.Dotted.class);
         for (String fabric : Pictured.LOOK.fabrics().keySet()) {
-            Colour colour = Pictured.LOOK.fabric(fabric);
+            Colour colour = Pictured.LOOK.look(fabric).ground();
             assertThat(share(soft.get(2), colour))
                     .as(fabric)
                     .isCloseTo(share(flat.get(2), colour), within(NEAR));
@@ -76,7 +76,7 @@ class SoftStillTest {
         Colour best = Colour.BLACK;
         double least = Double.POSITIVE_INFINITY;
         for (String fabric : Pictured.LOOK.fabrics().keySet().stream().sorted().toList()) {
-            Colour one = Pictured.LOOK.fabric(fabric);
+            Colour one = Pictured.LOOK.look(fabric).ground();
             double a = one.lab().a() / one.lab().lightness() - here.lab().a() / here.lab().lightness();
             double b = one.lab().b() / one.lab().lightness() - here.lab().b() / here.lab().lightness();
             if (a * a + b * b < least) {
