@@ -18,6 +18,7 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
+import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.Placing;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,7 +107,7 @@ final class GuidelineWish {
         if (reading instanceof GuidelineFile.Reading.Read read) {
             return read.guideline();
         }
-        throw faulty(name, ((GuidelineFile.Reading.Faulty) reading).sentences());
+        throw faulty(name, ((GuidelineFile.Reading.Faulty) reading).said());
     }
 
     /** Reads the cloth of a plan file. */
@@ -115,10 +116,10 @@ final class GuidelineWish {
         if (reading instanceof PlanReader.Reading.Read read) {
             return read.cloth();
         }
-        throw faulty(name, ((PlanReader.Reading.Faulty) reading).sentences());
+        throw faulty(name, ((PlanReader.Reading.Faulty) reading).said());
     }
 
-    private static BadInputException faulty(String name, List<String> faults) {
+    private static BadInputException faulty(String name, List<Sentence> faults) {
         List<String> sentences = new ArrayList<>();
         sentences.add((name.equals("-") ? "Standard input" : ListWords.plain(name)) + " cannot be used as it is:");
         faults.forEach(fault -> sentences.add("  " + fault));

@@ -39,6 +39,10 @@ public final class StoringSentences implements Room {
         return new Sentence(ROOM, "copy", path, new Argument.Text(why));
     }
 
+    public static Sentence copyWhole() {
+        return new Sentence(ROOM, "copy.whole");
+    }
+
     public static Sentence example() {
         return new Sentence(ROOM, "example");
     }
@@ -65,6 +69,22 @@ public final class StoringSentences implements Room {
 
     public static Sentence missing(String name, Argument path) {
         return new Sentence(ROOM, "missing", new Argument.Text(name), path);
+    }
+
+    public static Sentence openedDamaged(String copy, Argument name) {
+        return new Sentence(ROOM, "opened.damaged", new Argument.Text(copy), name);
+    }
+
+    public static Sentence openedFile(Argument name, String why) {
+        return new Sentence(ROOM, "opened.file", name, new Argument.Text(why));
+    }
+
+    public static Sentence openedGone(String copy, Argument path) {
+        return new Sentence(ROOM, "opened.gone", new Argument.Text(copy), path);
+    }
+
+    public static Sentence openedOlder(Argument name, Argument why) {
+        return new Sentence(ROOM, "opened.older", name, why);
     }
 
     public static Sentence person(Argument most, String why) {
@@ -118,6 +138,7 @@ public final class StoringSentences implements Room {
             case "archive.pass" -> "t";
             case "changed" -> "tw";
             case "copy" -> "tw";
+            case "copy.whole" -> "";
             case "example" -> "";
             case "gone" -> "w";
             case "journal" -> "";
@@ -125,6 +146,10 @@ public final class StoringSentences implements Room {
             case "misfit" -> "";
             case "misfit.at" -> "t";
             case "missing" -> "wt";
+            case "opened.damaged" -> "wt";
+            case "opened.file" -> "tw";
+            case "opened.gone" -> "wt";
+            case "opened.older" -> "tt";
             case "person" -> "tw";
             case "photo.unread" -> "t";
             case "photos.full" -> "";
@@ -149,6 +174,7 @@ public final class StoringSentences implements Room {
             case "archive.pass" -> words.archivePass(sentence.text(0, voice));
             case "changed" -> words.changed(sentence.text(0, voice), sentence.word(1));
             case "copy" -> words.copy(sentence.text(0, voice), sentence.word(1));
+            case "copy.whole" -> words.copyWhole();
             case "example" -> words.example();
             case "gone" -> words.gone(sentence.word(0));
             case "journal" -> words.journal();
@@ -156,6 +182,10 @@ public final class StoringSentences implements Room {
             case "misfit" -> words.misfit();
             case "misfit.at" -> words.misfitAt(sentence.text(0, voice));
             case "missing" -> words.missing(sentence.word(0), sentence.text(1, voice));
+            case "opened.damaged" -> words.openedDamaged(sentence.word(0), sentence.text(1, voice));
+            case "opened.file" -> words.openedFile(sentence.text(0, voice), sentence.word(1));
+            case "opened.gone" -> words.openedGone(sentence.word(0), sentence.text(1, voice));
+            case "opened.older" -> words.openedOlder(sentence.text(0, voice), sentence.text(1, voice));
             case "person" -> words.person(sentence.text(0, voice), sentence.word(1));
             case "photo.unread" -> words.photoUnread(sentence.text(0, voice));
             case "photos.full" -> words.photosFull();

@@ -39,6 +39,11 @@ public final class EnglishStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "The copy was not whole.";
+    }
+
+    @Override
     public String example() {
         return "The example is missing from this build; build Hearthcloth again.";
     }
@@ -71,6 +76,26 @@ public final class EnglishStoring implements StoringWords {
     @Override
     public String missing(String name, String path) {
         return "There is no safety copy " + (name.equals("last") ? "" : "\"" + name + "\" ") + "in " + path + ". Nothing was changed.";
+    }
+
+    @Override
+    public String openedDamaged(String copy, String name) {
+        return (copy.equals("none") ? "The file " + name + " is damaged and is left as it is. There is no safety copy of it yet; an archive you took out can be brought into a new one." : "The file " + name + " is damaged and is left as it is. The last safety copy is dated " + copy + "; start with \"--restore last\" to put it in its place. The damaged file is kept beside it.");
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return (why.equals("FOLDER") ? "The file " + name + " is a folder. It is left as it is; choose another with --data." : why.equals("UNREAD") ? "The file " + name + " cannot be read. It is left as it is; choose another with --data." : why.equals("FOREIGN") ? "The file " + name + " belongs to another program. It is left as it is; choose another with --data." : why.equals("NEWER") ? "The file " + name + " was written by a newer Hearthcloth, which opens it. It is left as it is; choose another with --data." : "The file " + name + " is left as it is; choose another with --data.");
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "Your work used to lie in " + path + " and is not there any more. Put the file back, or begin an empty workroom there with --new." : "Your work used to lie in " + path + " and is not there any more. Put the file back, or start with \"--restore last\" to take the safety copy dated " + copy + ", or begin an empty workroom there with --new.");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return "The file " + name + " is of an older Hearthcloth and has to be brought up to date, but that could not be done. " + why + " It is left as it is.";
     }
 
     @Override

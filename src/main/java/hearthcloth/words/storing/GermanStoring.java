@@ -39,6 +39,11 @@ public final class GermanStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "Die Sicherung war nicht vollständig.";
+    }
+
+    @Override
     public String example() {
         return "Das Beispiel fehlt in diesem Programm; Hearthcloth neu bauen.";
     }
@@ -71,6 +76,26 @@ public final class GermanStoring implements StoringWords {
     @Override
     public String missing(String name, String path) {
         return "In " + path + " gibt es keine Sicherungskopie" + (name.equals("last") ? "" : " „" + name + "“") + ". Nichts wurde geändert.";
+    }
+
+    @Override
+    public String openedDamaged(String copy, String name) {
+        return (copy.equals("none") ? "Die Datei " + name + " ist beschädigt und bleibt, wie sie ist. Es gibt noch keine Sicherung von ihr; ein herausgenommenes Archiv lässt sich in eine neue einlesen." : "Die Datei " + name + " ist beschädigt und bleibt, wie sie ist. Die letzte Sicherung ist von " + copy + "; starte mit „--restore last“, um sie an ihre Stelle zu setzen. Die beschädigte Datei bleibt daneben erhalten.");
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return (why.equals("FOLDER") ? "Die Datei " + name + " ist ein Ordner. Sie bleibt, wie sie ist; wähle mit --data eine andere." : why.equals("UNREAD") ? "Die Datei " + name + " ist nicht zu lesen. Sie bleibt, wie sie ist; wähle mit --data eine andere." : why.equals("FOREIGN") ? "Die Datei " + name + " gehört einem anderen Programm. Sie bleibt, wie sie ist; wähle mit --data eine andere." : why.equals("NEWER") ? "Die Datei " + name + " wurde von einem neueren Hearthcloth geschrieben, das sie öffnet. Sie bleibt, wie sie ist; wähle mit --data eine andere." : "Die Datei " + name + " bleibt, wie sie ist; wähle mit --data eine andere.");
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "Deine Arbeit lag in " + path + " und ist nicht mehr dort. Leg die Datei zurück, oder beginn dort mit --new eine leere Werkstatt." : "Deine Arbeit lag in " + path + " und ist nicht mehr dort. Leg die Datei zurück, starte mit „--restore last“, um die Sicherung von " + copy + " zu nehmen, oder beginn dort mit --new eine leere Werkstatt.");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return "Die Datei " + name + " ist von einem älteren Hearthcloth und muss auf den neuen Stand gebracht werden, doch das ging nicht. " + why + " Sie bleibt, wie sie ist.";
     }
 
     @Override

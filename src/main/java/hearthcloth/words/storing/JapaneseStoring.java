@@ -39,6 +39,11 @@ public final class JapaneseStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "控えが完全ではありませんでした。";
+    }
+
+    @Override
     public String example() {
         return "このプログラムには見本が入っていません。Hearthcloth を作り直してください。";
     }
@@ -71,6 +76,26 @@ public final class JapaneseStoring implements StoringWords {
     @Override
     public String missing(String name, String path) {
         return path + " に控え" + (name.equals("last") ? "が" : "「" + name + "」が") + "ありません。何も変わっていません。";
+    }
+
+    @Override
+    public String openedDamaged(String copy, String name) {
+        return (copy.equals("none") ? "ファイル " + name + " は壊れているので、そのままにします。まだ控えがありません。取り出してある保管ファイルは新しいものに入れられます。" : "ファイル " + name + " は壊れているので、そのままにします。最後の控えは " + copy + " のものです。「--restore last」で始めると、その場所に置かれます。壊れたファイルはそばに残ります。");
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return (why.equals("FOLDER") ? "" + name + " はフォルダーです。そのままにします。--data で別のものを選んでください。" : why.equals("UNREAD") ? "ファイル " + name + " は読めません。そのままにします。--data で別のものを選んでください。" : why.equals("FOREIGN") ? "ファイル " + name + " は別のプログラムのものです。そのままにします。--data で別のものを選んでください。" : why.equals("NEWER") ? "ファイル " + name + " はもっと新しい Hearthcloth が書いたもので、それで開けます。そのままにします。--data で別のものを選んでください。" : "ファイル " + name + " はそのままにします。--data で別のものを選んでください。");
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "作品は " + path + " にありましたが、もうありません。ファイルを戻すか、--new でそこに空の作業室を始めてください。" : "作品は " + path + " にありましたが、もうありません。ファイルを戻すか、「--restore last」で始めて " + copy + " の控えを使うか、--new でそこに空の作業室を始めてください。");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return "ファイル " + name + " は前の Hearthcloth のもので、新しくする必要がありますが、できませんでした。" + why + " そのままにします。";
     }
 
     @Override

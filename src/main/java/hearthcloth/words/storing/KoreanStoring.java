@@ -41,6 +41,11 @@ public final class KoreanStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "사본이 온전하지 않았습니다.";
+    }
+
+    @Override
     public String example() {
         return "이 프로그램에 보기가 들어 있지 않습니다. Hearthcloth를 다시 만드세요.";
     }
@@ -73,6 +78,26 @@ public final class KoreanStoring implements StoringWords {
     @Override
     public String missing(String name, String path) {
         return path + "에 안전 사본" + (name.equals("last") ? "이" : " \"" + name + "\"이") + " 없습니다. 바뀐 것은 없습니다.";
+    }
+
+    @Override
+    public String openedDamaged(String copy, String name) {
+        return Particles.fitted((copy.equals("none") ? "파일 " + name + "이(가) 손상되어 그대로 둡니다. 아직 안전 사본이 없습니다. 꺼내 둔 보관 파일은 새 파일에 들여올 수 있습니다." : "파일 " + name + "이(가) 손상되어 그대로 둡니다. 마지막 안전 사본은 " + copy + " 것입니다. \"--restore last\"로 시작하면 제자리에 놓입니다. 손상된 파일은 곁에 남습니다."));
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return Particles.fitted((why.equals("FOLDER") ? "" + name + "은(는) 폴더입니다. 그대로 둡니다. --data로 다른 것을 고르세요." : why.equals("UNREAD") ? "파일 " + name + "을(를) 읽을 수 없습니다. 그대로 둡니다. --data로 다른 것을 고르세요." : why.equals("FOREIGN") ? "파일 " + name + "은(는) 다른 프로그램의 것입니다. 그대로 둡니다. --data로 다른 것을 고르세요." : why.equals("NEWER") ? "파일 " + name + "은(는) 더 새로운 Hearthcloth가 쓴 것이어서 그것으로 열립니다. 그대로 둡니다. --data로 다른 것을 고르세요." : "파일 " + name + "은(는) 그대로 둡니다. --data로 다른 것을 고르세요."));
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "작업이 " + path + "에 있었는데 이제 없습니다. 파일을 되돌려 놓거나 --new로 그곳에 빈 작업실을 시작하세요." : "작업이 " + path + "에 있었는데 이제 없습니다. 파일을 되돌려 놓거나, \"--restore last\"로 시작해 " + copy + "의 안전 사본을 쓰거나, --new로 그곳에 빈 작업실을 시작하세요.");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return Particles.fitted("파일 " + name + "은(는) 이전 Hearthcloth의 것이어서 새로 고쳐야 하지만 그러지 못했습니다. " + why + " 그대로 둡니다.");
     }
 
     @Override

@@ -17,6 +17,8 @@ public interface StoringWords {
 
     String copy(String path, String why);
 
+    String copyWhole();
+
     String example();
 
     String gone(String what);
@@ -30,6 +32,14 @@ public interface StoringWords {
     String misfitAt(String what);
 
     String missing(String name, String path);
+
+    String openedDamaged(String copy, String name);
+
+    String openedFile(String name, String why);
+
+    String openedGone(String copy, String path);
+
+    String openedOlder(String name, String why);
 
     String person(String most, String why);
 
