@@ -1,9 +1,14 @@
 package hearthcloth.cli;
 
+import hearthcloth.cli.help.Completion;
+import hearthcloth.cli.help.ManPage;
 import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.option.LanguageOption;
 import hearthcloth.wish.OptionText;
+import hearthcloth.words.Language;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,12 +16,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code completion}: what shells and the manual want to know about the commands, made from the commands themselves. */
-@Command(
-        name = "completion",
-        hidden = true,
-        mixinStandardHelpOptions = true,
-        header = "Prints a completion for bash, zsh or fish, or the manual page.",
-        description = {"", "For example: hearthcloth completion fish > ~/.config/fish/completions/hearthcloth.fish"})
+@Command(name = "completion", hidden = true, mixinStandardHelpOptions = true)
 final class CompletionCommand implements Callable<Integer> {
 
     /** What can be printed. */
@@ -33,8 +33,11 @@ final class CompletionCommand implements Callable<Integer> {
     @Nullable
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "bash|zsh|fish|man", description = "What to print.")
+    @Parameters(index = "0", paramLabel = "bash|zsh|fish|man")
     private String kind = "";
+
+    @Mixin
+    private LanguageOption language = new LanguageOption();
 
     CompletionCommand(Shell shell) {
         this.shell = shell;
@@ -44,15 +47,16 @@ final class CompletionCommand implements Callable<Integer> {
     public Integer call() {
         OptionText text = new OptionText();
         Kind wished = text.word("completion", kind, Kind.BASH);
+        Language spoken = language.read(text);
         text.check();
         CommandLine program = java.util.Objects.requireNonNull(spec).root().commandLine();
         shell.out()
                 .print(
                         switch (wished) {
                             case BASH -> Completion.bash(program);
-                            case ZSH -> Completion.zsh(program);
-                            case FISH -> Completion.fish(program);
-                            case MAN -> ManPage.of(program);
+                            case ZSH -> Completion.zsh(program, spoken);
+                            case FISH -> Completion.fish(program, spoken);
+                            case MAN -> ManPage.of(program, spoken);
                         });
         return 0;
     }

@@ -18,7 +18,9 @@ import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
+import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.TypingSentences;
 import hearthcloth.wrap.Placing;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,18 +63,11 @@ final class GuidelineWish {
             "--fabrics",
             "--unit");
 
-    @Option(
-            names = "--guideline",
-            paramLabel = "IDEA.json",
-            description =
-                    "Fit this guideline to the stash, in place of wishes; the nearest cloth comes with what was bent.")
+    @Option(names = "--guideline", paramLabel = "IDEA.json")
     @Nullable
     private String file;
 
-    @Option(
-            names = "--favourite",
-            paramLabel = "FABRIC",
-            description = "With --guideline: the fabric you like best, for the middle where the guideline asks for it.")
+    @Option(names = "--favourite", paramLabel = "FABRIC")
     @Nullable
     private String favourite;
 
@@ -93,10 +88,11 @@ final class GuidelineWish {
         CommandSpec spec = java.util.Objects.requireNonNull(command);
         List<String> twice = SAID.stream()
                 .filter(name -> spec.commandLine().getParseResult().hasMatchedOption(name))
-                .map(name -> name + ": the guideline says this; leave " + name + " out, or write it in the guideline.")
                 .toList();
         if (!twice.isEmpty()) {
-            throw new BadInputException(twice);
+            throw new BadInputException(twice.stream()
+                    .map(name -> TypingSentences.guidelineTwice(Argument.text(name)))
+                    .toArray(Sentence[]::new));
         }
         return guideline(java.util.Objects.requireNonNull(file), shell);
     }
@@ -120,10 +116,13 @@ final class GuidelineWish {
     }
 
     private static BadInputException faulty(String name, List<Sentence> faults) {
-        List<String> sentences = new ArrayList<>();
-        sentences.add((name.equals("-") ? "Standard input" : ListWords.plain(name)) + " cannot be used as it is:");
-        faults.forEach(fault -> sentences.add("  " + fault));
-        return new BadInputException(sentences);
+        List<Sentence> sentences = new ArrayList<>();
+        sentences.add(
+                name.equals("-")
+                        ? TypingSentences.unusableInput("input")
+                        : TypingSentences.unusable(Argument.text(ListWords.plain(name))));
+        sentences.addAll(faults);
+        return new BadInputException(sentences.toArray(new Sentence[0]));
     }
 
     Ask ask(@Nullable String proposals, @Nullable String seed, Stash stash) {
@@ -133,14 +132,10 @@ final class GuidelineWish {
         text.check();
         Optional<String> named = Optional.ofNullable(favourite);
         if (named.isPresent() && stash.fabric(named.get()).isEmpty()) {
-            throw new BadInputException("--favourite: no fabric of the stash is called \""
-                    + ListWords.plain(named.get()) + "\"; there are "
-                    + ListWords.plain(String.join(
-                            ", ",
-                            stash.fabrics().stream()
-                                    .map(fabric -> fabric.name())
-                                    .toList()))
-                    + ".");
+            String there = String.join(
+                    ", ", stash.fabrics().stream().map(fabric -> fabric.name()).toList());
+            throw new BadInputException(TypingSentences.guidelineFavourite(
+                    Argument.text(ListWords.plain(there)), Argument.text(ListWords.plain(named.get()))));
         }
         return new Ask(named, count, number);
     }

@@ -3,12 +3,17 @@ package hearthcloth.cli;
 import hearthcloth.cli.io.InputText;
 import hearthcloth.cli.io.OutputFile;
 import hearthcloth.cli.io.Shell;
+import hearthcloth.cli.option.LanguageOption;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.idea.IdeaPage;
 import hearthcloth.idea.MissingPlannerException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.stash.StashFile;
 import hearthcloth.wish.BadInputException;
+import hearthcloth.wish.OptionText;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Refusal;
+import hearthcloth.words.sentence.TypingSentences;
 import hearthcloth.words.speech.Voice;
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,47 +23,31 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code idea}: a guideline as one page that anybody can open and plan with. */
-@Command(
-        name = "idea",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        header = "Writes a guideline as one page that anybody can open, with the planner inside.",
-        description = {
-            "",
-            "The page is one file. It opens on any phone or computer, without a network, and plans each reader's",
-            "own cloth from the pieces she types. Send it, or put it on a site of yours."
-        },
-        parameterListHeading = "%n",
-        optionListHeading = "%nOptions:%n",
-        footerHeading = "%nExamples:%n",
-        footer = {
-            "  hearthcloth idea examples/idea.json --out page.html",
-            "  hearthcloth idea idea.json --from my-scraps.csv --out page.html",
-            "      the example on it is planned from your scraps"
-        })
+@Command(name = "idea", mixinStandardHelpOptions = true, sortOptions = false)
 final class IdeaCommand implements Callable<Integer> {
 
     private final Shell shell;
 
-    @Parameters(index = "0", paramLabel = "IDEA.json", description = "The guideline's file; - reads standard input.")
+    @Parameters(index = "0", paramLabel = "IDEA.json")
     private String guidelineFile = "";
 
-    @Option(names = "--out", paramLabel = "PAGE.html", required = true, description = "The file to write.")
+    @Option(names = "--out", paramLabel = "PAGE.html", required = true)
     private String outName = "";
 
-    @Option(
-            names = "--from",
-            paramLabel = "STASH.csv",
-            description = "Pieces from which the page's example is planned; invented ones otherwise.")
+    @Option(names = "--from", paramLabel = "STASH.csv")
     @Nullable
     private String stashFile;
 
-    @Option(names = "--replace", description = "Write over a file that is there already.")
+    @Option(names = "--replace")
     private boolean replace;
+
+    @Mixin
+    private LanguageOption language = new LanguageOption();
 
     IdeaCommand(Shell shell) {
         this.shell = shell;
@@ -66,39 +55,42 @@ final class IdeaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        OptionText text = new OptionText();
+        Voice voice = Voice.of(language.read(text), Ruler.EIGHTHS);
+        text.check();
         OutputFile out = OutputFile.of("--out", outName, ".html", replace);
         Guideline guideline = GuidelineWish.guideline(guidelineFile, shell);
         byte[] page;
         try {
-            page = IdeaPage.of(guideline, heap(guideline).stash()).getBytes(StandardCharsets.UTF_8);
+            page = IdeaPage.of(guideline, heap(guideline, voice).stash()).getBytes(StandardCharsets.UTF_8);
         } catch (MissingPlannerException e) {
-            throw new BadInputException(String.valueOf(e.getMessage()));
+            throw new BadInputException(Refusal.of(e));
         }
         if (page.length > IdeaPage.MOST_BYTES) {
-            throw new BadInputException("The page would be " + page.length / 1000 + " kB, over "
-                    + IdeaPage.MOST_BYTES / 1000 + " kB; leave the picture out, or make it smaller.");
+            throw new BadInputException(TypingSentences.ideaLarge(
+                    Argument.number(IdeaPage.MOST_BYTES / 1000), Argument.number(page.length / 1000)));
         }
         out.write(page);
         shell.out()
-                .println("Wrote " + out.shown() + ", " + page.length / 1000
-                        + " kB: one file, which opens without a network. Send it or put it on a site of yours.");
+                .println(TypingSentences.ideaWrote(Argument.text(out.shown()), Argument.number(page.length / 1000))
+                        .in(voice));
         return 0;
     }
 
-    private StashFile.Read heap(Guideline guideline) {
+    private StashFile.Read heap(Guideline guideline, Voice voice) {
         String text = stashFile == null ? example() : InputText.read(stashFile, shell.in());
         StashFile.Reading reading =
                 StashFile.read(text, Optional.of(guideline.told().ruler().unit()));
         if (reading instanceof StashFile.Read read) {
             return read;
         }
-        throw new BadInputException(((StashFile.Faulty) reading).lines(20, Voice.english(Ruler.EIGHTHS)));
+        throw new BadInputException(((StashFile.Faulty) reading).lines(20, voice));
     }
 
     private static String example() {
         try (InputStream in = IdeaCommand.class.getResourceAsStream("/example/scraps.csv")) {
             if (in == null) {
-                throw new BadInputException("The example's pieces are missing; give some with --from STASH.csv.");
+                throw new BadInputException(TypingSentences.ideaNoPieces());
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

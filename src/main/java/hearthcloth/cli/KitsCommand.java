@@ -29,6 +29,8 @@ import hearthcloth.wish.PlanBudget;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishList;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.TypingSentences;
 import hearthcloth.words.speech.Voice;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -41,46 +43,16 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code kits}: many cloths from one stash, planned together, each in a folder, and everything to pack bags by. */
-@Command(
-        name = "kits",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        header =
-                "Plans many cloths from one stash, so that nothing is promised twice; for a class or a season's gifts.",
-        description = {
-            "",
-            "Plans a cloth for each line of a list, or for so many students, and shares the stash fairly: whoever",
-            "fares worst has as few joins as can be found, hearths differ, everybody has lights and darks. Writes a",
-            "numbered folder for each as plan does, kits.pdf (a sheet for the teacher, the shopping list, a slip for",
-            "every bag and every patch) and kits.json. What is wished here holds for all; the list may say otherwise."
-        },
-        parameterListHeading = "%n",
-        optionListHeading = "%nWishes:%n",
-        footerHeading = "%nThe list%n",
-        footer = {
-            "  Comma-separated text (CSV, UTF-8), a line a cloth. Its first line names the columns: name, and gift or",
-            "  size; if you like, any wish of plan without its dashes, such as tie, hearth, bars, rounds, fabrics, free.",
-            "",
-            "    name,size,gift,fabrics",
-            "    Anna,16 in,,",
-            "    Grandmother,,box 30 x 20 x 8 cm,\"Kelp linen, Foam cotton\"",
-            "",
-            "Examples:",
-            "  hearthcloth kits examples/two-hundred.csv --students 12 --size \"16 in\" --out class",
-            "  hearthcloth kits examples/two-hundred.csv --wishes examples/season.csv --out season",
-            "",
-            "Ends with 0 when every cloth is as it was wished, 1 when some lack something (said, and the nearest is drawn),",
-            "2 when something typed or written in a file cannot be used (and says where)."
-        })
+@Command(name = "kits", mixinStandardHelpOptions = true, sortOptions = false)
 final class KitsCommand implements Callable<Integer> {
 
     private final Shell shell;
 
-    @Option(names = "--wishes", paramLabel = "LIST.csv", description = "The list of cloths.")
+    @Option(names = "--wishes", paramLabel = "LIST.csv")
     @Nullable
     private String wishes;
 
-    @Option(names = "--students", paramLabel = "N", description = "So many cloths alike instead of a list, 1 to 99.")
+    @Option(names = "--students", paramLabel = "N")
     @Nullable
     private String students;
 
@@ -117,18 +89,21 @@ final class KitsCommand implements Callable<Integer> {
         long seed = text.whole("--seed", options.seed(), 1, 0, 999_999_999);
         text.check();
         List<WishList.Line> lines = lines(read, ruler);
-        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning.english())));
-        ProgressLine progress = new ProgressLine(shell, Voice.english(ruler));
+        Voice voice = print.print().voice();
+        read.warnings()
+                .forEach(warning -> shell.err()
+                        .println(ListWords.line(TypingSentences.note(warning).in(voice))));
+        ProgressLine progress = new ProgressLine(shell, voice);
         Together together = PlanningTogether.plan(
                 read.stash(),
                 lines.stream().map(KitsCommand::asked).toList(),
                 new PlanningTogether.Effort(time.effort(), seed, time.begin()),
                 progress::together);
-        progress.say("drawing");
+        progress.say(TypingSentences.progress(Argument.text(""), "drawing").in(voice));
         List<String> words =
                 lines.stream().map(line -> line.asked(Voice.english(ruler))).toList();
         KitsJson kits = KitsJson.of(read.stash(), together, words);
-        PrintOptions.Print printed = print.print(shell);
+        PrintOptions.Print printed = print.print();
         write(folder, together, lines, kits, printed);
         progress.clear();
         say(together, kits, printed.voice());
@@ -148,9 +123,9 @@ final class KitsCommand implements Callable<Integer> {
     }
 
     private StashFile.Read stash() {
-        StashFile.Read read = stash.read(shell);
+        StashFile.Read read = stash.read(shell, printing.voice());
         if (read.stash().pieces().isEmpty()) {
-            throw new BadInputException("The stash is empty; add at least one piece.");
+            throw new BadInputException(TypingSentences.kitsEmpty());
         }
         return read;
     }
@@ -161,14 +136,13 @@ final class KitsCommand implements Callable<Integer> {
                 .with(WishField.TIE, options.gift().tie());
         WishList list = new WishList(common, read.stash(), ruler);
         if (wishes != null && students != null) {
-            throw new BadInputException(
-                    "--students: a list says how many cloths there are; leave out --students or --wishes.");
+            throw new BadInputException(TypingSentences.kitsBoth());
         }
         if (wishes != null) {
             return list.read(InputText.read(wishes, shell.in()), ListWords.plain(wishes));
         }
         if (students == null) {
-            throw new BadInputException("Which cloths? Give --wishes LIST.csv, or --students 12 --size \"16 in\".");
+            throw new BadInputException(TypingSentences.kitsWhich());
         }
         OptionText text = new OptionText();
         int count = text.whole("--students", students, 1, 1, WishList.MOST);

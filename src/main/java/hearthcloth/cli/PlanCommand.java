@@ -38,6 +38,9 @@ import hearthcloth.wish.PlanBudget;
 import hearthcloth.wish.Usual;
 import hearthcloth.wish.WishReader;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.TypingSentences;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Placing;
 import hearthcloth.wrap.Slack;
 import java.util.List;
@@ -49,49 +52,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code plan}: from a stash file and a wish to several cloths, each in a folder ready to cut and sew by. */
-@Command(
-        name = "plan",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        header = "Plans cloths from a stash: what to cut from which piece, and how to sew it.",
-        description = {
-            "",
-            "Reads the stash, plans several different cloths that it can really make, and writes a numbered",
-            "folder for each, best first, with plan.json, front.svg, back.svg, cut.svg and guide.pdf; with --gift",
-            "also tied.svg, the gift as it will look. What you leave out is chosen for you, and said."
-        },
-        parameterListHeading = "%n",
-        optionListHeading = "%nWishes:%n",
-        footerHeading = "%nThe stash file%n",
-        footer = {
-            "  Comma-separated text (CSV, UTF-8) with a line for each piece and the columns named in its first",
-            "  line, in any order. Needed: fabric, width, length (along the selvage). If you like: count, colour",
-            "  (#8a9a5b or olive), faces (same | right), nap (any | lengthwise), washed (yes | no), unit, note.",
-            "",
-            "    fabric,width,length,count,colour,faces",
-            "    Kelp linen,6 1/2 in,20 in,3,#3f5a4a,same",
-            "    Sail stripe,44 in,1/2 yd,1,#d8d2c0,right",
-            "",
-            "Examples:",
-            "  hearthcloth plan examples/scraps.csv --out out",
-            "      whatever the stash makes best, as large as it goes",
-            "  hearthcloth plan examples/scraps.csv --gift \"box 30 x 20 x 8 cm\" --out out",
-            "      large enough to tie round that box",
-            "  hearthcloth plan examples/two-lengths.csv --hearth \"18 in\" --bars \"6 in\" --rounds 2 \\",
-            "      --seam \"1/4 + 1/2 in\" --hem \"1/4 + 1/4 in\" --out out",
-            "      hearth and bars as cut; the size follows",
-            "  hearthcloth plan examples/metric.csv --size \"70 cm\" --order pairs --fabrics \"Rope, Slate\" --out out",
-            "  hearthcloth plan examples/scraps.csv --free --size \"30 x 24 in\" --out out",
-            "      scraps laid together as they are",
-            "  hearthcloth plan examples/scraps.csv --blocks \"3 x 3\" --setting \"straight furrow\" --out out",
-            "      nine small log cabins set together",
-            "  hearthcloth plan examples/scraps.csv --guideline examples/idea.json --out out",
-            "      a teacher's guideline, fitted to your heap",
-            "  hearthcloth plan - --size \"30 x 24 in\" --out out < my-stash.csv",
-            "",
-            "Ends with 0 when cloths were planned, 1 when the stash cannot make what is wished (and says what is",
-            "short, and writes the nearest cloth that it can make), 2 when something typed or written in the stash file cannot be used (and says where)."
-        })
+@Command(name = "plan", mixinStandardHelpOptions = true, sortOptions = false)
 final class PlanCommand implements Callable<Integer> {
 
     private final Shell shell;
@@ -99,16 +60,13 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private FolderOptions out = new FolderOptions();
 
-    @Option(names = "--png", description = "Also write the pictures as PNG.")
+    @Option(names = "--png")
     private boolean png;
 
-    @Option(
-            names = "--net",
-            description =
-                    "With --gift, also write net.pdf and net.svg: the flat cloth with every fold, to fold in paper.")
+    @Option(names = "--net")
     private boolean net;
 
-    @Option(names = "--slips", description = "Also write slips.pdf: a slip of paper to pin to each patch.")
+    @Option(names = "--slips")
     private boolean slips;
 
     @Mixin
@@ -149,7 +107,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OutputFolder folder = out.folder();
-        StashFile.Read read = stash.read(shell);
+        StashFile.Read read = stash.read(shell, printing.voice());
         if (guideline.isGiven()) {
             return fitted(read, folder);
         }
@@ -158,22 +116,29 @@ final class PlanCommand implements Callable<Integer> {
         PlanBudget time = budget.read(text);
         text.check();
         Optional<GiftWish> bare = options.gift().read(ruler.unit());
-        WishWords words = picture.in(options.words(), read.stash(), shell);
+        WishWords words = picture.in(options.words(), read.stash(), shell, printing.voice());
         Placing placing = PlacingReader.read(words, bare.isPresent(), ruler.unit());
         Optional<GiftWish> gift = bare.map(wish -> wish.placed(placing));
         Optional<Patchwork> patchwork = PatchworkReader.read(words, Door.SHELL);
         WishReader reader = new WishReader(words, read.stash(), Usual.of(ruler), Door.SHELL);
         Wish wish = reader.wish(gift);
-        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning.english())));
         Wished wished = new Wished(read.stash(), wish, patchwork);
-        return planned(wished, time, files(gift, ruler), reader.slack(), folder);
+        ProposalFiles files = files(gift, ruler);
+        note(read, files.voice());
+        return planned(wished, time, files, reader.slack(), folder);
+    }
+
+    private void note(StashFile.Read read, Voice voice) {
+        read.warnings()
+                .forEach(warning -> shell.err()
+                        .println(ListWords.line(TypingSentences.note(warning).in(voice))));
     }
 
     private ProposalFiles files(Optional<GiftWish> gift, Ruler ruler) {
         OptionText text = new OptionText();
         PrintOptions.Asked asked = printing.read(text, ruler);
         text.check();
-        return new ProposalFiles(gift, asked.print(shell), new ProposalFiles.Extras(slips, png, net));
+        return new ProposalFiles(gift, asked.print(), new ProposalFiles.Extras(slips, png, net));
     }
 
     /** Fits a guideline: 0 where a cloth keeps every rule, 1 with the nearest where a rule had to be bent. */
@@ -184,7 +149,7 @@ final class PlanCommand implements Callable<Integer> {
         text.check();
         ProposalFiles files = files(GuidelineWish.gift(rules), GuidelineWish.ruler(rules));
         Ask ask = guideline.ask(options.proposals(), options.seed(), read.stash());
-        read.warnings().forEach(warning -> shell.err().println("Note: " + ListWords.line(warning.english())));
+        note(read, files.voice());
         ProgressLine progress = new ProgressLine(shell, files.voice());
         Fitted fitted = GuidelineWish.fit(rules, read.stash(), ask, time.effort(), time.begin(), progress::show);
         progress.clear();
@@ -231,7 +196,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private void write(List<Plan> plans, ProposalFiles files, OutputFolder folder, ProgressLine progress) {
-        progress.say("drawing");
+        progress.say(TypingSentences.progress(Argument.text(""), "drawing").in(files.voice()));
         files.write(plans, folder);
         progress.clear();
     }

@@ -8,7 +8,6 @@ import hearthcloth.cli.option.UnitOption;
 import hearthcloth.cli.report.JsonText;
 import hearthcloth.cli.report.SizeJson;
 import hearthcloth.cli.report.SizeReport;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
@@ -18,6 +17,9 @@ import hearthcloth.wish.GiftWish;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.OptionText;
 import hearthcloth.wish.Rulers;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.TypingSentences;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Tie;
 import java.util.concurrent.Callable;
@@ -27,25 +29,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code size}: how large a cloth ties round a gift, or what a cloth ties round. */
-@Command(
-        name = "size",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        header = "Says how large a cloth a gift needs, or what a cloth ties round.",
-        optionListHeading = "%nOptions:%n",
-        footerHeading = "%nExamples:%n",
-        footer = {
-            "  hearthcloth size --gift \"box 30 x 20 x 8 cm\"",
-            "  hearthcloth size --gift \"bottle 3 x 12 in\"",
-            "  hearthcloth size --gift \"box 12 x 8 x 3 in\" --tie \"errand wrap\" --unit cm",
-            "  hearthcloth size --gift \"two bottles 8 x 30 cm\" --steps",
-            "  hearthcloth size --cloth \"38 1/2 in\"",
-            "  hearthcloth size --cloth \"90 x 100 cm\"",
-            "",
-            "A gift's measures are its outside ones, in any order you like for the base: box length x width x",
-            "height, bottle diameter x height, ball diameter, books height x width x thickness (of one of two),",
-            "roll diameter x length. Sizes are those of the finished, hemmed cloth."
-        })
+@Command(name = "size", mixinStandardHelpOptions = true, sortOptions = false)
 final class SizeCommand implements Callable<Integer> {
 
     private static final double LEAST_CM = 5;
@@ -56,14 +40,14 @@ final class SizeCommand implements Callable<Integer> {
     @Mixin
     private GiftOptions gift = new GiftOptions();
 
-    @Option(names = "--cloth", paramLabel = "SIZE", description = "A finished cloth: \"38 1/2 in\" or \"90 x 100 cm\".")
+    @Option(names = "--cloth", paramLabel = "SIZE")
     @Nullable
     private String cloth;
 
     @Mixin
     private UnitOption unit = new UnitOption();
 
-    @Option(names = "--steps", description = "Also say how the tie is done, step by step; best with --tie.")
+    @Option(names = "--steps")
     private boolean steps;
 
     @Mixin
@@ -80,9 +64,7 @@ final class SizeCommand implements Callable<Integer> {
     public Integer call() {
         String typed = gift.gift();
         if ((typed == null) == (cloth == null)) {
-            throw new BadInputException(
-                    "Say either what is to be wrapped, --gift \"box 30 x 20 x 8 cm\", or which cloth there"
-                            + " is, --cloth \"38 1/2 in\".");
+            throw new BadInputException(TypingSentences.sizeWhich());
         }
         Ruler ruler = unit.ruler()
                 .orElseGet(() -> ListWords.unitIn(typed == null ? String.valueOf(cloth) : typed)
@@ -138,8 +120,7 @@ final class SizeCommand implements Callable<Integer> {
                 read.width().in(Unit.CENTIMETRE), read.height().in(Unit.CENTIMETRE)
             }) {
                 if (cm < LEAST_CM || cm > MOST_CM) {
-                    throw new MeasureException("\"" + given
-                            + "\" is out of reach; a cloth is from 5 cm to 5 m, so check the number and its unit");
+                    throw new RefusedException(TypingSentences.sizeReach(Argument.text(given)));
                 }
             }
             return read;

@@ -2,6 +2,8 @@ package hearthcloth.cli;
 
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.TypingSentences;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -18,7 +20,7 @@ import picocli.CommandLine.Model.OptionSpec;
 /**
  * How the workroom opens where nothing was typed: {@code --port} from HEARTHCLOTH_PORT, {@code --no-browser} from
  * HEARTHCLOTH_NO_BROWSER and so on, out of the environment or else out of the file that HEARTHCLOTH_SETTINGS names, which
- * holds lines such as {@code HEARTHCLOTH_PORT=4732}. The commands take nothing from there.
+ * holds lines such as {@code HEARTHCLOTH_PORT=4732}. The commands take nothing from there, and the language is the shell's.
  */
 record Surroundings(Map<String, String> environment, Properties file) implements IDefaultValueProvider {
 
@@ -37,9 +39,10 @@ record Surroundings(Map<String, String> environment, Properties file) implements
             try (Reader lines = Files.newBufferedReader(Path.of(name), StandardCharsets.UTF_8)) {
                 file.load(lines);
             } catch (IOException | IllegalArgumentException e) {
-                throw new BadInputException("The settings file " + ListWords.plain(name) + ", named by " + SETTINGS
-                        + ", cannot be read; write lines such as HEARTHCLOTH_PORT=4732, or leave " + SETTINGS
-                        + " out.");
+                throw new BadInputException(TypingSentences.settings(
+                        Argument.text(ListWords.plain(name)),
+                        Argument.text(BEGINNING + "PORT=4732"),
+                        Argument.text(SETTINGS)));
             }
         }
         return new Surroundings(environment, file);
@@ -47,7 +50,9 @@ record Surroundings(Map<String, String> environment, Properties file) implements
 
     @Override
     public @Nullable String defaultValue(ArgSpec argument) {
-        if (!(argument instanceof OptionSpec option) || option.command().parent() != null) {
+        if (!(argument instanceof OptionSpec option)
+                || option.command().parent() != null
+                || option.longestName().equals("--language")) {
             return null;
         }
         String name = BEGINNING

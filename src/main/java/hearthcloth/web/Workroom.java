@@ -225,8 +225,7 @@ public final class Workroom implements AutoCloseable {
 
     private static void add(PageRoutes pages, Opened opened) {
         HomePage.add(pages);
-        GiftPage.add(pages);
-        GalleryPage.add(pages);
+        GiftPage.add(pages, GalleryPage.add(pages));
         ClothPage.add(pages);
         NearestPage.add(pages);
         TiedPage.add(pages);

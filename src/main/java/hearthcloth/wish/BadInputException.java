@@ -1,6 +1,7 @@
 package hearthcloth.wish;
 
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.Language;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import java.util.List;
@@ -51,9 +52,9 @@ public final class BadInputException extends RuntimeException {
         return sentences;
     }
 
-    /** The same in English. */
-    public List<String> sentences() {
-        return in(Voice.english(ruler));
+    /** The same to a reader of a language, lengths on the ruler they were wished by. */
+    public List<String> in(Language language) {
+        return in(Voice.of(language, ruler));
     }
 
     /** The same to a reader. */

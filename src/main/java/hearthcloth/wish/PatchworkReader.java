@@ -5,6 +5,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Ruler;
+import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Patchwork;
 import hearthcloth.plan.model.Patchwork.Blocks;
 import hearthcloth.plan.model.Patchwork.Direction;
@@ -22,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** From the words to a cloth of scraps or blocks, where one is wished. */
 public final class PatchworkReader {
@@ -46,19 +48,26 @@ public final class PatchworkReader {
 
     private final WishWords words;
     private final OptionText text;
+    private final @Nullable Unit unit;
 
-    private PatchworkReader(WishWords words, Door door) {
+    private PatchworkReader(WishWords words, OptionText text, @Nullable Unit unit) {
         this.words = words;
-        this.text = new OptionText(door, Ruler.EIGHTHS);
+        this.text = text;
+        this.unit = unit;
     }
 
     /**
-     * The patchwork that is wished; empty where a hearth and its rounds are.
+     * The patchwork that is wished; empty where a hearth and its rounds are. A length has to name its unit.
      *
      * @throws BadInputException with a sentence for each option that cannot be used
      */
     public static Optional<Patchwork> read(WishWords words, Door door) {
-        return new PatchworkReader(words, door).patchwork();
+        return new PatchworkReader(words, new OptionText(door, Ruler.EIGHTHS), null).patchwork();
+    }
+
+    /** The same; a length that names no unit is in this ruler's. */
+    public static Optional<Patchwork> read(WishWords words, Door door, Ruler ruler) {
+        return new PatchworkReader(words, new OptionText(door, ruler), ruler.unit()).patchwork();
     }
 
     private Optional<Patchwork> patchwork() {
@@ -107,7 +116,7 @@ public final class PatchworkReader {
         return new ScrapWishes(with, middle.stream().findFirst(), most, sizes, bands);
     }
 
-    private static List<String> pieces(@org.jspecify.annotations.Nullable String written) {
+    private static List<String> pieces(@Nullable String written) {
         return written == null
                 ? List.of()
                 : Arrays.stream(written.split("[,;\\s]+", -1))
@@ -116,15 +125,15 @@ public final class PatchworkReader {
                         .toList();
     }
 
-    private static Length trim(String written) {
-        Length length = Measures.length(written, null);
+    private Length trim(String written) {
+        Length length = Measures.length(written, unit);
         if (length.isNegative() || length.isMoreThan(MOST_TRIM)) {
             throw new MeasureException("\"" + ListWords.plain(written) + "\" will not do; write 0 to 20 in");
         }
         return length;
     }
 
-    private void alone(String option, @org.jspecify.annotations.Nullable String written, String belongs) {
+    private void alone(String option, @Nullable String written, String belongs) {
         if (written != null) {
             text.fault(
                     option,

@@ -12,6 +12,7 @@ import hearthcloth.guideline.SizeRule;
 import hearthcloth.measure.Ruler;
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.GiftWish;
+import hearthcloth.words.Language;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -92,8 +93,8 @@ class CommandsTest {
         Path file = Files.writeString(folder.resolve("a.csv"), "fabric,width,length\n" + "Kelp,x in,2 in\n".repeat(25));
         assertThatThrownBy(() -> call(new PlanCommand(shell), file.toString(), "--out", at("out")))
                 .isInstanceOfSatisfying(BadInputException.class, refused -> {
-                    assertThat(refused.sentences().get(0)).isEqualTo(file + " cannot be used as it is:");
-                    assertThat(refused.sentences())
+                    assertThat(refused.in(Language.ENGLISH).get(0)).isEqualTo(file + " cannot be used as it is:");
+                    assertThat(refused.in(Language.ENGLISH))
                             .filteredOn(line -> line.contains("\"x in\""))
                             .hasSize(20);
                 });

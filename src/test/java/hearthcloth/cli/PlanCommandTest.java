@@ -241,7 +241,7 @@ class PlanCommandTest {
     @Test
     void help_teaches_with_examples() {
         assertThat(Typed.words("plan", "--help").out())
-                .contains("--hearth", "fabric,width,length", "finished", "Ends with 0")
+                .contains("--hearth", "fabric,width,length", "finished", "It ends with:")
                 .doesNotContain("@|");
         assertThat(Typed.words("help", "plan").out()).contains("--bars");
         assertThat(Typed.words("--help").out()).contains("plan", "size");

@@ -2,7 +2,10 @@ package hearthcloth.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cli.help.Completion;
+import hearthcloth.cli.help.ManPage;
 import hearthcloth.cli.io.Shell;
+import hearthcloth.words.Language;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -33,7 +36,7 @@ class ProgramTest {
         CommandLine program = new Hearthcloth(shell, (asked, streams) -> 0).line();
         program.execute("completion", "man");
         String page = said();
-        assertThat(page).isEqualTo(ManPage.of(program)).startsWith(".TH HEARTHCLOTH 1\n.SH NAME\nhearthcloth \\- ");
+        assertThat(page).isEqualTo(ManPage.of(program, Language.ENGLISH)).startsWith(".TH HEARTHCLOTH 1\n.SH NAME\nhearthcloth \\- ");
         boolean literal = false;
         for (String line : page.lines().toList()) {
             if (line.startsWith(".")) {
@@ -55,8 +58,8 @@ class ProgramTest {
         program.addSubcommand("made", command);
         for (List<String> kind : List.of(
                 List.of("bash", Completion.bash(program)),
-                List.of("zsh", Completion.zsh(program)),
-                List.of("FISH", Completion.fish(program)))) {
+                List.of("zsh", Completion.zsh(program, Language.ENGLISH)),
+                List.of("FISH", Completion.fish(program, Language.ENGLISH)))) {
             program.execute("made", kind.get(0));
             assertThat(said()).isEqualTo(kind.get(1));
         }

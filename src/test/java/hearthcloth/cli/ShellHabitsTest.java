@@ -3,6 +3,7 @@ package hearthcloth.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.cli.help.Completion;
 import hearthcloth.cli.io.Shell;
 import hearthcloth.wish.BadInputException;
 import java.io.IOException;
@@ -48,7 +49,7 @@ class ShellHabitsTest {
 
     @Test
     void the_exit_codes_are_told() {
-        assertThat(Typed.words("--help").out()).contains("It ends with:", "0   done", "1   the stash cannot", "2   ");
+        assertThat(Typed.words("--help").out()).contains("It ends with:", "0   done", "1   your stash cannot", "2   ");
         assertThat(Typed.words("completion", "man").out()).contains(".SH EXIT STATUS");
         Typed.words("completion", "kelp").refused("kelp", "bash");
     }

@@ -57,7 +57,7 @@ class SizeCommandTest {
     void help_teaches_with_examples() {
         assertThat(said("size", "--help")).contains("--cloth \"38 1/2 in\"", "--gift \"box 30 x 20 x 8 cm\"");
         assertThat(said("plan", "--help"))
-                .contains("--hearth", "fabric,width,length", "finished", "Ends with 0")
+                .contains("--hearth", "fabric,width,length", "finished", "It ends with:")
                 .doesNotContain("@|");
         assertThat(said("help", "plan")).contains("--bars");
         assertThat(said("--help")).contains("plan", "size");

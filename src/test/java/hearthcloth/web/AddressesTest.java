@@ -64,7 +64,7 @@ class AddressesTest {
     private static Map<String, Consumer<PageRoutes>> pages() {
         Map<String, Consumer<PageRoutes>> pages = new LinkedHashMap<>();
         pages.put("home", HomePage::add);
-        pages.put("gift", GiftPage::add);
+        pages.put("gift", routes -> GiftPage.add(routes, (room, purpose) -> {}));
         pages.put("gallery", GalleryPage::add);
         pages.put("cloth", ClothPage::add);
         pages.put("tied", TiedPage::add);

@@ -8,6 +8,7 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
 import hearthcloth.web.gift.WishForm;
+import hearthcloth.words.Language;
 import hearthcloth.work.Purpose;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +50,7 @@ class BothDoorsTest {
                 BadInputException.class, () -> new WishReader(words, STASH, usual, Door.SHELL).wish(wished));
         WishForm form = WishForm.read(name -> Map.of(field, text).getOrDefault(name, ""), List.of());
         MeasureException page = catchThrowableOfType(MeasureException.class, () -> form.wish(gift, usual, STASH, 4));
-        assertThat("--" + page.getMessage()).isEqualTo(String.join(" ", shell.sentences()));
+        assertThat("--" + page.getMessage()).isEqualTo(String.join(" ", shell.in(Language.ENGLISH)));
     }
 
     @ParameterizedTest

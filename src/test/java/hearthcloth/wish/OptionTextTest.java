@@ -16,6 +16,7 @@ import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.Stash;
+import hearthcloth.words.Language;
 import hearthcloth.wrap.Placing;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +34,7 @@ class OptionTextTest {
             text.check();
             return List.of();
         } catch (BadInputException e) {
-            return e.sentences();
+            return e.in(Language.ENGLISH);
         }
     }
 
@@ -234,7 +235,7 @@ class OptionTextTest {
         assertThatThrownBy(() -> placed(false))
                 .isInstanceOfSatisfying(
                         BadInputException.class,
-                        e -> assertThat(e.sentences())
+                        e -> assertThat(e.in(Language.ENGLISH))
                                 .hasSize(4)
                                 .allMatch(fault -> fault.contains("this is about a tied gift")));
         assertThat(PlacingReader.read(WishWords.NOTHING, false, null)).isEqualTo(Placing.CENTRED);

@@ -7,6 +7,7 @@ import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.propose.Stashes;
+import hearthcloth.words.Language;
 import hearthcloth.words.speech.Voice;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,7 @@ class WishListTest {
         BadInputException[] caught = new BadInputException[1];
         assertThatThrownBy(() -> list(WishWords.NOTHING).read(text, "list.csv"))
                 .isInstanceOfSatisfying(BadInputException.class, e -> caught[0] = e);
-        return caught[0].sentences();
+        return caught[0].in(Language.ENGLISH);
     }
 
     @Test

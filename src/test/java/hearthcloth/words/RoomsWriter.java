@@ -19,7 +19,7 @@ final class RoomsWriter {
 
     /** The rooms whose messages are kept as values: {@code hearthcloth.words.sentence.PlanningSentences} and its like. */
     static final List<String> VALUES =
-            List.of("mending", "photographing", "planning", "reading", "refusing", "ruling", "storing");
+            List.of("mending", "photographing", "planning", "reading", "refusing", "ruling", "storing", "typing");
 
     /** The other rooms that a voice says; all that are left belong to pages. */
     private static final List<String> VOICED = List.of("measuring", "printing", "reporting", "sewing", "tying");

@@ -7,11 +7,7 @@ import picocli.CommandLine.Option;
 /** The folder that a command writes. */
 public final class FolderOptions {
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "The folder to write, new or planned before.")
+    @Option(names = "--out", paramLabel = "FOLDER", required = true)
     private String outName = "";
 
     /** The folder, which may be there already where it was planned before. */

@@ -10,19 +10,11 @@ import picocli.CommandLine.Option;
 /** What is wrapped and how. */
 public final class GiftOptions {
 
-    @Option(
-            names = "--gift",
-            paramLabel = "GIFT",
-            description = "What is to be wrapped: \"box 30 x 20 x 8 cm\", \"bottle 8 x 30 cm\", \"two bottles 8 x 30"
-                    + " cm\", \"ball 22 cm\", \"books 21 x 15 x 2 cm\", \"roll 6 x 40 cm\".")
+    @Option(names = "--gift", paramLabel = "GIFT")
     @Nullable
     private String gift;
 
-    @Option(
-            names = "--tie",
-            paramLabel = "TIE",
-            description =
-                    "How it is tied, such as \"errand wrap\"; otherwise plans take the usual tie, and size says all.")
+    @Option(names = "--tie", paramLabel = "TIE")
     @Nullable
     private String tie;
 

@@ -5,7 +5,7 @@ import picocli.CommandLine.Option;
 /** Whether a program listens. */
 public final class JsonOption {
 
-    @Option(names = "--json", description = "Say it as JSON, for programs; lengths in nanometres.")
+    @Option(names = "--json")
     private boolean json;
 
     public boolean isWished() {

@@ -1,6 +1,5 @@
 package hearthcloth.cli.option;
 
-import hearthcloth.cli.io.Shell;
 import hearthcloth.draw.cloth.Paper;
 import hearthcloth.draw.guide.GuideLength;
 import hearthcloth.measure.Ruler;
@@ -16,17 +15,10 @@ import picocli.CommandLine.Option;
 /** On what paper, in which language and how long a command's guides are printed. */
 public final class PrintOptions {
 
-    @Option(
-            names = "--guide",
-            paramLabel = "full|class",
-            description = "How much each guide.pdf tells: full for you alone, class for four to six pages to teach by;"
-                    + " ${DEFAULT-VALUE}.")
+    @Option(names = "--guide", paramLabel = "full|class")
     private String guide;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            description = "Paper to print on; letter with inches, else a4.")
+    @Option(names = "--paper", paramLabel = "a4|letter")
     @Nullable
     private String paper;
 
@@ -54,15 +46,15 @@ public final class PrintOptions {
     /** What was asked for, before anything is said of it. */
     public record Asked(Paper paper, Language language, GuideLength length, Ruler ruler) {
 
-        /** The print; where guides are not written in the language wished for, they stay English, and that is said. */
-        public Print print(Shell shell) {
-            Language printed = Spoken.inGuides(language);
-            if (printed != language) {
-                shell.err()
-                        .println("Note: Guides are not written in " + language.ownName() + " yet; they stay English.");
-            }
-            return new Print(paper, Voice.of(printed, ruler), length);
+        /** The print. */
+        public Print print() {
+            return new Print(paper, Voice.of(Spoken.inGuides(language), ruler), length);
         }
+    }
+
+    /** How what is refused before that is told. */
+    public Voice voice() {
+        return Voice.of(language.spoken(), Ruler.EIGHTHS);
     }
 
     /** What was said of the print; what cannot be used of it is kept in {@code text}. */

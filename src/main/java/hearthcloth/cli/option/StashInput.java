@@ -7,6 +7,9 @@ import hearthcloth.stash.StashFile;
 import hearthcloth.wish.BadInputException;
 import hearthcloth.wish.ListWords;
 import hearthcloth.wish.Rulers;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.TypingSentences;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +21,7 @@ public final class StashInput {
 
     private static final int PROBLEMS_SHOWN = 20;
 
-    @Parameters(index = "0", paramLabel = "STASH.csv", description = "The stash file; - reads standard input.")
+    @Parameters(index = "0", paramLabel = "STASH.csv")
     private String file = "";
 
     @Mixin
@@ -27,18 +30,22 @@ public final class StashInput {
     /**
      * Reads the stash.
      *
+     * @param voice in which faults are told
      * @throws BadInputException with a sentence for each of the first faults
      */
-    public StashFile.Read read(Shell shell) {
+    public StashFile.Read read(Shell shell, Voice voice) {
         StashFile.Reading reading =
                 StashFile.read(InputText.read(file, shell.in()), unit.ruler().map(Ruler::unit));
         if (reading instanceof StashFile.Read read) {
             return read;
         }
         List<String> sentences = new ArrayList<>();
-        sentences.add((file.equals("-") ? "The stash" : ListWords.plain(file)) + " cannot be used as it is:");
+        Sentence head = file.equals("-")
+                ? TypingSentences.unusableInput("stash")
+                : TypingSentences.unusable(Argument.text(ListWords.plain(file)));
+        sentences.add(head.in(voice));
         ((StashFile.Faulty) reading)
-                .lines(PROBLEMS_SHOWN, Voice.english(Ruler.EIGHTHS))
+                .lines(PROBLEMS_SHOWN, voice)
                 .forEach(line -> sentences.add("  " + line));
         throw new BadInputException(sentences);
     }

@@ -7,10 +7,7 @@ import picocli.CommandLine.Option;
 /** How long a search may last. */
 public final class TimeOption {
 
-    @Option(
-            names = "--budget",
-            paramLabel = "TIME",
-            description = "How long to look for something better: 500ms, 2s, 1min; ${DEFAULT-VALUE}.")
+    @Option(names = "--budget", paramLabel = "TIME")
     private String budget;
 
     /** @param usual where nothing is said */

@@ -9,10 +9,7 @@ import picocli.CommandLine.Option;
 /** Which ruler she has in hand. */
 public final class UnitOption {
 
-    @Option(
-            names = "--unit",
-            paramLabel = "in|cm",
-            description = "Ruler in hand, and unit of bare numbers; otherwise as what is read is written.")
+    @Option(names = "--unit", paramLabel = "in|cm")
     @Nullable
     private String unit;
 

@@ -12,227 +12,134 @@ public final class WishOptions {
     @Mixin
     private GiftOptions gift = new GiftOptions();
 
-    @Option(
-            names = "--slack",
-            paramLabel = "LENGTH",
-            description = "How much larger than the least a cloth for a gift is planned, for what sewing may take;"
-                    + " \"1/2 in\" or \"12 mm\". none plans the least.")
+    @Option(names = "--slack", paramLabel = "LENGTH")
     @Nullable
     private String slack;
 
-    @Option(
-            names = "--outside",
-            paramLabel = "FACE",
-            description = "The face that shows on the tied gift: front or back; front.")
+    @Option(names = "--outside", paramLabel = "FACE")
     @Nullable
     private String outside;
 
-    @Option(
-            names = "--turned",
-            paramLabel = "N",
-            description = "Quarter turns of the cloth under the gift, to the left: 0 to 3; 0.")
+    @Option(names = "--turned", paramLabel = "N")
     @Nullable
     private String turned;
 
-    @Option(
-            names = "--off-middle",
-            paramLabel = "WAY",
-            description = "The gift set off the cloth's middle: \"1 in right\", \"2 cm left, 3 cm away\" (or near).")
+    @Option(names = "--off-middle", paramLabel = "WAY")
     @Nullable
     private String offMiddle;
 
-    @Option(
-            names = "--show",
-            paramLabel = "FABRIC",
-            description = "Put this fabric where it shows once the gift is tied.")
+    @Option(names = "--show", paramLabel = "FABRIC")
     @Nullable
     private String show;
 
-    @Option(
-            names = "--size",
-            paramLabel = "SIZE",
-            description = "The finished cloth instead of a gift: \"38 1/2 in\" (a square) or \"38 x 30 in\".")
+    @Option(names = "--size", paramLabel = "SIZE")
     @Nullable
     private String size;
 
-    @Option(
-            names = "--hearth",
-            paramLabel = "SIZE",
-            description =
-                    "The piece in the middle, as cut: \"14 in\", \"12 x 9 in\"; \"12 in finished\" for what shows;"
-                            + " stash (let the stash decide).")
+    @Option(names = "--hearth", paramLabel = "SIZE")
     @Nullable
     private String hearth;
 
-    @Option(
-            names = "--bars",
-            paramLabel = "WIDTHS",
-            description = "Widths of the bars, as cut: \"5 in\" for all, \"5 in, 4 in\" round by round (the last one"
-                    + " goes on); with \"finished\" for what shows; stash.")
+    @Option(names = "--bars", paramLabel = "WIDTHS")
     @Nullable
     private String bars;
 
-    @Option(names = "--rounds", paramLabel = "N", description = "Rounds of bars, 1 to 40, or stash.")
+    @Option(names = "--rounds", paramLabel = "N")
     @Nullable
     private String rounds;
 
-    @Option(
-            names = "--order",
-            paramLabel = "ORDER",
-            description = "round (each bar on the next side), pairs (opposite sides), two-sides (the hearth stays in a"
-                    + " corner).")
+    @Option(names = "--order", paramLabel = "ORDER")
     @Nullable
     private String order;
 
-    @Option(
-            names = "--free",
-            description =
-                    "Scraps laid together as they are, without hearth and bars; with --blocks or --rounds, scraps round"
-                            + " the log cabins.")
+    @Option(names = "--free")
     private boolean free;
 
-    @Option(
-            names = "--blocks",
-            paramLabel = "N x M",
-            description =
-                    "So many small log cabins in a row, and so many rows: \"3 x 3\"; --rounds and --order are those of"
-                            + " each block.")
+    @Option(names = "--blocks", paramLabel = "N x M")
     @Nullable
     private String blocks;
 
-    @Option(
-            names = "--setting",
-            paramLabel = "SETTING",
-            description =
-                    "How the light and dark halves of the blocks lie: \"straight furrow\", \"barn raising\", \"sunshine"
-                            + " and shadow\", \"turned at will\" or \"all alike\".")
+    @Option(names = "--setting", paramLabel = "SETTING")
     @Nullable
     private String setting;
 
-    @Option(
-            names = "--scraps",
-            paramLabel = "RULE",
-            description = "With --free: as-they-are (no scrap is cut in two), cut (where it helps), either; either.")
+    @Option(names = "--scraps", paramLabel = "RULE")
     @Nullable
     private String scraps;
 
-    @Option(
-            names = "--with",
-            paramLabel = "PIECES",
-            description = "With --free: numbers of pieces that have to be in the cloth, parted by commas: \"3, 12-2\".")
+    @Option(names = "--with", paramLabel = "PIECES")
     @Nullable
     private String with;
 
-    @Option(
-            names = "--middle",
-            paramLabel = "PIECE",
-            description = "With --free: the number of a piece that lies in the middle as it is, the others round it.")
+    @Option(names = "--middle", paramLabel = "PIECE")
     @Nullable
     private String middle;
 
-    @Option(
-            names = "--most-trim",
-            paramLabel = "LENGTH",
-            description =
-                    "With --free: no more than this is trimmed off the width or the length of a piece; \"1/2 in\".")
+    @Option(names = "--most-trim", paramLabel = "LENGTH")
     @Nullable
     private String mostTrim;
 
-    @Option(
-            names = "--sizes",
-            paramLabel = "SIZES",
-            description = "With --free: mixed (large and small patches), even (as alike as can be), any; any.")
+    @Option(names = "--sizes", paramLabel = "SIZES")
     @Nullable
     private String sizes;
 
-    @Option(
-            names = "--bands",
-            paramLabel = "WAY",
-            description = "With --free: bands that lie across the cloth or run down it: across, down, any; any.")
+    @Option(names = "--bands", paramLabel = "WAY")
     @Nullable
     private String bands;
 
-    @Option(
-            names = "--seam",
-            paramLabel = "SEAM",
-            description = "Narrow + wide allowance of a felled seam, \"1/4 + 1/2 in\", or the name of a seam: ssamsol,"
-                    + " french, lapped …")
+    @Option(names = "--seam", paramLabel = "SEAM")
     @Nullable
     private String seam;
 
-    @Option(names = "--hem", paramLabel = "HEM", description = "First + second fold, \"1/4 + 1/4 in\".")
+    @Option(names = "--hem", paramLabel = "HEM")
     @Nullable
     private String hem;
 
-    @Option(names = "--corner", paramLabel = "CORNER", description = "Hem corners: square or mitred.")
+    @Option(names = "--corner", paramLabel = "CORNER")
     @Nullable
     private String corner;
 
-    @Option(names = "--fell", paramLabel = "FACE", description = "The face on which fells and hem lie: front or back.")
+    @Option(names = "--fell", paramLabel = "FACE")
     @Nullable
     private String fell;
 
-    @Option(
-            names = "--leeway",
-            paramLabel = "LENGTH",
-            description = "Cut onto the length of each bar and trimmed off after sewing; \"1/2 in\" or \"12 mm\".")
+    @Option(names = "--leeway", paramLabel = "LENGTH")
     @Nullable
     private String leeway;
 
-    @Option(
-            names = "--trim",
-            paramLabel = "LENGTH",
-            description = "Cut onto the width of each bar and trimmed off after sewing; none.")
+    @Option(names = "--trim", paramLabel = "LENGTH")
     @Nullable
     private String trim;
 
-    @Option(
-            names = "--least-piece",
-            paramLabel = "LENGTH",
-            description = "No part of a pieced bar shows less than this; \"2 in\" or \"5 cm\".")
+    @Option(names = "--least-piece", paramLabel = "LENGTH")
     @Nullable
     private String leastPiece;
 
-    @Option(
-            names = "--clearance",
-            paramLabel = "LENGTH",
-            description = "A join keeps this far from every seam it would cross; \"1 in\" or \"25 mm\".")
+    @Option(names = "--clearance", paramLabel = "LENGTH")
     @Nullable
     private String clearance;
 
-    @Option(names = "--most-joins", paramLabel = "N", description = "Joins in one bar, 0 to 40; 4.")
+    @Option(names = "--most-joins", paramLabel = "N")
     @Nullable
     private String mostJoins;
 
-    @Option(
-            names = "--scheme",
-            paramLabel = "COLOURS",
-            description =
-                    "How the colours lie: two halves, spiral, turn and turn about, ring by ring, light to dark,"
-                            + " frames, one field, scattered evenly, one bright scrap; stash. Two at once: two halves + one bright scrap.")
+    @Option(names = "--scheme", paramLabel = "COLOURS")
     @Nullable
     private String scheme;
 
-    @Option(
-            names = "--contrast",
-            paramLabel = "HOW",
-            description = "most (as contrasty as can be), reads (the log cabin reads), easy, quiet, melts (into one"
-                    + " field); reads.")
+    @Option(names = "--contrast", paramLabel = "HOW")
     @Nullable
     private String contrast;
 
-    @Option(
-            names = "--fabrics",
-            paramLabel = "NAMES",
-            description = "Use only these fabrics, parted by commas, the first for the hearth.")
+    @Option(names = "--fabrics", paramLabel = "NAMES")
     @Nullable
     private String fabrics;
 
-    @Option(names = "--proposals", paramLabel = "N", description = "How many different cloths to offer, 1 to 12; 4.")
+    @Option(names = "--proposals", paramLabel = "N")
     @Nullable
     private String proposals;
 
-    @Option(names = "--seed", paramLabel = "N", description = "Another number, other chances: a whole number; 1.")
+    @Option(names = "--seed", paramLabel = "N")
     @Nullable
     private String seed;
 

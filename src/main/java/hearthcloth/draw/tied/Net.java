@@ -27,7 +27,7 @@ final class Net {
         double scale = (box.u1() - box.u0()) / (width - 1);
         Sketch sketch = new Sketch();
         for (Pattern.Field field : Pattern.of(cloth, fold.laying()).fields(inside)) {
-            Colour ground = look.fabric(field.fabric());
+            Colour ground = look.look(field.patch()).ground();
             sketch.add(new Mark.Area(placed(field.at(), scale), field.fell() ? ground.shade() : ground));
         }
         for (Facet facet : fold.facets()) {

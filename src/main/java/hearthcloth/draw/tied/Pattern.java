@@ -1,6 +1,7 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.Patch;
 import hearthcloth.cloth.Rect;
 import hearthcloth.cloth.face.Shown;
 import hearthcloth.cloth.making.Face;
@@ -18,7 +19,17 @@ import java.util.Map;
 final class Pattern {
 
     /** A part of one face; later ones lie over earlier ones. */
-    record Field(String patch, String fabric, boolean fell, ConvexPolygon at, Box box) {}
+    record Field(Patch patch, boolean fell, ConvexPolygon at, Box box) {
+
+        /** The name of its patch. */
+        String name() {
+            return patch.place().id();
+        }
+
+        String fabric() {
+            return patch.fabric();
+        }
+    }
 
     /** A straight row of stitches. */
     record Row(Point from, Point to) {}
@@ -68,8 +79,7 @@ final class Pattern {
             List<Field> fields = new ArrayList<>();
             for (Shown.Field field : shown.fields()) {
                 ConvexPolygon at = laying.patch(onFront(field.at(), face, width));
-                fields.add(new Field(
-                        field.patch().place().id(), field.patch().fabric(), field.fell(), at, Box.of(at.corners())));
+                fields.add(new Field(field.patch(), field.fell(), at, Box.of(at.corners())));
             }
             List<Row> rows = new ArrayList<>();
             for (Shown.Row row : shown.rows()) {

@@ -1,5 +1,7 @@
 package hearthcloth.draw.tied;
 
+import hearthcloth.cloth.Patch;
+import hearthcloth.cloth.Showing;
 import hearthcloth.colour.Colour;
 import hearthcloth.draw.fabric.FabricLook;
 import java.util.Map;
@@ -22,7 +24,9 @@ public record TiedLook(Map<String, FabricLook> fabrics, Colour thread) {
         return fabrics.getOrDefault(name, UNKNOWN);
     }
 
-    Colour fabric(String name) {
-        return look(name).ground();
+    /** How a patch is drawn with the side that it shows. */
+    FabricLook look(Patch patch) {
+        FabricLook look = look(patch.fabric());
+        return patch.showing() == Showing.WRONG ? look.turnedOver() : look;
     }
 }

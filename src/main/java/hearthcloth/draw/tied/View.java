@@ -97,8 +97,8 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
                 cloth(pane, cloth, light);
             } else if (pane.skin() instanceof Pane.Skin.Bunch bunch) {
                 Pattern.Field field = pattern.at(table, bunch.middle());
-                Colour colour = lit(look.fabric(field.fabric()), bunch.light());
-                things.add(Thing.Area.plain(seen(pane.corners()), colour, field.patch()));
+                Colour colour = lit(look.look(field.patch()).ground(), bunch.light());
+                things.add(Thing.Area.plain(seen(pane.corners()), colour, field.name()));
             } else if (pane.skin() instanceof Pane.Skin.Plain plain) {
                 things.add(Thing.Area.plain(seen(pane.corners()), lit(plain.colour(), light), ""));
             }
@@ -140,13 +140,13 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         }
 
         private Thing.Area area(Pattern.Field field, List<Point> outline, Affine laid, double light) {
-            FabricLook fabric = look.look(field.fabric());
+            FabricLook fabric = look.look(field.patch());
             Colour ground = field.fell() ? fabric.ground().shade() : fabric.ground();
             double full = Math.min(1, light);
             // A fell is narrow, and its shade tells more than its print would.
             Optional<Thing.Fabric> drawn =
                     field.fell() ? Optional.empty() : Optional.of(new Thing.Fabric(fabric, laid, 1 - full));
-            return new Thing.Area(outline, lit(ground, light), field.patch(), field.fell(), drawn);
+            return new Thing.Area(outline, lit(ground, light), field.name(), field.fell(), drawn);
         }
 
         /** Where the millimetres of a face lie in the view, where the facet has gone. */

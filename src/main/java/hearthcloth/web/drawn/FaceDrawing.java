@@ -68,7 +68,7 @@ final class FaceDrawing {
     }
 
     Colour ground(Shown.Field field) {
-        return dyes.colour(field.patch().fabric());
+        return dyes.colour(field.patch().fabric(), field.patch().showing());
     }
 
     /** Lays the threads of the fabrics over them, all of one weave at once. */
@@ -105,10 +105,16 @@ final class FaceDrawing {
         for (Shown.Field field : shown.fields()) {
             Colour colour = dyes.colour(field.patch().fabric(), field.patch().showing());
             ground(field, colour);
-            if (field.patch().showing() == Showing.WRONG) {
+            if (field.patch().showing() == Showing.WRONG && !isTurnable(field.patch().fabric())) {
                 hatch(field.at(), colour.inkOn().hex());
             }
         }
+    }
+
+    /** Of two faces without a right side each is what it looks like: neither is hatched as the wrong one. */
+    private boolean isTurnable(String name) {
+        return swatches.fabrics().stream()
+                .anyMatch(fabric -> fabric.name().equals(name) && fabric.isTurnable());
     }
 
     private void stitches() {

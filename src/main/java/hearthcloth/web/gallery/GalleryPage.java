@@ -9,9 +9,11 @@ import hearthcloth.store.SavedCloth;
 import hearthcloth.store.Store;
 import hearthcloth.web.cloth.ClothCard;
 import hearthcloth.web.cloth.NewCloth;
+import hearthcloth.web.gift.Foresight;
 import hearthcloth.web.gift.GiftDrawing;
 import hearthcloth.web.gift.Leanings;
 import hearthcloth.web.gift.PatchworkForm;
+import hearthcloth.web.gift.ScrapForm;
 import hearthcloth.web.gift.WishForm;
 import hearthcloth.web.gift.WishView;
 import hearthcloth.web.gift.Wished;
@@ -63,8 +65,9 @@ public final class GalleryPage {
      * @param plain the gift tied in a plain cloth where there is nothing to plan from, as SVG; empty else
      * @param left what there is to plan from
      * @param held what a new cloth is not planned from
+     * @param pieces those a cloth of scraps may be asked to have
      */
-    public record Heap(String tiles, String plain, Left left, HeldBack held) {}
+    public record Heap(String tiles, String plain, Left left, HeldBack held, List<ScrapPick> pieces) {}
 
     /** What there is to plan from: no piece at all, none that is free, none that her wishes leave, or some. */
     public enum Left {
@@ -107,7 +110,8 @@ public final class GalleryPage {
         this.kept = new KeptWishes(room);
     }
 
-    public static void add(PageRoutes routes) {
+    /** @return begins to look for a gift that a page shows, before she asks what her heap can make for it */
+    public static Foresight add(PageRoutes routes) {
         ProposalSearches searches = new ProposalSearches();
         routes.whenClosed(searches::stop);
         routes.of(room -> new GalleryPage(room, searches))
@@ -119,6 +123,20 @@ public final class GalleryPage {
                 .post("/proposals/stop", GalleryPage::stop)
                 .post("/proposals/open", GalleryPage::open);
         WishesPage.add(routes);
+        return (room, purpose) -> new GalleryPage(room, searches).foreseen(purpose);
+    }
+
+    /** For another gift than the one she planned for, her wishes wait. */
+    private void foreseen(Purpose purpose) {
+        Leanings lean = purpose.equals(Wished.of(store())) ? kept.leanings() : Leanings.NONE;
+        Stash stash = lean.from(kept.free());
+        if (!stash.pieces().isEmpty()) {
+            try {
+                searches.foresee(store(), kept.question(stash, purpose, lean));
+            } catch (MeasureException e) {
+                // Wishes that cannot be used: the gallery will say so.
+            }
+        }
     }
 
     private ChoosingWords words() {
@@ -151,7 +169,7 @@ public final class GalleryPage {
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
                         wishes(wished, trouble, asked, stash, swatches),
-                        heap(heap, Left.of(heap.stash(), free, stash), wished, swatches),
+                        heap(heap, Left.of(heap.stash(), free, stash), wished, free, swatches),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -171,14 +189,15 @@ public final class GalleryPage {
                 LovedPalette.of(store()).rows(stash, swatches, room.language()));
     }
 
-    private Heap heap(StashAtHand heap, Left left, Purpose wished, Swatches swatches) {
+    private Heap heap(StashAtHand heap, Left left, Purpose wished, Stash free, Swatches swatches) {
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
         return new Heap(
                 tiles.toString(),
                 left == Left.NOTHING ? plain(wished) : "",
                 left,
-                HeldBack.of(heap, kept.also(), words()));
+                HeldBack.of(heap, kept.also(), words()),
+                ScrapPick.all(free, PatchworkForm.of(store()).scraps(), swatches, room.settings().voice()));
     }
 
     /**
@@ -210,7 +229,12 @@ public final class GalleryPage {
         WishForm was = WishForm.of(store());
         WishForm form = WishForm.read(name -> PageContext.field(context, name), was.fabrics())
                 .showing(was.show());
-        kept.settle(form, PatchworkForm.read(PageContext.field(context, "patchwork")), context.formParams("also"));
+        kept.settle(
+                form,
+                PatchworkForm.read(
+                        PageContext.field(context, "patchwork"),
+                        ScrapForm.read(name -> PageContext.field(context, name), context.formParams("with"))),
+                context.formParams("also"));
         PageContext.go(context, "/cloth", "");
     }
 

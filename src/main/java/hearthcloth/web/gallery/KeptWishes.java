@@ -77,7 +77,7 @@ record KeptWishes(PageContext room) {
                 stash,
                 form.wish(wished, usual(), stash, order.isOpen() ? PROPOSALS : MOST)
                         .coloured(Optional.empty(), lean.contrast()),
-                PatchworkForm.of(store()).patchwork(form),
+                PatchworkForm.of(store()).from(stash).patchwork(form, room.settings().ruler()),
                 first,
                 order);
     }
@@ -90,7 +90,7 @@ record KeptWishes(PageContext room) {
      */
     void settle(WishForm form, PatchworkForm patchwork, List<String> also) {
         form.wish(Wished.of(store()), usual(), free(), PROPOSALS);
-        patchwork.patchwork(form);
+        patchwork.patchwork(form, room.settings().ruler());
         form.keep(store());
         patchwork.keep(store());
         allow(also);

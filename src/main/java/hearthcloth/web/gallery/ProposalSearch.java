@@ -25,8 +25,10 @@ import java.util.function.Supplier;
  */
 final class ProposalSearch {
 
-    /** A first look, whose answer is shown at once, and a long one. */
-    private static final List<Integer> EFFORTS = List.of(1, 4);
+    /** A first look, whose answer is shown at once. */
+    private static final int FIRST = 1;
+
+    private static final int LONG = 4;
 
     private final Question question;
     private final AtomicBoolean stopped = new AtomicBoolean();
@@ -36,6 +38,8 @@ final class ProposalSearch {
     private volatile boolean running = true;
     private volatile boolean first = true;
     private volatile boolean failed;
+    private boolean wanted;
+    private boolean waiting;
     private volatile List<Plan> alone = List.of();
     private final Map<String, String> tied = new ConcurrentHashMap<>();
     private final CountDownLatch looked = new CountDownLatch(1);
@@ -52,30 +56,68 @@ final class ProposalSearch {
         this.question = question;
     }
 
-    static ProposalSearch begin(Question question) {
+    /** Begins with a first look, after which it waits until it is wanted. */
+    static ProposalSearch foresee(Question question) {
         ProposalSearch planning = new ProposalSearch(question);
-        Thread thread = new Thread(planning::run, "planning");
-        thread.setDaemon(true);
-        thread.start();
+        planning.beside(planning::look);
         return planning;
     }
 
-    private void run() {
-        try {
+    private void beside(Runnable search) {
+        Thread thread = new Thread(search, "planning");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /** She asks for it: the long look follows the first one. */
+    synchronized void want() {
+        if (!wanted) {
+            wanted = true;
+            if (waiting) {
+                running = true;
+                beside(() -> searched(this::lookLong));
+            }
+        }
+    }
+
+    /** Whether the long look follows at once; otherwise it waits. */
+    private synchronized boolean goesOn() {
+        waiting = !wanted;
+        running = wanted;
+        return wanted;
+    }
+
+    private void look() {
+        searched(() -> {
             alone();
             liked();
-            for (int effort : EFFORTS) {
-                if (!stopped.get()) {
-                    found(planned(question.stash(), effort));
-                }
+            found(planned(question.stash(), FIRST));
+            if (goesOn()) {
+                lookLong();
             }
+        });
+    }
+
+    private void lookLong() {
+        if (!stopped.get()) {
+            found(planned(question.stash(), LONG));
+        }
+        ended();
+    }
+
+    private void searched(Runnable look) {
+        try {
+            look.run();
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
             failed = outcome.isEmpty();
-        } finally {
-            // Whatever ends it, nobody goes on asking for what no one looks for.
-            running = false;
-            looked.countDown();
+            ended();
         }
+    }
+
+    /** Whatever ends it, nobody goes on asking for what no one looks for. */
+    private synchronized void ended() {
+        running = false;
+        looked.countDown();
     }
 
     /** Waits until the first look has ended, but not longer than this. */
@@ -90,7 +132,7 @@ final class ProposalSearch {
     /** Cloths of nothing but what she wants used first, where that suffices. */
     private void alone() {
         if (!question.first().pieces().isEmpty()
-                && planned(question.first(), EFFORTS.get(0)) instanceof PlanOutcome.Proposals found) {
+                && planned(question.first(), FIRST) instanceof PlanOutcome.Proposals found) {
             alone = found.plans();
         }
     }
@@ -102,7 +144,7 @@ final class ProposalSearch {
             Wish coloured = wish.coloured(
                             question.order().kind(), wish.preferences().looks().contrast())
                     .mixed(question.order().with());
-            if (Planner.plan(question.stash(), coloured, EFFORTS.get(0), stopped::get, this::heard)
+            if (Planner.plan(question.stash(), coloured, FIRST, stopped::get, this::heard)
                     instanceof PlanOutcome.Proposals found) {
                 List<Plan> all = new ArrayList<>(alone);
                 all.addAll(found.plans());

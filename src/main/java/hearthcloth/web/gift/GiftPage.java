@@ -67,15 +67,17 @@ public final class GiftPage {
 
     private final PageContext room;
     private final TiePictures pictures;
+    private final Foresight foresight;
 
-    private GiftPage(PageContext room, TiePictures pictures) {
+    private GiftPage(PageContext room, TiePictures pictures, Foresight foresight) {
         this.room = room;
         this.pictures = pictures;
+        this.foresight = foresight;
     }
 
-    public static void add(PageRoutes routes) {
+    public static void add(PageRoutes routes, Foresight foresight) {
         TiePictures pictures = new TiePictures();
-        routes.of(room -> new GiftPage(room, pictures))
+        routes.of(room -> new GiftPage(room, pictures, foresight))
                 .get("/gift", GiftPage::show)
                 .post("/gift", GiftPage::choose);
     }
@@ -95,6 +97,9 @@ public final class GiftPage {
             return;
         }
         Ties ties = ties(asked, settings, target.equals("ties"));
+        if (!ties.ties().gift().isEmpty()) {
+            foresight.of(room, Purpose.of(ties.ties().gift(), asked.tie(), settings.bare()));
+        }
         if (ties.isAnswer()) {
             room.show(context, ties);
             return;

@@ -215,6 +215,10 @@ public interface ChoosingWords {
 
     String wishAny();
 
+    String wishBands();
+
+    String wishBandsPick(String way);
+
     String wishBarWidths(String unit);
 
     String wishBars();
@@ -227,6 +231,10 @@ public interface ChoosingWords {
 
     String wishContrastPick(String contrast);
 
+    String wishCutting();
+
+    String wishCuttingPick(String rule);
+
     String wishExact();
 
     String wishGood();
@@ -237,7 +245,11 @@ public interface ChoosingWords {
 
     String wishHearth(String unit);
 
+    String wishMiddle();
+
     String wishMixed();
+
+    String wishMostTrim(String unit);
 
     String wishNarrow();
 
@@ -247,15 +259,23 @@ public interface ChoosingWords {
 
     String wishOrder();
 
+    String wishPatches();
+
+    String wishPatchesPick(String sizes);
+
     String wishPick(String fabric, String what);
 
     String wishQuick();
 
     String wishRounds();
 
+    String wishScraps();
+
     String wishSlack(String unit);
 
     String wishTogether();
 
     String wishWide();
+
+    String wishWith();
 }

@@ -499,6 +499,16 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishBands() {
+        return "Bands from edge to edge";
+    }
+
+    @Override
+    public String wishBandsPick(String way) {
+        return (way.equals("across") ? "across the cloth" : way.equals("down") ? "down the cloth" : "as it comes");
+    }
+
+    @Override
     public String wishBarWidths(String unit) {
         return "Bars, cut, " + unit;
     }
@@ -529,6 +539,16 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishCutting() {
+        return "Cutting a scrap in two";
+    }
+
+    @Override
+    public String wishCuttingPick(String rule) {
+        return (rule.equals("uncut") ? "never; only edges are trimmed" : rule.equals("cut") ? "where it helps" : "either");
+    }
+
+    @Override
     public String wishExact() {
         return "Sizes, order, what is put together";
     }
@@ -554,8 +574,18 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishMiddle() {
+        return "In the middle, uncut";
+    }
+
+    @Override
     public String wishMixed() {
         return "Mixed with";
+    }
+
+    @Override
+    public String wishMostTrim(String unit) {
+        return "Trim off a piece at most, " + unit;
     }
 
     @Override
@@ -579,6 +609,16 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishPatches() {
+        return "Patches";
+    }
+
+    @Override
+    public String wishPatchesPick(String sizes) {
+        return (sizes.equals("mixed") ? "large and small together" : sizes.equals("even") ? "as alike as can be" : "any");
+    }
+
+    @Override
     public String wishPick(String fabric, String what) {
         return (what.equals("hearth") ? "The hearth of " + fabric : what.equals("show") ? "Shows when tied " + fabric : "Without " + fabric);
     }
@@ -594,6 +634,11 @@ public final class EnglishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishScraps() {
+        return "For scraps as they are";
+    }
+
+    @Override
     public String wishSlack(String unit) {
         return "Larger than the least by, " + unit + "; none for the least";
     }
@@ -606,5 +651,10 @@ public final class EnglishChoosing implements ChoosingWords {
     @Override
     public String wishWide() {
         return "Wide bars";
+    }
+
+    @Override
+    public String wishWith() {
+        return "Pieces that must be in";
     }
 }

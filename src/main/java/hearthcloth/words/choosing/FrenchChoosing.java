@@ -499,6 +499,16 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishBands() {
+        return "Bandes d’un bord à l’autre";
+    }
+
+    @Override
+    public String wishBandsPick(String way) {
+        return (way.equals("across") ? "en travers du tissu" : way.equals("down") ? "dans la hauteur du tissu" : "comme cela vient");
+    }
+
+    @Override
     public String wishBarWidths(String unit) {
         return "Bandes, coupées, " + unit;
     }
@@ -529,6 +539,16 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishCutting() {
+        return "Couper une chute en deux";
+    }
+
+    @Override
+    public String wishCuttingPick(String rule) {
+        return (rule.equals("uncut") ? "jamais ; seuls les bords sont rognés" : rule.equals("cut") ? "quand c’est utile" : "les deux");
+    }
+
+    @Override
     public String wishExact() {
         return "Tailles, ordre, assemblage";
     }
@@ -554,8 +574,18 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishMiddle() {
+        return "Au milieu, non coupée";
+    }
+
+    @Override
     public String wishMixed() {
         return "Mêlé à";
+    }
+
+    @Override
+    public String wishMostTrim(String unit) {
+        return "Rogner au plus d’une pièce, " + unit;
     }
 
     @Override
@@ -579,6 +609,16 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishPatches() {
+        return "Morceaux";
+    }
+
+    @Override
+    public String wishPatchesPick(String sizes) {
+        return (sizes.equals("mixed") ? "grands et petits ensemble" : sizes.equals("even") ? "aussi égaux que possible" : "au choix");
+    }
+
+    @Override
     public String wishPick(String fabric, String what) {
         return (what.equals("hearth") ? "La pièce centrale en " + fabric : what.equals("show") ? "Visible une fois noué : " + fabric : "Sans " + fabric);
     }
@@ -594,6 +634,11 @@ public final class FrenchChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishScraps() {
+        return "Pour des chutes telles quelles";
+    }
+
+    @Override
     public String wishSlack(String unit) {
         return "De plus que le minimum, " + unit + " ; vide : le minimum";
     }
@@ -606,5 +651,10 @@ public final class FrenchChoosing implements ChoosingWords {
     @Override
     public String wishWide() {
         return "Bandes larges";
+    }
+
+    @Override
+    public String wishWith() {
+        return "Pièces qui doivent y être";
     }
 }

@@ -499,6 +499,16 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishBands() {
+        return "Bänder von Rand zu Rand";
+    }
+
+    @Override
+    public String wishBandsPick(String way) {
+        return (way.equals("across") ? "quer über das Tuch" : way.equals("down") ? "längs über das Tuch" : "wie es kommt");
+    }
+
+    @Override
     public String wishBarWidths(String unit) {
         return "Streifen, zugeschnitten, " + unit;
     }
@@ -529,6 +539,16 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishCutting() {
+        return "Einen Rest zerschneiden";
+    }
+
+    @Override
+    public String wishCuttingPick(String rule) {
+        return (rule.equals("uncut") ? "nie; nur Ränder werden beschnitten" : rule.equals("cut") ? "wo es hilft" : "beides");
+    }
+
+    @Override
     public String wishExact() {
         return "Maße, Reihenfolge, Aufbau";
     }
@@ -554,8 +574,18 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishMiddle() {
+        return "In der Mitte, unzerschnitten";
+    }
+
+    @Override
     public String wishMixed() {
         return "Gemischt mit";
+    }
+
+    @Override
+    public String wishMostTrim(String unit) {
+        return "Höchstens von einem Stück abschneiden, " + unit;
     }
 
     @Override
@@ -579,6 +609,16 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishPatches() {
+        return "Flicken";
+    }
+
+    @Override
+    public String wishPatchesPick(String sizes) {
+        return (sizes.equals("mixed") ? "große und kleine beieinander" : sizes.equals("even") ? "möglichst gleich große" : "beliebig");
+    }
+
+    @Override
     public String wishPick(String fabric, String what) {
         return (what.equals("hearth") ? "Mittelstück aus " + fabric : what.equals("show") ? "Gebunden zu sehen: " + fabric : "Ohne " + fabric);
     }
@@ -594,6 +634,11 @@ public final class GermanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishScraps() {
+        return "Für Reste, wie sie sind";
+    }
+
+    @Override
     public String wishSlack(String unit) {
         return "Größer als das Kleinste um, " + unit + "; leer für das Kleinste";
     }
@@ -606,5 +651,10 @@ public final class GermanChoosing implements ChoosingWords {
     @Override
     public String wishWide() {
         return "Breite Streifen";
+    }
+
+    @Override
+    public String wishWith() {
+        return "Stücke, die dabei sein müssen";
     }
 }

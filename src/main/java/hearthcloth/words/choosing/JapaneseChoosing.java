@@ -499,6 +499,16 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishBands() {
+        return "端から端までの帯";
+    }
+
+    @Override
+    public String wishBandsPick(String way) {
+        return (way.equals("across") ? "横に渡す" : way.equals("down") ? "縦に渡す" : "なりゆき");
+    }
+
+    @Override
     public String wishBarWidths(String unit) {
         return "ストリップ、裁ち、" + unit;
     }
@@ -529,6 +539,16 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishCutting() {
+        return "はぎれを二つに切る";
+    }
+
+    @Override
+    public String wishCuttingPick(String rule) {
+        return (rule.equals("uncut") ? "切らない（端だけ落とす）" : rule.equals("cut") ? "役に立つところで切る" : "どちらでも");
+    }
+
+    @Override
     public String wishExact() {
         return "大きさ、順番、組み方";
     }
@@ -554,8 +574,18 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishMiddle() {
+        return "切らずに真ん中に置く布";
+    }
+
+    @Override
     public String wishMixed() {
         return "組み合わせる";
+    }
+
+    @Override
+    public String wishMostTrim(String unit) {
+        return "1 枚から落とす幅の上限、" + unit;
     }
 
     @Override
@@ -579,6 +609,16 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishPatches() {
+        return "布片の大きさ";
+    }
+
+    @Override
+    public String wishPatchesPick(String sizes) {
+        return (sizes.equals("mixed") ? "大小を混ぜる" : sizes.equals("even") ? "できるだけそろえる" : "自由");
+    }
+
+    @Override
     public String wishPick(String fabric, String what) {
         return (what.equals("hearth") ? "中心布にする：" + fabric : what.equals("show") ? "結んだとき見せる：" + fabric : "使わない：" + fabric);
     }
@@ -594,6 +634,11 @@ public final class JapaneseChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishScraps() {
+        return "はぎれをそのまま使うとき";
+    }
+
+    @Override
     public String wishSlack(String unit) {
         return "最小よりどれだけ大きく、" + unit + "。空けると最小";
     }
@@ -606,5 +651,10 @@ public final class JapaneseChoosing implements ChoosingWords {
     @Override
     public String wishWide() {
         return "太いストリップ";
+    }
+
+    @Override
+    public String wishWith() {
+        return "必ず入れる布";
     }
 }

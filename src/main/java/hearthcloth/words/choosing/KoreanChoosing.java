@@ -501,6 +501,16 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishBands() {
+        return "끝에서 끝까지 이어지는 띠";
+    }
+
+    @Override
+    public String wishBandsPick(String way) {
+        return (way.equals("across") ? "가로로" : way.equals("down") ? "세로로" : "되는 대로");
+    }
+
+    @Override
     public String wishBarWidths(String unit) {
         return "띠, 재단, " + unit;
     }
@@ -531,6 +541,16 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishCutting() {
+        return "자투리를 둘로 자르기";
+    }
+
+    @Override
+    public String wishCuttingPick(String rule) {
+        return (rule.equals("uncut") ? "자르지 않고 가장자리만 다듬기" : rule.equals("cut") ? "도움이 되는 곳에서만" : "어느 쪽이든");
+    }
+
+    @Override
     public String wishExact() {
         return "크기, 차례, 잇는 법";
     }
@@ -556,8 +576,18 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishMiddle() {
+        return "자르지 않고 가운데에 둘 조각";
+    }
+
+    @Override
     public String wishMixed() {
         return "섞을 것";
+    }
+
+    @Override
+    public String wishMostTrim(String unit) {
+        return "한 조각에서 잘라 낼 최대 길이, " + unit;
     }
 
     @Override
@@ -581,6 +611,16 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishPatches() {
+        return "조각 크기";
+    }
+
+    @Override
+    public String wishPatchesPick(String sizes) {
+        return (sizes.equals("mixed") ? "크고 작은 것을 섞어" : sizes.equals("even") ? "되도록 고르게" : "아무렇게나");
+    }
+
+    @Override
     public String wishPick(String fabric, String what) {
         return (what.equals("hearth") ? "중심 조각의 천: " + fabric : what.equals("show") ? "묶었을 때 보일 천: " + fabric : "뺄 천: " + fabric);
     }
@@ -596,6 +636,11 @@ public final class KoreanChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishScraps() {
+        return "자투리를 생긴 대로 쓸 때";
+    }
+
+    @Override
     public String wishSlack(String unit) {
         return "가장 작은 것보다 얼마나 크게, " + unit + ". 비우면 가장 작게";
     }
@@ -608,5 +653,10 @@ public final class KoreanChoosing implements ChoosingWords {
     @Override
     public String wishWide() {
         return "넓은 띠";
+    }
+
+    @Override
+    public String wishWith() {
+        return "꼭 들어가야 할 조각";
     }
 }

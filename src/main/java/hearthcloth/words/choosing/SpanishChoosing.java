@@ -499,6 +499,16 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishBands() {
+        return "Bandas de borde a borde";
+    }
+
+    @Override
+    public String wishBandsPick(String way) {
+        return (way.equals("across") ? "a lo ancho de la tela" : way.equals("down") ? "a lo alto de la tela" : "como salga");
+    }
+
+    @Override
     public String wishBarWidths(String unit) {
         return "Tiras, cortadas, " + unit;
     }
@@ -529,6 +539,16 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishCutting() {
+        return "Cortar un retal en dos";
+    }
+
+    @Override
+    public String wishCuttingPick(String rule) {
+        return (rule.equals("uncut") ? "nunca; solo se recortan los bordes" : rule.equals("cut") ? "donde ayude" : "ambas cosas");
+    }
+
+    @Override
     public String wishExact() {
         return "Tamaños, orden, cómo se compone";
     }
@@ -554,8 +574,18 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishMiddle() {
+        return "En el centro, sin cortar";
+    }
+
+    @Override
     public String wishMixed() {
         return "Mezclado con";
+    }
+
+    @Override
+    public String wishMostTrim(String unit) {
+        return "Recortar como mucho de una pieza, " + unit;
     }
 
     @Override
@@ -579,6 +609,16 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishPatches() {
+        return "Retazos";
+    }
+
+    @Override
+    public String wishPatchesPick(String sizes) {
+        return (sizes.equals("mixed") ? "grandes y pequeños juntos" : sizes.equals("even") ? "lo más iguales posible" : "cualquiera");
+    }
+
+    @Override
     public String wishPick(String fabric, String what) {
         return (what.equals("hearth") ? "La pieza central de " + fabric : what.equals("show") ? "Se ve al atar: " + fabric : "Sin " + fabric);
     }
@@ -594,6 +634,11 @@ public final class SpanishChoosing implements ChoosingWords {
     }
 
     @Override
+    public String wishScraps() {
+        return "Para retales tal como son";
+    }
+
+    @Override
     public String wishSlack(String unit) {
         return "Mayor que lo mínimo en, " + unit + "; vacío para lo mínimo";
     }
@@ -606,5 +651,10 @@ public final class SpanishChoosing implements ChoosingWords {
     @Override
     public String wishWide() {
         return "Tiras anchas";
+    }
+
+    @Override
+    public String wishWith() {
+        return "Piezas que deben estar";
     }
 }

@@ -24,6 +24,8 @@ import hearthcloth.words.storing.EnglishStoring;
 import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.EnglishTying;
 import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.typing.EnglishTyping;
+import hearthcloth.words.typing.TypingWords;
 
 /** Every room in English. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public final class EnglishRooms implements Rooms {
@@ -86,5 +88,10 @@ public final class EnglishRooms implements Rooms {
     @Override
     public TyingWords tying() {
         return new EnglishTying();
+    }
+
+    @Override
+    public TypingWords typing() {
+        return new EnglishTyping();
     }
 }

@@ -24,6 +24,8 @@ import hearthcloth.words.storing.FrenchStoring;
 import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.FrenchTying;
 import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.typing.FrenchTyping;
+import hearthcloth.words.typing.TypingWords;
 
 /** Every room in French. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public final class FrenchRooms implements Rooms {
@@ -86,5 +88,10 @@ public final class FrenchRooms implements Rooms {
     @Override
     public TyingWords tying() {
         return new FrenchTying();
+    }
+
+    @Override
+    public TypingWords typing() {
+        return new FrenchTyping();
     }
 }

@@ -24,6 +24,8 @@ import hearthcloth.words.storing.GermanStoring;
 import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.GermanTying;
 import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.typing.GermanTyping;
+import hearthcloth.words.typing.TypingWords;
 
 /** Every room in German. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public final class GermanRooms implements Rooms {
@@ -86,5 +88,10 @@ public final class GermanRooms implements Rooms {
     @Override
     public TyingWords tying() {
         return new GermanTying();
+    }
+
+    @Override
+    public TypingWords typing() {
+        return new GermanTyping();
     }
 }

@@ -24,6 +24,8 @@ import hearthcloth.words.storing.JapaneseStoring;
 import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.JapaneseTying;
 import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.typing.JapaneseTyping;
+import hearthcloth.words.typing.TypingWords;
 
 /** Every room in Japanese. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public final class JapaneseRooms implements Rooms {
@@ -86,5 +88,10 @@ public final class JapaneseRooms implements Rooms {
     @Override
     public TyingWords tying() {
         return new JapaneseTying();
+    }
+
+    @Override
+    public TypingWords typing() {
+        return new JapaneseTyping();
     }
 }

@@ -24,6 +24,8 @@ import hearthcloth.words.storing.KoreanStoring;
 import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.KoreanTying;
 import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.typing.KoreanTyping;
+import hearthcloth.words.typing.TypingWords;
 
 /** Every room in Korean. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public final class KoreanRooms implements Rooms {
@@ -86,5 +88,10 @@ public final class KoreanRooms implements Rooms {
     @Override
     public TyingWords tying() {
         return new KoreanTying();
+    }
+
+    @Override
+    public TypingWords typing() {
+        return new KoreanTyping();
     }
 }

@@ -12,6 +12,7 @@ import hearthcloth.words.ruling.RulingWords;
 import hearthcloth.words.sewing.SewingWords;
 import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.typing.TypingWords;
 
 /** What is said in one language, a method for each room. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public interface Rooms {
@@ -39,4 +40,6 @@ public interface Rooms {
     StoringWords storing();
 
     TyingWords tying();
+
+    TypingWords typing();
 }

@@ -24,6 +24,8 @@ import hearthcloth.words.storing.SpanishStoring;
 import hearthcloth.words.storing.StoringWords;
 import hearthcloth.words.tying.SpanishTying;
 import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.typing.SpanishTyping;
+import hearthcloth.words.typing.TypingWords;
 
 /** Every room in Spanish. Made from src/main/words by CatalogueTest; mend the catalogue, not this file. */
 public final class SpanishRooms implements Rooms {
@@ -86,5 +88,10 @@ public final class SpanishRooms implements Rooms {
     @Override
     public TyingWords tying() {
         return new SpanishTying();
+    }
+
+    @Override
+    public TypingWords typing() {
+        return new SpanishTyping();
     }
 }

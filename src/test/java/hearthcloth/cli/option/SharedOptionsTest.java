@@ -125,19 +125,12 @@ class SharedOptionsTest {
         all.budget.read(text);
         assertThatThrownBy(text::check)
                 .isInstanceOfSatisfying(
-                        BadInputException.class, e -> assertThat(e.sentences()).hasSize(4));
+                        BadInputException.class, e -> assertThat(e.in(Language.ENGLISH)).hasSize(4));
         assertThatThrownBy(() -> typed("scraps.csv")).hasMessageContaining("--out");
         UnitOption unit = new UnitOption();
         new CommandLine(CommandLine.Model.CommandSpec.create()
                         .addMixin("unit", CommandLine.Model.CommandSpec.forAnnotatedObject(unit)))
                 .parseArgs("--unit", "ell");
         assertThatThrownBy(unit::ruler).isInstanceOf(BadInputException.class).hasMessageContaining("write in or cm");
-    }
-
-    /** Help says what holds where nothing is typed, which differs from command to command. */
-    @Test
-    void help_says_what_is_usual() {
-        String help = new CommandLine(new All()).getUsageMessage().replaceAll("\\s+", " ");
-        assertThat(help).contains("to teach by; class.", "1min; 10s.").doesNotContain("${");
     }
 }

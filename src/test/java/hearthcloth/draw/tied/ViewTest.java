@@ -123,7 +123,7 @@ class ViewTest {
         for (ReefKnot knot : pictured.fold().knots()) {
             for (Pane pane : Strands.of(knot, Strands.TIGHT, eye)) {
                 Pane.Skin.Bunch bunch = (Pane.Skin.Bunch) pane.skin();
-                String patch = pattern.at(Face.FRONT, bunch.middle()).patch();
+                String patch = pattern.at(Face.FRONT, bunch.middle()).name();
                 layers.add(layer(pane.corners(), pane.out(), none, patch, eye));
             }
         }

@@ -196,4 +196,23 @@ class GalleryPageTest {
                     .doesNotContain("proposal sheet");
         }
     }
+
+    /** The first look is over before she asks; the long one begins when she does. */
+    @Test
+    void what_her_heap_can_make_for_the_gift_she_looks_at_is_there_when_she_asks(@TempDir Path own) {
+        try (Visit one = new Visit(own)) {
+            one.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
+            one.post("/example");
+            one.page("/gift?kind=box&a=11&b=9&c=4");
+            one.beside("planning", 0);
+            assertThat(one.page("/proposals")).doesNotContain("Take this one");
+
+            one.post("/gift", "gift", "box 11 x 9 x 4 in", "tie", "four-corner tie");
+            String page = one.page("/cloth");
+
+            assertThat(all("class=\"(proposal) sheet\"", page)).hasSize(4);
+            assertThat(page).contains("for a box 11 × 9 × 4 in, four-corner tie");
+            assertThat(one.proposals("?more=2")).contains("Take this one").doesNotContain("still looking");
+        }
+    }
 }

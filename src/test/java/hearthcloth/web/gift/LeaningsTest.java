@@ -25,6 +25,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -154,11 +155,11 @@ class LeaningsTest {
 
     @Test
     void how_a_cloth_is_put_together_is_one_of_the_choices_and_nothing_else() {
-        assertThat(PatchworkForm.read("nonsense").way()).isEmpty();
-        for (PatchworkForm.Way way : PatchworkForm.read("").ways()) {
-            PatchworkForm form = PatchworkForm.read(way.word());
+        assertThat(PatchworkForm.read("nonsense", ScrapForm.OPEN).way()).isEmpty();
+        for (PatchworkForm.Way way : PatchworkForm.read("", ScrapForm.OPEN).ways()) {
+            PatchworkForm form = PatchworkForm.read(way.word(), ScrapForm.OPEN);
             assertThat(form.way()).isEqualTo(way.word());
-            Optional<Patchwork> patchwork = form.patchwork(WishForm.OPEN);
+            Optional<Patchwork> patchwork = form.patchwork(WishForm.OPEN, Ruler.MILLIMETRES);
             assertThat(patchwork.isPresent()).isEqualTo(!way.word().isEmpty());
             try (Store store = Store.open(folder.resolve(way.word() + ".db"), CLOCK)) {
                 form.keep(store);
@@ -174,12 +175,44 @@ class LeaningsTest {
                 assertThat(view.tied().larger()).isEmpty();
             }
         }
-        assertThat(PatchworkForm.read("3")
-                        .patchwork(WishForm.OPEN)
+        assertThat(PatchworkForm.read("3", ScrapForm.OPEN)
+                        .patchwork(WishForm.OPEN, Ruler.MILLIMETRES)
                         .orElseThrow()
                         .blocks())
                 .isPresent();
-        assertThat(PatchworkForm.read("free").patchwork(WishForm.OPEN)).contains(Patchwork.free());
+        assertThat(PatchworkForm.read("free", ScrapForm.OPEN).patchwork(WishForm.OPEN, Ruler.MILLIMETRES))
+                .contains(Patchwork.free());
+    }
+
+    @Test
+    void wishes_of_scraps_are_kept_and_hold_for_scraps_alone_and_for_pieces_that_are_there() {
+        List<String> ids = STASH.pieces().stream().map(Piece::id).limit(2).toList();
+        Map<String, String> fields = Map.of("scraps", "as-they-are", "most-trim", "1.2", "sizes", "even", "bands", "");
+        ScrapForm scraps = ScrapForm.read(
+                name -> fields.getOrDefault(name, ""), List.of(ids.get(0), ids.get(1), "gone"));
+        try (Store store = store()) {
+            PatchworkForm.read("free", scraps).keep(store);
+            assertThat(PatchworkForm.of(store)).isEqualTo(PatchworkForm.read("free", scraps));
+        }
+        Patchwork patchwork = PatchworkForm.read("free", scraps)
+                .from(STASH)
+                .patchwork(WishForm.OPEN, Ruler.MILLIMETRES)
+                .orElseThrow();
+        assertThat(patchwork.cutting()).isEqualTo(Patchwork.ScrapRule.AS_THEY_ARE);
+        assertThat(patchwork.wishes())
+                .isEqualTo(new Patchwork.ScrapWishes(
+                        ids,
+                        Optional.empty(),
+                        Optional.of(Length.mm(12)),
+                        Patchwork.Sizes.EVEN,
+                        Patchwork.Direction.ANY));
+        assertThat(PatchworkForm.read("3", scraps)
+                        .patchwork(WishForm.OPEN, Ruler.MILLIMETRES)
+                        .map(Patchwork::wishes))
+                .contains(Patchwork.ScrapWishes.NONE);
+        ScrapForm middle = ScrapForm.read(name -> name.equals("middle") ? "gone" : name.equals("bands") ? "down" : "", List.of());
+        assertThat(middle.among(ids).of("middle")).isEmpty();
+        assertThat(middle.among(ids).of("bands")).isEqualTo("down");
     }
 
     private static Settings settings(Store store) {

@@ -1,5 +1,7 @@
-package hearthcloth.cli;
+package hearthcloth.cli.help;
 
+import hearthcloth.words.Language;
+import hearthcloth.words.helping.HelpingWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -10,34 +12,37 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Completions of what is typed in a shell. */
-final class Completion {
+public final class Completion {
 
     private Completion() {}
 
-    static String bash(CommandLine program) {
+    /** For bash; it tells names alone. */
+    public static String bash(CommandLine program) {
         return AutoComplete.bash(program.getCommandName(), program);
     }
 
     /** For fish: a line for each command and each option. */
-    static String fish(CommandLine program) {
+    public static String fish(CommandLine program, Language language) {
+        HelpingWords words = HelpingWords.in(language);
+        OptionWords said = new OptionWords(words);
         String name = program.getCommandName();
         List<String> lines = new ArrayList<>();
-        lines.add("# Completion of " + name + " for fish; made from its commands.");
-        options(program).forEach(option -> lines.add(fishOption(name, "__fish_use_subcommand", option)));
+        lines.add("# " + words.completionHeader());
+        options(program).forEach(option -> lines.add(fishOption(name, "__fish_use_subcommand", option, said)));
         commands(program).forEach(command -> {
             lines.add("complete -c " + name + " -f -n __fish_use_subcommand -a " + command.name() + " -d "
-                    + quoted(header(command)));
+                    + quoted(header(command, words)));
             String seen = "__fish_seen_subcommand_from " + command.name();
-            options(command.commandLine()).forEach(option -> lines.add(fishOption(name, quoted(seen), option)));
+            options(command.commandLine()).forEach(option -> lines.add(fishOption(name, quoted(seen), option, said)));
         });
         return lines(lines);
     }
 
-    private static String fishOption(String program, String when, OptionSpec option) {
+    private static String fishOption(String program, String when, OptionSpec option, OptionWords said) {
         String names = Stream.of(option.names())
                 .map(name -> name.startsWith("--") ? " -l " + name.substring(2) : " -s " + name.substring(1))
                 .collect(Collectors.joining());
-        return "complete -c " + program + " -n " + when + names + fishValue(option) + " -d " + quoted(plain(option));
+        return "complete -c " + program + " -n " + when + names + fishValue(option) + " -d " + quoted(said.of(option));
     }
 
     private static String fishValue(OptionSpec option) {
@@ -52,15 +57,17 @@ final class Completion {
     }
 
     /** For zsh: a function for the program and one for each command. */
-    static String zsh(CommandLine program) {
+    public static String zsh(CommandLine program, Language language) {
+        HelpingWords words = HelpingWords.in(language);
+        OptionWords said = new OptionWords(words);
         String name = program.getCommandName();
         List<String> lines = new ArrayList<>();
         lines.add("#compdef " + name);
-        lines.add("# Completion of " + name + " for zsh; made from its commands.");
+        lines.add("# " + words.completionHeader());
         commands(program).forEach(command -> {
             lines.add("_" + name + "_" + command.name() + "() {");
             lines.add("    _arguments \\");
-            options(command.commandLine()).forEach(option -> lines.add("        " + zshOption(option) + " \\"));
+            options(command.commandLine()).forEach(option -> lines.add("        " + zshOption(option, said) + " \\"));
             lines.add("        '*:file:_files'");
             lines.add("}");
         });
@@ -68,13 +75,13 @@ final class Completion {
         lines.add("    local -a commands=(");
         commands(program)
                 .forEach(command -> lines.add("        "
-                        + quoted(command.name() + ":" + header(command).replace(":", "\\:"))));
+                        + quoted(command.name() + ":" + header(command, words).replace(":", "\\:"))));
         lines.add("    )");
         lines.add("    _arguments -C \\");
-        options(program).forEach(option -> lines.add("        " + zshOption(option) + " \\"));
+        options(program).forEach(option -> lines.add("        " + zshOption(option, said) + " \\"));
         lines.add("        '1:command:->command' '*::word:->word'");
-        lines.add("    case $state in");
-        lines.add("        command) _describe command commands ;;");
+        lines.add("    case \"$state\" in");
+        lines.add("        command) _describe 'command' commands ;;");
         lines.add("        word) (( $+functions[_" + name + "_$words[1]] )) && _" + name + "_$words[1] ;;");
         lines.add("    esac");
         lines.add("}");
@@ -82,19 +89,20 @@ final class Completion {
         return lines(lines);
     }
 
-    private static String zshOption(OptionSpec option) {
-        String words = plain(option).replaceAll("([\\[\\]:\\\\])", "\\\\$1");
+    private static String zshOption(OptionSpec option, OptionWords said) {
+        String words = said.of(option).replaceAll("([\\[\\]:\\\\])", "\\\\$1");
         String value = "";
         if (takesValue(option)) {
             List<String> choices = choices(option);
             String what = isFile(option) ? "_files" : choices.isEmpty() ? " " : "(" + String.join(" ", choices) + ")";
-            value = ":" + option.paramLabel().replaceAll("[^A-Za-z0-9 ]", " ").strip() + ":" + what;
+            value = ":" + said.label(option).replaceAll("[^\\p{L}0-9 ]", " ").strip() + ":" + what;
         }
         String equals = takesValue(option) ? "=" : "";
         return quoted(option.longestName() + equals + "[" + words + "]" + value);
     }
 
-    static List<CommandSpec> commands(CommandLine program) {
+    /** The commands that are told of. */
+    public static List<CommandSpec> commands(CommandLine program) {
         return program.getSubcommands().values().stream()
                 .map(CommandLine::getCommandSpec)
                 .filter(command -> !command.usageMessage().hidden())
@@ -102,7 +110,8 @@ final class Completion {
                 .toList();
     }
 
-    static List<OptionSpec> options(CommandLine command) {
+    /** The options that are told of. */
+    public static List<OptionSpec> options(CommandLine command) {
         return command.getCommandSpec().options().stream()
                 .filter(option -> !option.hidden())
                 .toList();
@@ -113,7 +122,7 @@ final class Completion {
     }
 
     private static boolean isFile(OptionSpec option) {
-        return option.paramLabel().matches("FILE.*|DIR");
+        return option.paramLabel().matches("(?:FILE|FOLDER|PICTURE)\\b.*|[A-Z]+\\.[a-z]+");
     }
 
     /** The words it may be, where its label names them: {@code a4|letter}. */
@@ -121,12 +130,8 @@ final class Completion {
         return option.paramLabel().contains("|") ? List.of(option.paramLabel().split("\\|")) : List.of();
     }
 
-    static String header(CommandSpec command) {
-        return String.join(" ", command.usageMessage().header());
-    }
-
-    static String plain(OptionSpec option) {
-        return String.join(" ", option.description()).replace("%n", " ").replace("%%", "%");
+    private static String header(CommandSpec command, HelpingWords words) {
+        return CommandWords.of(command.name(), words).header();
     }
 
     private static String quoted(String text) {
