@@ -46,10 +46,10 @@ class RulerTest {
     /** 6 × 6 in are 23 225.76 mm². */
     @Test
     void areas_are_in_squares_of_the_unit() {
-        assertThat(Ruler.EIGHTHS.area(23_225.76, Rounding.NEAREST)).isEqualTo("36 sq in");
-        assertThat(Ruler.EIGHTHS.area(23_300, Rounding.UP)).isEqualTo("37 sq in");
-        assertThat(Ruler.MILLIMETRES.area(48_190, Rounding.DOWN)).isEqualTo("481 cm²");
-        assertThat(Ruler.MILLIMETRES.area(48_110, Rounding.UP)).isEqualTo("482 cm²");
+        assertThat(Ruler.EIGHTHS.squares(23_225.76, Rounding.NEAREST)).isEqualTo(36);
+        assertThat(Ruler.EIGHTHS.squares(23_300, Rounding.UP)).isEqualTo(37);
+        assertThat(Ruler.MILLIMETRES.squares(48_190, Rounding.DOWN)).isEqualTo(481);
+        assertThat(Ruler.MILLIMETRES.squares(48_110, Rounding.UP)).isEqualTo(482);
     }
 
     @Test

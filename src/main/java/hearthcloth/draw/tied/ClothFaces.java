@@ -53,7 +53,7 @@ record ClothFaces(Cloth cloth, TiedLook look) {
             List<Double> dashes = DASHES.stream().map(dash -> dash * scale).toList();
             sketch.line(ends.get(0), ends.get(2), new Stroke(STITCH * scale, look.thread(), dashes));
         }
-        return SvgWriter.writeBare(sketch.finished("A face of the cloth", whole, mm(size.height()) * scale));
+        return SvgWriter.writeBare(sketch.part(whole, mm(size.height()) * scale));
     }
 
     private void field(Sketch sketch, Shown.Field field, List<Point> outline, Affine laid) {

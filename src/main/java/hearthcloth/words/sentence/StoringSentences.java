@@ -91,8 +91,8 @@ public final class StoringSentences implements Room {
         return new Sentence(ROOM, "person", most, new Argument.Text(why));
     }
 
-    public static Sentence photoUnread(Argument why) {
-        return new Sentence(ROOM, "photo.unread", why);
+    public static Sentence photoUnread() {
+        return new Sentence(ROOM, "photo.unread");
     }
 
     public static Sentence photosFull() {
@@ -101,6 +101,14 @@ public final class StoringSentences implements Room {
 
     public static Sentence piece(Argument fabric, Argument piece) {
         return new Sentence(ROOM, "piece", fabric, piece);
+    }
+
+    public static Sentence placeArriving(Argument path) {
+        return new Sentence(ROOM, "place.arriving", path);
+    }
+
+    public static Sentence placeNoPort(Argument port) {
+        return new Sentence(ROOM, "place.noPort", port);
     }
 
     public static Sentence record(String what, String why) {
@@ -151,9 +159,11 @@ public final class StoringSentences implements Room {
             case "opened.gone" -> "wt";
             case "opened.older" -> "tt";
             case "person" -> "tw";
-            case "photo.unread" -> "t";
+            case "photo.unread" -> "";
             case "photos.full" -> "";
             case "piece" -> "tt";
+            case "place.arriving" -> "t";
+            case "place.noPort" -> "t";
             case "record" -> "ww";
             case "studio" -> "tw";
             case "trouble" -> "w";
@@ -187,9 +197,11 @@ public final class StoringSentences implements Room {
             case "opened.gone" -> words.openedGone(sentence.word(0), sentence.text(1, voice));
             case "opened.older" -> words.openedOlder(sentence.text(0, voice), sentence.text(1, voice));
             case "person" -> words.person(sentence.text(0, voice), sentence.word(1));
-            case "photo.unread" -> words.photoUnread(sentence.text(0, voice));
+            case "photo.unread" -> words.photoUnread();
             case "photos.full" -> words.photosFull();
             case "piece" -> words.piece(sentence.text(0, voice), sentence.text(1, voice));
+            case "place.arriving" -> words.placeArriving(sentence.text(0, voice));
+            case "place.noPort" -> words.placeNoPort(sentence.text(0, voice));
             case "record" -> words.record(sentence.word(0), sentence.word(1));
             case "studio" -> words.studio(sentence.text(0, voice), sentence.word(1));
             case "trouble" -> words.trouble(sentence.word(0));

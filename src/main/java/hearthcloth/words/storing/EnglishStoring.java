@@ -104,8 +104,8 @@ public final class EnglishStoring implements StoringWords {
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "What was read off this photograph cannot be read any more: " + why + ".";
+    public String photoUnread() {
+        return "What was read off this photograph cannot be read any more.";
     }
 
     @Override
@@ -116,6 +116,16 @@ public final class EnglishStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return "Piece " + piece + " of " + fabric;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return "No folder for files that arrive can be made in " + path + ".";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return "No port is free from " + port + " on; choose another with --port.";
     }
 
     @Override

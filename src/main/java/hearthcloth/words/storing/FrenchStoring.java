@@ -104,8 +104,8 @@ public final class FrenchStoring implements StoringWords {
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "Ce qui a été lu sur cette photo ne peut plus être lu : " + why + ".";
+    public String photoUnread() {
+        return "Ce qui a été lu sur cette photo ne peut plus être lu.";
     }
 
     @Override
@@ -116,6 +116,16 @@ public final class FrenchStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return "Le morceau " + piece + " de " + fabric;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return "Aucun dossier pour les fichiers qui arrivent ne peut être créé dans " + path + ".";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return "Aucun port n’est libre à partir de " + port + " ; choisissez-en un autre avec --port.";
     }
 
     @Override

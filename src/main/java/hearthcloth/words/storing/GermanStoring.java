@@ -104,8 +104,8 @@ public final class GermanStoring implements StoringWords {
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "Was aus diesem Foto gelesen wurde, ist nicht mehr lesbar: " + why + ".";
+    public String photoUnread() {
+        return "Was aus diesem Foto gelesen wurde, ist nicht mehr lesbar.";
     }
 
     @Override
@@ -116,6 +116,16 @@ public final class GermanStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return "Stück " + piece + " von " + fabric;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return "In " + path + " lässt sich kein Ordner für ankommende Dateien anlegen.";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return "Ab " + port + " ist kein Port frei; wähle mit --port einen anderen.";
     }
 
     @Override

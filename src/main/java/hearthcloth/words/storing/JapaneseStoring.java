@@ -104,8 +104,8 @@ public final class JapaneseStoring implements StoringWords {
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "この写真から読み取ったものが、もう読めません: " + why + "。";
+    public String photoUnread() {
+        return "この写真から読み取ったものが、もう読めません。";
     }
 
     @Override
@@ -116,6 +116,16 @@ public final class JapaneseStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return fabric + " の布 " + piece;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return path + " に、届いたファイルのフォルダーを作れません。";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return port + " から先に空いているポートがありません。--port で別のものを選んでください。";
     }
 
     @Override

@@ -106,8 +106,8 @@ public final class KoreanStoring implements StoringWords {
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "이 사진에서 읽은 것을 더 읽을 수 없습니다: " + why + ".";
+    public String photoUnread() {
+        return "이 사진에서 읽은 것을 더 읽을 수 없습니다.";
     }
 
     @Override
@@ -118,6 +118,16 @@ public final class KoreanStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return fabric + "의 천 " + piece;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return path + "에 받은 파일을 둘 폴더를 만들 수 없습니다.";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return port + "부터 비어 있는 포트가 없습니다. --port로 다른 것을 고르세요.";
     }
 
     @Override

@@ -104,8 +104,8 @@ public final class SpanishStoring implements StoringWords {
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "Lo que se leyó de esta foto ya no se puede leer: " + why + ".";
+    public String photoUnread() {
+        return "Lo que se leyó de esta foto ya no se puede leer.";
     }
 
     @Override
@@ -116,6 +116,16 @@ public final class SpanishStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return "El trozo " + piece + " de " + fabric;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return "No se puede crear en " + path + " una carpeta para los archivos que llegan.";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return "No hay ningún puerto libre desde " + port + "; elija otro con --port.";
     }
 
     @Override

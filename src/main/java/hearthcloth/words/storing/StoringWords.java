@@ -43,11 +43,15 @@ public interface StoringWords {
 
     String person(String most, String why);
 
-    String photoUnread(String why);
+    String photoUnread();
 
     String photosFull();
 
     String piece(String fabric, String piece);
+
+    String placeArriving(String path);
+
+    String placeNoPort(String port);
 
     String record(String what, String why);
 

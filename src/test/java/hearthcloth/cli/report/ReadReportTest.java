@@ -134,7 +134,7 @@ class ReadReportTest {
         ReadPiece same = piece(2, 100, 50, PieceAppearance.Pattern.PLAIN);
         ReadPiece other = piece(3, 80, 50, PieceAppearance.Pattern.PLAIN);
         GatheredStash gathered =
-                GatheredStash.of(FabricGroup.of(List.of(one, same, other)), Ruler.MILLIMETRES, piece -> true);
+                GatheredStash.of(FabricGroup.of(List.of(one, same, other)), Voice.english(Ruler.MILLIMETRES), piece -> true);
         assertThat(said(report -> report.wrote("a.csv", gathered)))
                 .singleElement()
                 .asString()

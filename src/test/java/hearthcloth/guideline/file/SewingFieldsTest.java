@@ -93,8 +93,8 @@ class SewingFieldsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            {"leeway":"11 cm"}| "leeway": "11 cm" will not do; write a length at most 10 cm.
-            {"trim":"4,5 in"}| "trim": "4,5 in" will not do; write a length at most 10 cm.
+            {"leeway":"11 cm"}| "leeway": "11 cm" will not do; write a length of at most 10 cm.
+            {"trim":"4,5 in"}| "trim": "4,5 in" will not do; write a length of at most 10 cm.
             {"hem":{"first":"0 cm"}}| "hem.first": "0 cm" will not do; write more than nothing and at most 10 cm.
             {"hem":{"corner":"round"}}| "hem.corner": "round" will not do; write square or mitred.
             {"fell":"inside"}| "fell": "inside" will not do; write front or back.
