@@ -78,12 +78,8 @@ public final class SwatchBook {
     Map<String, Figure> figures() {
         Map<String, Figure> figures = new HashMap<>();
         for (Seen seen : pictures()) {
-            Optional<Figure> figure = read.get(seen);
-            if (figure == null) {
-                figure = find(seen.fabric).flatMap(SwatchBook::figure);
-                read.put(seen, figure);
-            }
-            figure.ifPresent(found -> figures.put(seen.fabric, found));
+            read.computeIfAbsent(seen, one -> find(one.fabric).flatMap(SwatchBook::figure))
+                    .ifPresent(figure -> figures.put(seen.fabric, figure));
         }
         return Map.copyOf(figures);
     }

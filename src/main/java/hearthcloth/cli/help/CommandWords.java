@@ -25,19 +25,36 @@ record CommandWords(String header, String about, String options, List<Block> mor
 
     /** The words of the command of this name. */
     static CommandWords of(String command, HelpingWords w) {
+        String header = header(command, w);
         String options = w.heading("options");
         return switch (command) {
-            case "hearthcloth" -> new CommandWords(w.mainHeader(), w.mainAbout(), options, program(w));
-            case "help" -> new CommandWords(w.helpHeader(), w.helpAbout(), options, List.of());
-            case "plan" -> new CommandWords(w.planHeader(), w.planAbout(), w.heading("wishes"), plan(w));
-            case "kits" -> new CommandWords(w.kitsHeader(), w.kitsAbout(), w.heading("wishes"), kits(w));
-            case "read" -> new CommandWords(w.readHeader(), w.readAbout(), options, read(w));
-            case "size" -> new CommandWords(w.sizeHeader(), w.sizeAbout(), options, size(w));
-            case "guideline" ->
-                new CommandWords(w.guidelineHeader(), w.guidelineAbout(), w.heading("idea"), guideline(w));
-            case "idea" -> new CommandWords(w.ideaHeader(), w.ideaAbout(), options, idea(w));
-            case "sheet" -> new CommandWords(w.sheetHeader(), w.sheetAbout(), options, sheet(w));
-            case "completion" -> new CommandWords(w.completionHeader(), "", options, completion(w));
+            case "hearthcloth" -> new CommandWords(header, w.mainAbout(), options, program(w));
+            case "help" -> new CommandWords(header, w.helpAbout(), options, List.of());
+            case "plan" -> new CommandWords(header, w.planAbout(), w.heading("wishes"), plan(w));
+            case "kits" -> new CommandWords(header, w.kitsAbout(), w.heading("wishes"), kits(w));
+            case "read" -> new CommandWords(header, w.readAbout(), options, read(w));
+            case "size" -> new CommandWords(header, w.sizeAbout(), options, size(w));
+            case "guideline" -> new CommandWords(header, w.guidelineAbout(), w.heading("idea"), guideline(w));
+            case "idea" -> new CommandWords(header, w.ideaAbout(), options, idea(w));
+            case "sheet" -> new CommandWords(header, w.sheetAbout(), options, sheet(w));
+            case "completion" -> new CommandWords(header, "", options, completion(w));
+            default -> throw new IllegalStateException("nothing is said of " + command);
+        };
+    }
+
+    /** What the command of this name does, in one sentence. */
+    static String header(String command, HelpingWords w) {
+        return switch (command) {
+            case "hearthcloth" -> w.mainHeader();
+            case "help" -> w.helpHeader();
+            case "plan" -> w.planHeader();
+            case "kits" -> w.kitsHeader();
+            case "read" -> w.readHeader();
+            case "size" -> w.sizeHeader();
+            case "guideline" -> w.guidelineHeader();
+            case "idea" -> w.ideaHeader();
+            case "sheet" -> w.sheetHeader();
+            case "completion" -> w.completionHeader();
             default -> throw new IllegalStateException("nothing is said of " + command);
         };
     }

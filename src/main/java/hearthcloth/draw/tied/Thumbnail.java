@@ -70,6 +70,20 @@ public final class Thumbnail {
             if (size(area.outline()) >= LEAST) {
                 points(area.outline(), true);
             }
+        } else if (mark instanceof Mark.Dotted dotted) {
+            flush();
+            paint = "";
+            svg.append("<image x=\"")
+                    .append(units(dotted.at().x()))
+                    .append("\" y=\"")
+                    .append(units(dotted.at().y()))
+                    .append("\" width=\"")
+                    .append(units(dotted.at().width()))
+                    .append("\" height=\"")
+                    .append(units(dotted.at().height()))
+                    .append("\" href=\"data:image/png;base64,")
+                    .append(dotted.png())
+                    .append("\"/>");
         } else if (mark instanceof Mark.Line line && line.stroke().dashes().isEmpty()) {
             paint("fill=\"none\" stroke=\"" + hex(line.stroke().colour()) + "\"");
             points(line.points(), false);

@@ -5,6 +5,7 @@ import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.soft.SoftCloth;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.words.printing.PrintingWords;
@@ -38,6 +39,11 @@ public final class TiedGift {
     private final Pattern pattern;
     private final Scene scene;
     private List<View> views = List.of();
+    /** Dots along a view that is drawn as soft cloth; 0 where it is drawn from the facets. */
+    private int dots;
+
+    private Optional<SoftCloth> soft = Optional.empty();
+    private boolean isSoftSought;
 
     private TiedGift(Cloth cloth, Visible visible, TiedLook look) {
         this.cloth = cloth;
@@ -51,16 +57,50 @@ public final class TiedGift {
     private List<View> views() {
         if (views.isEmpty()) {
             views = Eye.on(visible.fold().fit().gift()).stream()
-                    .map(eye -> seen(scene, eye))
+                    .map(this::finished)
                     .toList();
         }
         return views;
+    }
+
+    /** The last of them, from a corner. */
+    private View corner() {
+        List<Eye> eyes = Eye.on(visible.fold().fit().gift());
+        return views.isEmpty() ? finished(eyes.get(eyes.size() - 1)) : views.get(views.size() - 1);
+    }
+
+    private View finished(Eye eye) {
+        return soft().map(mesh -> View.of(mesh, eye, dots)).orElseGet(() -> seen(scene, eye));
+    }
+
+    /** The soft cloth, made when it is first drawn. */
+    private Optional<SoftCloth> soft() {
+        if (dots > 0 && !isSoftSought) {
+            isSoftSought = true;
+            soft = TiedModel.soft(cloth, visible, look, Integer.highestOneBit((int) Math.min(FINEST, FINER * dots)));
+        }
+        return soft;
     }
 
     /** The cloth as a fold ties it. */
     public static TiedGift of(Cloth cloth, Fold fold, TiedLook look) {
         return new TiedGift(cloth, Visible.of(fold), look);
     }
+
+    /**
+     * The same with the finished gift drawn as soft cloth, dot by dot, so many along the longer side of each view; as it
+     * is where its cloth does not come to rest within the limits.
+     */
+    public TiedGift softly(int dotsAlong) {
+        TiedGift other = new TiedGift(cloth, visible, look);
+        other.dots = dotsAlong;
+        return other;
+    }
+
+    /** Dots of a face's picture for one of the gift's, and at most. */
+    private static final double FINER = 2;
+
+    private static final int FINEST = 1024;
 
     private View seen(Scene some, Eye eye) {
         return View.of(some, eye, pattern, visible.fold().fit().placing().out(), look);
@@ -158,7 +198,7 @@ public final class TiedGift {
         List<TyingMoment> all = TyingMoment.of(tied.fit().tie(), gift);
         Fold now = TiedFold.at(moment, tied);
         View view = moment == TyingMoment.TIED
-                ? views().get(views().size() - 1)
+                ? corner()
                 : seen(scene(moment, now), Eye.at(moment, gift));
         int place = all.indexOf(moment);
         Moves moves = place < 1 ? Moves.NONE : Moves.between(TiedFold.at(all.get(place - 1), tied), moment, now);
@@ -167,8 +207,7 @@ public final class TiedGift {
 
     /** The tied gift alone, from a corner, in at most this room. */
     public Picture alone(double width, double height, PrintingWords words) {
-        List<View> all = views();
-        return all.get(all.size() - 1).picture(words.pictureDone(), Moves.NONE, width, height);
+        return corner().picture(words.pictureDone(), Moves.NONE, width, height);
     }
 
     /** What to do when a corner does not reach, where it can be drawn with this cloth: {@link Tying#ifShort}. */

@@ -49,8 +49,8 @@ final class LookDistance {
             turned.put(piece.fabric().name(), piece.fabric().wrongSide().lab());
         }
         Cloth cloth = trial.cloth();
-        long wide = cloth.finished().width().nm() / (2 * GRID);
-        long high = cloth.finished().height().nm() / (2 * GRID);
+        long wide = cloth.finished().width().nm() / (2L * GRID);
+        long high = cloth.finished().height().nm() / (2L * GRID);
         List<Lab> grid = new ArrayList<>(Collections.nCopies(GRID * GRID, Lab.BLACK));
         for (Laid laid : cloth.laid()) {
             Map<String, Lab> shown = laid.patch().showing() == Showing.WRONG ? turned : labs;

@@ -199,6 +199,11 @@ public final class EnglishMaking implements MakingWords {
     }
 
     @Override
+    public String matMore() {
+        return "Went wrong? More";
+    }
+
+    @Override
     public String matNextPiece() {
         return "Next piece";
     }

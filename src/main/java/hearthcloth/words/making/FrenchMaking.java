@@ -199,6 +199,11 @@ public final class FrenchMaking implements MakingWords {
     }
 
     @Override
+    public String matMore() {
+        return "Un souci ? Plus";
+    }
+
+    @Override
     public String matNextPiece() {
         return "Morceau suivant";
     }

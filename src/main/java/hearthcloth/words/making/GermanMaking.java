@@ -199,6 +199,11 @@ public final class GermanMaking implements MakingWords {
     }
 
     @Override
+    public String matMore() {
+        return "Schiefgegangen? Mehr";
+    }
+
+    @Override
     public String matNextPiece() {
         return "Nächstes Stück";
     }

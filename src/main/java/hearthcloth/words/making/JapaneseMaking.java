@@ -199,6 +199,11 @@ public final class JapaneseMaking implements MakingWords {
     }
 
     @Override
+    public String matMore() {
+        return "うまくいかない？ その他";
+    }
+
+    @Override
     public String matNextPiece() {
         return "次の布";
     }

@@ -201,6 +201,11 @@ public final class KoreanMaking implements MakingWords {
     }
 
     @Override
+    public String matMore() {
+        return "잘못됐나요? 더 보기";
+    }
+
+    @Override
     public String matNextPiece() {
         return "다음 천";
     }

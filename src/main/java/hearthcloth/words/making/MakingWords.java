@@ -95,6 +95,8 @@ public interface MakingWords {
 
     String matLeave();
 
+    String matMore();
+
     String matNextPiece();
 
     String matNow(String measure, String n);

@@ -199,6 +199,11 @@ public final class SpanishMaking implements MakingWords {
     }
 
     @Override
+    public String matMore() {
+        return "¿Salió mal? Más";
+    }
+
+    @Override
     public String matNextPiece() {
         return "Trozo siguiente";
     }

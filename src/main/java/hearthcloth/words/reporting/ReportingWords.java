@@ -95,6 +95,8 @@ public interface ReportingWords {
 
     String readFound(int fabrics, int pieces);
 
+    String readKnow();
+
     String readLeft(int n, String numbers);
 
     String readLittle();

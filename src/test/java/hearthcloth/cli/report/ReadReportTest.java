@@ -30,6 +30,7 @@ class ReadReportTest {
     private static final Lab GREEN = new Lab(45, -30, 25);
 
     private static final Doubt TURNED = new Doubt(Doubt.Kind.SHEET, Sentence.itself("The sheet is\nbent."));
+    private static final Doubt THREADS = new Doubt(Doubt.Kind.FRAYED, Sentence.itself("It is frayed."));
     private static final Doubt FAINT = new Doubt(Doubt.Kind.FAINT, Sentence.itself("It is faint."));
 
     /** A rectangle lying along the axes, in millimetres, each side known to half a millimetre. */
@@ -126,6 +127,17 @@ class ReadReportTest {
                 .noneMatch(line -> line.contains("centimetre wide"));
         Reading.Read sure = read(THREE.pieces().get(0));
         assertThat(said(report -> report.doubts(sure, piece -> true))).containsExactly("");
+    }
+
+    @Test
+    void threads_are_told_and_leave_the_piece_in() {
+        ReadPiece frayed = piece(1, 100, 50, PieceAppearance.Pattern.PLAIN, THREADS);
+        assertThat(frayed.isDoubted()).isFalse();
+        assertThat(said(report -> report.doubts(read(frayed), piece -> !piece.isDoubted())))
+                .containsExactly("", "Good to know:", "  Piece 1: It is frayed.", "");
+        ReadPiece both = piece(1, 100, 50, PieceAppearance.Pattern.PLAIN, THREADS, FAINT);
+        assertThat(said(report -> report.doubts(read(both), piece -> !piece.isDoubted())))
+                .containsSubsequence("In doubt:", "  Piece 1: It is faint.", "Good to know:", "  Piece 1: It is frayed.");
     }
 
     @Test

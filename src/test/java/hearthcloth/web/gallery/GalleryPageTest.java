@@ -204,7 +204,7 @@ class GalleryPageTest {
             one.post("/settings", "ruler", "EIGHTHS", "paper", "letter");
             one.post("/example");
             one.page("/gift?kind=box&a=11&b=9&c=4");
-            one.beside("planning", 0);
+            Visit.beside("planning", 0);
             assertThat(one.page("/proposals")).doesNotContain("Take this one");
 
             one.post("/gift", "gift", "box 11 x 9 x 4 in", "tie", "four-corner tie");

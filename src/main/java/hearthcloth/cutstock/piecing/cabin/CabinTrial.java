@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 
 /**
  * One trial at all blocks: from the rim of each block inwards a bar is cut where least is lost, with some chance, as wide as
@@ -63,7 +65,7 @@ final class CabinTrial {
         List<Pieced> bars = new ArrayList<>();
         for (int i = cabin.bars().size() - 1; i >= 0; i--) {
             Edge edge = cabin.bars().get(i).edge();
-            Wanted wanted = wanted(cabin, i, width, height);
+            Wanted wanted = wanted(cabin, i, width, height, fabrics(bars));
             Optional<Bar> bar = wanted.most < rules.least() ? Optional.empty() : bar(wanted);
             if (bar.isEmpty()) {
                 return Optional.empty();
@@ -72,7 +74,19 @@ final class CabinTrial {
             width -= edge.upright() ? bar.get().breadth : 0;
             height -= edge.upright() ? 0 : bar.get().breadth;
         }
-        return hearth(width, height).map(hearth -> joined(cabin.bars(), hearth, bars));
+        return hearth(width, height, fabrics(bars)).map(hearth -> joined(cabin.bars(), hearth, bars));
+    }
+
+    /** The fabrics of the bars found last: what is found next lies against these. */
+    private Set<Integer> fabrics(List<Pieced> bars) {
+        return bars.subList(Math.max(0, bars.size() - Edge.values().length), bars.size()).stream()
+                .flatMap(Pieced::patches)
+                .map(patch -> fabric(patch.scrap()))
+                .collect(Collectors.toSet());
+    }
+
+    private int fabric(int scrap) {
+        return job.scraps().get(scrap).fabric();
     }
 
     /** The hearth and its bars, which were found from the outermost inwards. */
@@ -92,10 +106,11 @@ final class CabinTrial {
      *
      * @param usual as broad as if all were alike
      * @param most as broad as it may be
+     * @param beside the fabrics it lies against
      */
-    private record Wanted(Log log, long length, long usual, long most) {}
+    private record Wanted(Log log, long length, long usual, long most, Set<Integer> beside) {}
 
-    private Wanted wanted(Cabin cabin, int bar, long width, long height) {
+    private Wanted wanted(Cabin cabin, int bar, long width, long height, Set<Integer> beside) {
         Log log = cabin.bars().get(bar);
         boolean upright = log.edge().upright();
         long across = upright ? width : height;
@@ -104,7 +119,7 @@ final class CabinTrial {
                 .count();
         long usual = Math.max(rules.least(), Math.round(across / (left + parameters.bars().hearth())));
         long most = Math.min(usual + usual / parameters.bars().broader(), across - left * rules.least());
-        return new Wanted(log, upright ? height : width, Math.min(usual, most), most);
+        return new Wanted(log, upright ? height : width, Math.min(usual, most), most, beside);
     }
 
     private record Bar(Pieced tree, long breadth) {}
@@ -153,7 +168,14 @@ final class CabinTrial {
         long across = breadth + rules.seam();
         long along = length + rules.seam();
         long lost = lengthwise ? offcuts.lostBy(part, across, along) : offcuts.lostBy(part, along, across);
-        return lost + parameters.costs().uneven() * Math.abs(breadth - wanted.usual) * wanted.length;
+        return lost
+                + parameters.costs().uneven() * Math.abs(breadth - wanted.usual) * wanted.length
+                + alike(part, wanted.beside, (double) breadth * length);
+    }
+
+    /** What it costs that a patch of this area lies against its own fabric. */
+    private double alike(Offcuts.Part part, Set<Integer> beside, double area) {
+        return beside.contains(fabric(part.scrap())) ? parameters.costs().alike() * area : 0;
     }
 
     /** As broad as the scrap is, where that is not too broad and leaves nothing that could go back. */
@@ -227,7 +249,7 @@ final class CabinTrial {
         return new ScrapPatch(part.scrap(), turned, width, height);
     }
 
-    private Optional<Pieced> hearth(long width, long height) {
+    private Optional<Pieced> hearth(long width, long height, Set<Integer> beside) {
         if (Math.min(width, height) < rules.least()) {
             return Optional.empty();
         }
@@ -239,7 +261,8 @@ final class CabinTrial {
                 long across = turned ? cutHeight : cutWidth;
                 long down = turned ? cutWidth : cutHeight;
                 if (offcuts.open(part) && across <= part.width() && down <= part.height()) {
-                    ways.add(new Way(part, turned, 0, offcuts.lostBy(part, across, down)));
+                    double alike = alike(part, beside, (double) width * height);
+                    ways.add(new Way(part, turned, 0, offcuts.lostBy(part, across, down) + alike));
                 }
             }
         }
@@ -247,6 +270,7 @@ final class CabinTrial {
             return Optional.empty();
         }
         Way way = oneOf(ways);
+        cost += alike(way.part, beside, (double) width * height);
         return Optional.of(cut(way.part, way.turned, cutWidth, cutHeight));
     }
 }

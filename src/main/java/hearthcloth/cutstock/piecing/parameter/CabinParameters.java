@@ -21,11 +21,13 @@ public record CabinParameters(Costs costs, Bars bars, double lot, int patches) {
      *
      * @param join a join within a bar, in units of length, times what a seam takes; tuned
      * @param uneven a bar broader or narrower than the others, as a share of the area by which it differs; tuned
+     * @param alike a bar, or a hearth, that lies against its own fabric, as a share of its area: they melt into each other, and
+     *     the log cabin does not read; tuned
      */
-    public record Costs(double join, double uneven) {
+    public record Costs(double join, double uneven, double alike) {
 
         private static Costs standard() {
-            return new Costs(60, 0.4);
+            return new Costs(60, 0.4, 0.15);
         }
     }
 

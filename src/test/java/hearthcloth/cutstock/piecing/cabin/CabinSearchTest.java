@@ -225,6 +225,39 @@ class CabinSearchTest {
     }
 
     @Test
+    void no_bar_lies_against_its_own_fabric_where_the_heap_has_others() {
+        List<Log> rounds = new ArrayList<>();
+        for (int round = 0; round < 2; round++) {
+            for (Edge edge : Edge.values()) {
+                rounds.add(new Log(edge, Tone.ANY));
+            }
+        }
+        List<Scrap> scraps = new ArrayList<>();
+        for (int i = 0; i < 48; i++) {
+            scraps.add(new Scrap(40, 130, i % 6, true));
+        }
+        List<Tone> tones = scraps.stream().map(scrap -> Tone.DARK).toList();
+        CabinJob job = job(List.of(new Cabin(110, 120, rounds)), scraps, tones);
+        int[] left = {60};
+
+        Pieced work = CabinSearch.search(job, () -> left[0]-- <= 0, 1).orElseThrow().get(0);
+
+        List<Integer> fabrics = new ArrayList<>();
+        for (int i = rounds.size() - 1; i >= 0; i--) {
+            Joint joint = (Joint) work;
+            boolean after = rounds.get(i).edge() == Edge.RIGHT || rounds.get(i).edge() == Edge.BOTTOM;
+            Pieced bar = after ? joint.second() : joint.first();
+            bar.patches().forEach(patch -> fabrics.add(scraps.get(patch.scrap()).fabric()));
+            work = after ? joint.first() : joint.second();
+        }
+        work.patches().forEach(patch -> fabrics.add(scraps.get(patch.scrap()).fabric()));
+        assertThat(fabrics).hasSize(9);
+        for (int i = 1; i < fabrics.size(); i++) {
+            assertThat(fabrics.subList(Math.max(0, i - 4), i)).doesNotContain(fabrics.get(i));
+        }
+    }
+
+    @Test
     void a_heap_of_the_wrong_tone_or_size_makes_no_block() {
         List<Log> one = List.of(new Log(Edge.RIGHT, Tone.DARK));
         Cabin cabin = new Cabin(60, 40, one);
