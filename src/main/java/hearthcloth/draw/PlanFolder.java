@@ -165,7 +165,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** The tied gift alone, seen from a corner; empty without a gift, or where the cloth is too small for it. */
     public Optional<Picture> tiedAlone() {
-        return tied().map(gift -> gift.softly(SENT).alone(KEPT, KEPT));
+        return tied().map(gift -> gift.softly(SENT).alone(KEPT, KEPT, voice.printing()));
     }
 
     /** Both sides and the tied gift, where there is one, beside each other: to send. */

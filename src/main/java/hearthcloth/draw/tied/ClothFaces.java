@@ -58,7 +58,7 @@ record ClothFaces(Cloth cloth, TiedLook look) {
             List<Double> dashes = DASHES.stream().map(dash -> dash * scale).toList();
             sketch.line(ends.get(0), ends.get(2), new Stroke(STITCH * scale, look.thread(), dashes));
         }
-        return sketch.finished("A face of the cloth", whole, mm(size.height()) * scale);
+        return sketch.part(whole, mm(size.height()) * scale);
     }
 
     private void field(Sketch sketch, Shown.Field field, List<Point> outline, Affine laid) {

@@ -134,8 +134,8 @@ public final class TiedGift {
      * The flat net: the open cloth with the face turned up that ends outside, and every fold of the drawn gift as a
      * line on it. Printed, cut out and folded along the lines it makes the gift in paper, without its knots.
      */
-    public Picture net(double width) {
-        return Net.of(cloth, visible.fold(), look, width);
+    public Picture net(double width, PrintingWords words) {
+        return Net.of(cloth, visible.fold(), look, width, words.pictureNet());
     }
 
     /** The width of the open cloth as it lies, in millimetres, which {@link #net} scales to its width. */
@@ -167,8 +167,7 @@ public final class TiedGift {
             sketch.words(picture.title(), new Point(x, foot + caption.leading()), caption);
             x += picture.width() + gap;
         }
-        String title = "The gift tied, from above, from the front and from a corner";
-        return sketch.finished(title, width, foot + caption.leading() + 2);
+        return sketch.finished(voice.printing().pictureTied(), width, foot + caption.leading() + 2);
     }
 
     /** The sides that the three views look from, as a catalogue calls them. */
@@ -193,7 +192,7 @@ public final class TiedGift {
     /**
      * The cloth at a moment of tying, in at most this room, with arrows at the corners that moved since the moment before.
      */
-    public Picture moment(TyingMoment moment, double width, double height) {
+    public Picture moment(TyingMoment moment, double width, double height, PrintingWords words) {
         Fold tied = visible.fold();
         Gift gift = tied.fit().gift();
         List<TyingMoment> all = TyingMoment.of(tied.fit().tie(), gift);
@@ -203,31 +202,31 @@ public final class TiedGift {
                 : seen(scene(moment, now), Eye.at(moment, gift));
         int place = all.indexOf(moment);
         Moves moves = place < 1 ? Moves.NONE : Moves.between(TiedFold.at(all.get(place - 1), tied), moment, now);
-        return view.picture(moment == TyingMoment.TIED ? "Tied" : "While tying", moves, width, height);
+        return view.picture(moment == TyingMoment.TIED ? words.pictureDone() : words.pictureTying(), moves, width, height);
     }
 
     /** The tied gift alone, from a corner, in at most this room. */
-    public Picture alone(double width, double height) {
-        return corner().picture("Tied", Moves.NONE, width, height);
+    public Picture alone(double width, double height, PrintingWords words) {
+        return corner().picture(words.pictureDone(), Moves.NONE, width, height);
     }
 
     /** What to do when a corner does not reach, where it can be drawn with this cloth: {@link Tying#ifShort}. */
-    public Optional<Picture> whenShort(double width, double height) {
+    public Optional<Picture> whenShort(double width, double height, PrintingWords words) {
         Fit fit = visible.fold().fit();
         return switch (fit.tie()) {
-            case FOUR_CORNER, EDGE_ALONG_EDGE, ERRAND -> instead(Tie.TWO_KNOT, width, height);
-            case FLAT -> instead(Tie.ERRAND, width, height);
-            case BOOKS -> Optional.of(moment(TyingMoment.ENDS_IN, width, height));
+            case FOUR_CORNER, EDGE_ALONG_EDGE, ERRAND -> instead(Tie.TWO_KNOT, width, height, words);
+            case FLAT -> instead(Tie.ERRAND, width, height, words);
+            case BOOKS -> Optional.of(moment(TyingMoment.ENDS_IN, width, height, words));
             default -> Optional.empty();
         };
     }
 
     /** The gift tied in another way. */
-    private Optional<Picture> instead(Tie tie, double width, double height) {
+    private Optional<Picture> instead(Tie tie, double width, double height, PrintingWords words) {
         Fit fit = visible.fold().fit();
         Fit other = tie.fit(fit.gift(), fit.cloth(), fit.tail(), fit.placing());
         return other.holds()
-                ? Optional.of(of(cloth, TiedFold.of(other), look).moment(TyingMoment.TIED, width, height))
+                ? Optional.of(of(cloth, TiedFold.of(other), look).moment(TyingMoment.TIED, width, height, words))
                 : Optional.empty();
     }
 
@@ -242,7 +241,7 @@ public final class TiedGift {
     }
 
     /** The last knot close up, as whoever tied it sees it. */
-    public Picture knot(double width, double height) {
+    public Picture knot(double width, double height, PrintingWords words) {
         List<ReefKnot> knots = visible.fold().knots();
         ReefKnot tied = knots.get(knots.size() - 1);
         ReefKnot flat = new ReefKnot(
@@ -254,6 +253,6 @@ public final class TiedGift {
                 0,
                 tied.leads());
         Scene close = new Scene(List.of(), List.of(flat), List.of(), Strands.OPEN);
-        return seen(close, Eye.ABOVE).picture("A reef knot", Moves.NONE, width, height);
+        return seen(close, Eye.ABOVE).picture(words.pictureKnot(), Moves.NONE, width, height);
     }
 }

@@ -23,7 +23,7 @@ final class StillKeeper {
     private final Map<String, CompletableFuture<List<String>>> kept = new LinkedHashMap<>(16, 0.75f, true);
     private final ThreadPoolExecutor hands =
             new ThreadPoolExecutor(1, 1, 30, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
-                Thread thread = new Thread(work, "soft stills");
+                Thread thread = new Thread(work, "soft-stills");
                 thread.setDaemon(true);
                 thread.setPriority(Thread.MIN_PRIORITY);
                 return thread;

@@ -16,6 +16,7 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
@@ -182,7 +183,9 @@ public final class TiedPage {
             pictured(context, soft.get().get(soft.get().size() - 1));
             return;
         }
-        Optional<Picture> flat = folder(context).flatMap(PlanFolder::tied).map(tied -> tied.alone(LARGE, LARGE));
+        PrintingWords words = room.settings().voice().printing();
+        Optional<Picture> flat =
+                folder(context).flatMap(PlanFolder::tied).map(tied -> tied.alone(LARGE, LARGE, words));
         pictured(context, LeanSvg.write(flat.orElseThrow(this::notTied)));
     }
 
