@@ -8,7 +8,7 @@ import java.util.List;
  * Lines of a terminal, whose letters all take one column but those of East Asian scripts, which take two
  * (docs/sources.md#wide-letters). Letters whose width the annex leaves open are counted as one.
  */
-final class Columns {
+public final class Columns {
 
     /** A last line shorter than this is a stub. */
     private static final int LEAST_LAST = 8;
@@ -24,7 +24,7 @@ final class Columns {
     private Columns() {}
 
     /** How many columns the words take. */
-    static int of(String words) {
+    public static int of(String words) {
         int columns = 0;
         for (int at = 0; at < words.length(); at += Character.charCount(words.codePointAt(at))) {
             columns += isWide(words.codePointAt(at)) ? 2 : 1;
@@ -42,7 +42,7 @@ final class Columns {
     }
 
     /** The words and blanks up to this column; where they reach it already, as they are. */
-    static String padded(String words, int column) {
+    public static String padded(String words, int column) {
         return words + " ".repeat(Math.max(0, column - of(words)));
     }
 

@@ -1,5 +1,6 @@
 package hearthcloth.cli.report;
 
+import hearthcloth.cli.help.Columns;
 import hearthcloth.measure.Rounding;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
@@ -90,12 +91,10 @@ public final class ReadReport {
             for (int i = 0; i < row.size(); i++) {
                 int column = i;
                 int wide = rows.stream()
-                        .mapToInt(other -> other.get(column).length())
+                        .mapToInt(other -> Columns.of(other.get(column)))
                         .max()
                         .orElse(0);
-                line.append("  ")
-                        .append(row.get(i))
-                        .append(" ".repeat(wide - row.get(i).length()));
+                line.append("  ").append(Columns.padded(row.get(i), wide));
             }
             out.println(line.toString().stripTrailing());
         }

@@ -30,6 +30,7 @@ import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -104,6 +105,7 @@ public final class GalleryPage {
                 .get("/cloth", GalleryPage::show)
                 .get("/proposals/beside", GalleryPage::beside)
                 .get("/proposals/three", GalleryPage::few)
+                .get("/proposals/{name}/soft.svg", GalleryPage::soft)
                 .get("/proposals", (page, context) -> page.room.show(context, page.shown(context)))
                 .post("/proposals", GalleryPage::look)
                 .post("/proposals/stop", GalleryPage::stop)
@@ -260,6 +262,18 @@ public final class GalleryPage {
                 new Beside(
                         room.frame(context, words().foundBeside(), "Cloth"),
                         all.state().cards()));
+    }
+
+    /** A proposal tied, as soft cloth, which takes a moment; its card shows the facets until it is there. */
+    private void soft(Context context) {
+        ProposalCards cards = new ProposalCards(room, Wished.of(store()));
+        String svg = searches.of(store())
+                .flatMap(search -> search.soft(context.pathParam("name"), cards::soft))
+                .filter(drawn -> !drawn.isEmpty())
+                .orElseThrow(() -> new NotFoundResponse(words().foundGone()));
+        context.header("Cache-Control", "private, max-age=3600")
+                .contentType("image/svg+xml")
+                .result(svg);
     }
 
     private Set<String> names() {

@@ -352,4 +352,9 @@ public final class EnglishReporting implements ReportingWords {
     public String square(String side) {
         return side + " square";
     }
+
+    @Override
+    public String student(String n) {
+        return "Student " + n;
+    }
 }

@@ -352,4 +352,9 @@ public final class FrenchReporting implements ReportingWords {
     public String square(String side) {
         return side + " de côté";
     }
+
+    @Override
+    public String student(String n) {
+        return "Élève " + n;
+    }
 }

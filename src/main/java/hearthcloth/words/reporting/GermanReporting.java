@@ -352,4 +352,9 @@ public final class GermanReporting implements ReportingWords {
     public String square(String side) {
         return side + " im Quadrat";
     }
+
+    @Override
+    public String student(String n) {
+        return "Teilnehmer " + n;
+    }
 }

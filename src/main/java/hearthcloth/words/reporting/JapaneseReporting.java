@@ -352,4 +352,9 @@ public final class JapaneseReporting implements ReportingWords {
     public String square(String side) {
         return side + " 四方";
     }
+
+    @Override
+    public String student(String n) {
+        return "受講者 " + n;
+    }
 }

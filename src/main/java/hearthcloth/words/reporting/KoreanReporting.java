@@ -354,4 +354,9 @@ public final class KoreanReporting implements ReportingWords {
     public String square(String side) {
         return side + " 정사각형";
     }
+
+    @Override
+    public String student(String n) {
+        return "수강생 " + n;
+    }
 }

@@ -142,4 +142,6 @@ public interface ReportingWords {
     String sizeUpTo(String gift, String uses);
 
     String square(String side);
+
+    String student(String n);
 }

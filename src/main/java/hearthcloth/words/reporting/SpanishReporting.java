@@ -352,4 +352,9 @@ public final class SpanishReporting implements ReportingWords {
     public String square(String side) {
         return side + " de lado";
     }
+
+    @Override
+    public String student(String n) {
+        return "Alumno " + n;
+    }
 }

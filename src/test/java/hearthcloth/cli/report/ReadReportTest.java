@@ -18,6 +18,8 @@ import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
+import hearthcloth.cli.help.Columns;
+import hearthcloth.words.Language;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -146,11 +148,24 @@ class ReadReportTest {
         ReadPiece same = piece(2, 100, 50, PieceAppearance.Pattern.PLAIN);
         ReadPiece other = piece(3, 80, 50, PieceAppearance.Pattern.PLAIN);
         GatheredStash gathered =
-                GatheredStash.of(FabricGroup.of(List.of(one, same, other)), Ruler.MILLIMETRES, piece -> true);
+                GatheredStash.of(FabricGroup.of(List.of(one, same, other)), Voice.english(Ruler.MILLIMETRES), piece -> true);
         assertThat(said(report -> report.wrote("a.csv", gathered)))
                 .singleElement()
                 .asString()
                 .startsWith("Wrote a.csv: 3 pieces of 1 fabric in 2 lines. ");
         assertThat(said(report -> report.line("Drawn."))).containsExactly("Drawn.");
+    }
+
+    /** Hangul stands two columns wide (docs/sources.md#wide-letters). */
+    @Test
+    void the_table_stands_in_line_in_wide_letters_too() {
+        Voice korean = Voice.of(Language.KOREAN, Ruler.MILLIMETRES);
+        List<String> lines = said(korean, report -> report.found(THREE, FabricGroup.of(THREE.pieces())));
+
+        assertThat(lines.get(0)).isEqualTo("천 3장을 찾았습니다. 겉모습으로 보아 2가지입니다.");
+        int head = Columns.of(lines.get(2).substring(0, lines.get(2).indexOf("변")));
+        int first = Columns.of(lines.get(3).substring(0, lines.get(3).indexOf("10.1 ±")));
+        assertThat(first).isEqualTo(head);
+        assertThat(lines.get(3)).contains("직사각형", "민무늬");
     }
 }
