@@ -108,6 +108,17 @@
     });
   }
 
-  document.addEventListener("htmx:afterSwap", show);
-  show();
+  // Still pictures are drawn from flat pieces first, and as soft cloth once the workroom has that.
+  function soften() {
+    for (const picture of document.querySelectorAll(able() ? ".views img[data-soft]" : "img[data-soft]")) {
+      const from = picture.dataset.soft;
+      const soft = new Image();
+      soft.onload = () => { if (picture.dataset.soft === from && picture.isConnected) picture.src = from; };
+      soft.src = from;
+    }
+  }
+
+  const all = () => { soften(); show(); };
+  document.addEventListener("htmx:afterSwap", all);
+  all();
 })();

@@ -81,6 +81,7 @@ class ArchitectureTest {
                     "draw",
                     List.of(
                             "words",
+                            "number",
                             "json",
                             "measure",
                             "colour",

@@ -103,7 +103,7 @@ final class GuidelineWish {
         if (reading instanceof GuidelineFile.Reading.Read read) {
             return read.guideline();
         }
-        throw faulty(name, ((GuidelineFile.Reading.Faulty) reading).sentences());
+        throw faulty(name, ((GuidelineFile.Reading.Faulty) reading).said());
     }
 
     /** Reads the cloth of a plan file. */
@@ -112,16 +112,16 @@ final class GuidelineWish {
         if (reading instanceof PlanReader.Reading.Read read) {
             return read.cloth();
         }
-        throw faulty(name, ((PlanReader.Reading.Faulty) reading).sentences());
+        throw faulty(name, ((PlanReader.Reading.Faulty) reading).said());
     }
 
-    private static BadInputException faulty(String name, List<String> faults) {
+    private static BadInputException faulty(String name, List<Sentence> faults) {
         List<Sentence> sentences = new ArrayList<>();
         sentences.add(
                 name.equals("-")
                         ? TypingSentences.unusableInput("input")
                         : TypingSentences.unusable(Argument.text(ListWords.plain(name))));
-        faults.forEach(fault -> sentences.add(Sentence.itself("  " + fault)));
+        sentences.addAll(faults);
         return new BadInputException(sentences.toArray(new Sentence[0]));
     }
 

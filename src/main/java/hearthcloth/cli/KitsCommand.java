@@ -88,8 +88,8 @@ final class KitsCommand implements Callable<Integer> {
         PrintOptions.Asked print = printing.read(text, ruler);
         long seed = text.whole("--seed", options.seed(), 1, 0, 999_999_999);
         text.check();
-        List<WishList.Line> lines = lines(read, ruler);
         Voice voice = print.print().voice();
+        List<WishList.Line> lines = lines(read, voice);
         read.warnings()
                 .forEach(warning -> shell.err()
                         .println(ListWords.line(TypingSentences.note(warning).in(voice))));
@@ -130,11 +130,11 @@ final class KitsCommand implements Callable<Integer> {
         return read;
     }
 
-    private List<WishList.Line> lines(StashFile.Read read, Ruler ruler) {
+    private List<WishList.Line> lines(StashFile.Read read, Voice voice) {
         WishWords common = options.words()
                 .with(WishField.GIFT, options.gift().gift())
                 .with(WishField.TIE, options.gift().tie());
-        WishList list = new WishList(common, read.stash(), ruler);
+        WishList list = new WishList(common, read.stash(), voice.ruler());
         if (wishes != null && students != null) {
             throw new BadInputException(TypingSentences.kitsBoth());
         }
@@ -147,7 +147,7 @@ final class KitsCommand implements Callable<Integer> {
         OptionText text = new OptionText();
         int count = text.whole("--students", students, 1, 1, WishList.MOST);
         text.check();
-        return list.students(count, Door.SHELL);
+        return list.students(count, Door.SHELL, voice);
     }
 
     private static void write(

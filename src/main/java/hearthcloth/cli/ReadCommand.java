@@ -116,8 +116,8 @@ final class ReadCommand implements Callable<Integer> {
 
     private int written(Reading.Read read, Voice voice, OutputFile out, Optional<OutputFile> picture) {
         List<FabricGroup> groups = FabricGroup.of(read.pieces());
-        Predicate<ReadPiece> taken = piece -> keepDoubtful || piece.doubts().isEmpty();
-        GatheredStash gathered = GatheredStash.of(groups, voice.ruler(), taken);
+        Predicate<ReadPiece> taken = piece -> keepDoubtful || !piece.isDoubted();
+        GatheredStash gathered = GatheredStash.of(groups, voice, taken);
         ReadReport report = new ReadReport(shell.out(), voice);
         report.found(read, groups);
         report.doubts(read, taken);

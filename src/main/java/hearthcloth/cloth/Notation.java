@@ -58,7 +58,7 @@ public final class Notation {
         skipBlank();
         if (at < text.length() && text.charAt(at) == '(') {
             if (++depth > DEEPEST) {
-                throw wrong("at most " + DEEPEST + " seams within each other");
+                throw wrong("depth <= " + DEEPEST);
             }
             at++;
             Assembly first = assembly();
@@ -74,7 +74,7 @@ public final class Notation {
             depth--;
             return Seam.of(join, wraps, first, second);
         }
-        return patch(next(PATCH, "a patch or ("));
+        return patch(next(PATCH, "patch, ("));
     }
 
     private static Patch patch(Matcher m) {

@@ -57,8 +57,7 @@ public record Colour(int rgb) {
             return of((rgb >> 8) * 17, (rgb >> 4 & 15) * 17, (rgb & 15) * 17);
         }
         return CssNames.find(word)
-                .orElseThrow(() -> new ColourException(
-                        "\"" + text.strip() + "\" is not a colour: write #rrggbb or a colour name such as \"teal\""));
+                .orElseThrow(() -> new ColourException(text.strip()));
     }
 
     /**

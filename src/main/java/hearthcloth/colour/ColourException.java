@@ -1,11 +1,11 @@
 package hearthcloth.colour;
 
-/** A colour that cannot be read; the message is one sentence for the maker, with the mend. */
+/** A text that names no colour; the message is that text. Who asked for it says so, with the mend. */
 public final class ColourException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
 
-    public ColourException(String message) {
-        super(message);
+    ColourException(String text) {
+        super(text);
     }
 }

@@ -30,7 +30,7 @@ final class NetSheet {
     static Picture of(Cloth cloth, Wrapped wrapped, TiedGift tied, Voice voice, Paper paper) {
         PrintingWords words = voice.printing();
         double width = paper.width() - 2 * RIM;
-        Picture net = tied.net(width);
+        Picture net = tied.net(width, words);
         double scale = tied.reach() / (width - 1);
         String title = words.netTitle(voice.tying().tieName(wrapped.tie().name()));
         TextColumn column = new TextColumn(width);

@@ -69,7 +69,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
         Files.writeString(folder.resolve("front.svg"), SvgWriter.write(face(Face.FRONT)));
         Files.writeString(folder.resolve("back.svg"), SvgWriter.write(face(Face.BACK)));
         Files.writeString(folder.resolve("cut.svg"), SvgWriter.write(CutBlocks.sheet(plan, guide.cutting(), voice)));
-        Optional<TiedGift> tied = tied();
+        Optional<TiedGift> tied = printed();
         Optional<Picture> sheet = tied(tied);
         if (sheet.isPresent()) {
             Files.writeString(folder.resolve("tied.svg"), SvgWriter.write(sheet.get()));
@@ -95,7 +95,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
         Files.write(folder.resolve("back.png"), PngWriter.write(face(Face.BACK), SCREEN_DPI));
         Picture cut = CutBlocks.sheet(plan, guide.cutting(), voice);
         Files.write(folder.resolve("cut.png"), PngWriter.write(cut, SCREEN_DPI));
-        Optional<Picture> sheet = tied(tied());
+        Optional<Picture> sheet = tied(printed());
         if (sheet.isPresent()) {
             Files.write(folder.resolve("tied.png"), PngWriter.write(sheet.get(), SCREEN_DPI));
         }
@@ -132,6 +132,14 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
         return sheets().tied();
     }
 
+    /** The same as soft cloth where it comes to rest, as fine as a third of a sheet shows it. */
+    private Optional<TiedGift> printed() {
+        return tied().map(gift -> gift.softly(PRINTED));
+    }
+
+    /** Dots along a view of the tied gift on a sheet, which is some 55 to 85 mm wide. */
+    private static final int PRINTED = 400;
+
     private Optional<Picture> tied(Optional<TiedGift> tied) {
         return sheets().tiedSheet(tied);
     }
@@ -147,6 +155,9 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
     /** Dots an inch of a picture to send: about 1,200 across. */
     public static final double KEPT_DPI = 150;
 
+    /** Dots along the tied gift in it. */
+    private static final int SENT = 900;
+
     /** One face without a word. */
     public Picture plain(Face face) {
         return new FacePicture(plan, face, voice).plain(KEPT);
@@ -154,7 +165,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** The tied gift alone, seen from a corner; empty without a gift, or where the cloth is too small for it. */
     public Optional<Picture> tiedAlone() {
-        return tied().map(gift -> gift.alone(KEPT, KEPT));
+        return tied().map(gift -> gift.softly(SENT).alone(KEPT, KEPT, voice.printing()));
     }
 
     /** Both sides and the tied gift, where there is one, beside each other: to send. */
@@ -213,7 +224,7 @@ public record PlanFolder(Plan plan, Voice voice, Paper paper, Optional<Wrapped> 
 
     /** The printed guide as a PDF. */
     public byte[] guide(GuideLength length) {
-        return guide(Guide.of(plan, voice), tied(), length);
+        return guide(Guide.of(plan, voice), printed(), length);
     }
 
     private byte[] guide(Guide guide, Optional<TiedGift> tied, GuideLength length) {

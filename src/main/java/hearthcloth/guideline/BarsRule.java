@@ -7,6 +7,8 @@ import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.words.sentence.RulingSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.List;
@@ -50,7 +52,7 @@ public sealed interface BarsRule {
         if (plain.equals("strips") || plain.equals("as wide as your strips")) {
             return new AsStrips();
         }
-        RuleText.numbered(written, "open, strips, a share such as \"8 to 12 %\" or widths such as \"2 to 3 in\"");
+        RuleText.numbered(written, RuleText.Asked.BARS);
         return RuleText.share(written).<BarsRule>map(OfWidth::new).orElseGet(() -> measured(written, bare));
     }
 
@@ -64,7 +66,8 @@ public sealed interface BarsRule {
     private static List<Length> widths(String measure, Unit bare) {
         List<Length> widths = Measures.lengths(measure.replaceAll("(?<!\\d)[,;]|[,;](?!\\d)|;", " x "), bare);
         if (widths.size() > RoundsRule.MOST) {
-            throw new MeasureException(widths.size() + " widths are too many; write at most " + RoundsRule.MOST);
+            throw new RefusedException(RefusingSentences.wishManyWidths(
+                    Argument.number(widths.size()), Argument.number(RoundsRule.MOST)));
         }
         return widths.stream()
                 .map(width -> RuleText.length(width.toString(), bare))

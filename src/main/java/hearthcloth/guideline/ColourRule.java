@@ -1,12 +1,14 @@
 package hearthcloth.guideline;
 
-import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Scheme;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.words.sentence.RulingSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -44,7 +46,7 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
         /**
          * Reads a word.
          *
-         * @throws MeasureException with a sentence, where it is none
+         * @throws RefusedException with a sentence, where it is none
          */
         public static Middle parse(String written) {
             for (Middle middle : values()) {
@@ -52,8 +54,9 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
                     return middle;
                 }
             }
-            throw new MeasureException(
-                    "\"" + written.strip() + "\" will not do; write any, favourite, lightest or darkest");
+            List<String> known = Arrays.stream(values()).map(Middle::word).toList();
+            throw new RefusedException(RefusingSentences.wishWord(
+                    Argument.names(Argument.Joined.OR, known), Argument.written(written)));
         }
     }
 
@@ -64,7 +67,7 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
     /**
      * Reads ways such as {@code two halves or frames}.
      *
-     * @throws MeasureException with a sentence, where one is none
+     * @throws RefusedException with a sentence, where one is none
      */
     public static List<Scheme.Kind> parse(String written) {
         if (RuleText.isOpen(written)) {
@@ -76,15 +79,18 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
                     .filter(kind -> RuleText.plain(kind.title()).equals(RuleText.plain(part)))
                     .findFirst()
                     .orElseThrow(() ->
-                            new MeasureException("\"" + part.strip() + "\" is no way of colour; write open or "
-                                    + WAYS.stream()
-                                            .map(kind -> RuleText.plain(kind.title()))
-                                            .collect(Collectors.joining(", "))));
+                            new RefusedException(RulingSentences.ruleWay(known(), Argument.written(part))));
             if (!ways.contains(way)) {
                 ways.add(way);
             }
         }
         return ways;
+    }
+
+    private static Argument known() {
+        List<String> names = new ArrayList<>(List.of(RuleText.OPEN));
+        WAYS.forEach(kind -> names.add(RuleText.plain(kind.title())));
+        return Argument.names(Argument.Joined.OR, names);
     }
 
     /** As the ways are read. */

@@ -37,7 +37,7 @@ public sealed interface HearthRule {
         if (plain.replace("your ", "").equals("largest square")) {
             return new LargestSquare();
         }
-        RuleText.numbered(written, "open, largest square, a share such as \"30 to 40 %\" or a size such as \"14 in\"");
+        RuleText.numbered(written, RuleText.Asked.HEARTH);
         return RuleText.share(written).<HearthRule>map(OfWidth::new).orElseGet(() -> {
             RuleText.Meant meant = RuleText.Meant.of(written);
             return new Exactly(RuleText.size(meant.measure(), bare), meant.finished());

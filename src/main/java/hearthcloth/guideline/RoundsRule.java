@@ -1,6 +1,7 @@
 package hearthcloth.guideline;
 
-import hearthcloth.measure.MeasureException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.sentence.RulingSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.regex.Matcher;
@@ -33,7 +34,7 @@ public record RoundsRule(int least, int most) {
     /**
      * Reads a rule.
      *
-     * @throws MeasureException with a sentence, where it is none
+     * @throws RefusedException with a sentence, where it is none
      */
     public static RoundsRule parse(String written) {
         if (RuleText.isOpen(written)) {
@@ -43,8 +44,7 @@ public record RoundsRule(int least, int most) {
         int least = matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
         int most = least > 0 && matcher.group(2) != null ? Integer.parseInt(matcher.group(2)) : least;
         if (least < 1 || most > MOST || least > most) {
-            throw new MeasureException("\"" + written.strip() + "\" will not do; write a number of rounds from 1 to "
-                    + MOST + ", two such as \"2 to 4\", or \"open\"");
+            throw new RefusedException(RulingSentences.ruleRounds(Argument.number(MOST), Argument.written(written)));
         }
         return new RoundsRule(least, most);
     }

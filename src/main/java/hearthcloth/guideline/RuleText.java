@@ -1,12 +1,14 @@
 package hearthcloth.guideline;
 
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RulingSentences;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -42,10 +44,17 @@ final class RuleText {
         }
     }
 
-    /** Refuses words without a number, which are no measure: {@code instead} says what may be written. */
-    static void numbered(String written, String instead) {
+    /** Which rule a measure is asked for by. */
+    enum Asked {
+        SIZE,
+        HEARTH,
+        BARS
+    }
+
+    /** Refuses words without a number, which are no measure. */
+    static void numbered(String written, Asked rule) {
         if (!written.matches("(?s).*[\\d½¼¾⅛⅜⅝⅞⅓⅔].*")) {
-            throw new MeasureException("\"" + written.strip() + "\" will not do; write " + instead);
+            throw new RefusedException(RulingSentences.ruleMeasure(rule.name(), Argument.written(written)));
         }
     }
 
@@ -65,8 +74,7 @@ final class RuleText {
         }
         List<Length> ends = Measures.lengths(matcher.group(1) + " x " + matcher.group(2), bare);
         if (ends.size() != 2 || ends.get(0).isMoreThan(ends.get(1))) {
-            throw new MeasureException("\"" + written.strip()
-                    + "\" is no range; write the smaller measure first, such as" + " \"2 to 3 in\"");
+            throw new RefusedException(RulingSentences.ruleRange(Argument.written(written)));
         }
         ends.forEach(end -> within(written, end));
         return Optional.of(ends);
@@ -82,8 +90,7 @@ final class RuleText {
         int least = matcher.group(2) == null ? Math.max(1, first - Share.ABOUT) : first;
         int most = matcher.group(2) == null ? Math.min(99, first + Share.ABOUT) : Integer.parseInt(matcher.group(2));
         if (least < 1 || most > 99 || least > most) {
-            throw new MeasureException("\"" + written.strip()
-                    + "\" is no share; write whole numbers from 1 to 99, the smaller first, such as \"30 to 40 %\"");
+            throw new RefusedException(RulingSentences.ruleShare(Argument.written(written)));
         }
         return Optional.of(new Share(least, most));
     }
@@ -103,8 +110,7 @@ final class RuleText {
 
     private static void within(String written, Length length) {
         if (!length.isPositive() || length.isMoreThan(MOST)) {
-            throw new MeasureException("\"" + written.strip()
-                    + "\" is out of reach; write more than nothing and at most " + "5 m, and check the unit");
+            throw new RefusedException(RulingSentences.ruleReach(Argument.written(written)));
         }
     }
 

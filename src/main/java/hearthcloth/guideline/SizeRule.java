@@ -7,6 +7,8 @@ import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
 import hearthcloth.words.sentence.RulingSentences;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.wrap.Gift;
@@ -45,7 +47,7 @@ public sealed interface SizeRule {
         if (RuleText.plain(written).startsWith("for ")) {
             return gift(written.strip().substring(4).strip(), bare);
         }
-        RuleText.numbered(written, "open, a size such as \"16 in\" or \"16 to 20 in\", or \"for box 30 x 20 x 8 cm\"");
+        RuleText.numbered(written, RuleText.Asked.SIZE);
         return RuleText.range(written, bare)
                 .<SizeRule>map(ends -> new Within(ends.get(0), ends.get(1)))
                 .orElseGet(() -> new Exactly(RuleText.size(written, bare)));
@@ -59,8 +61,10 @@ public sealed interface SizeRule {
         List<Tie> suiting = Tie.suiting(read);
         Tie tie = named.orElse(suiting.get(0));
         if (!suiting.contains(tie)) {
-            throw new MeasureException("the " + tie.words() + " is for " + tie.suited() + "; for this gift write "
-                    + suiting.get(0).words());
+            throw new RefusedException(RefusingSentences.tieOther(
+                    Argument.text(suiting.get(0).words()),
+                    RulingSentences.suited(tie.name()),
+                    RulingSentences.tie(tie.name())));
         }
         return new ForGift(gift, read, tie);
     }

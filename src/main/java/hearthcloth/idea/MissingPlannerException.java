@@ -1,12 +1,22 @@
 package hearthcloth.idea;
 
-/** This program was built without the planner for pages; the message is a sentence with the mend. */
-public final class MissingPlannerException extends RuntimeException {
+import hearthcloth.words.sentence.Refusal;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
+
+/** This program was built without the planner for pages; it carries a sentence with the mend. */
+public final class MissingPlannerException extends RuntimeException implements Refusal {
 
     private static final long serialVersionUID = 1L;
 
-    MissingPlannerException() {
-        super(
-                "This Hearthcloth was built without the planner for pages; run ideapage/build in its folder, then build it again.");
+    @Override
+    public Sentence sentence() {
+        return RulingSentences.plannerMissing();
+    }
+
+    /** The sentence in English. */
+    @Override
+    public String getMessage() {
+        return sentence().english();
     }
 }

@@ -1,5 +1,6 @@
 package hearthcloth.json;
 
+import hearthcloth.json.JsonException.Slip;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -35,17 +36,17 @@ public final class JsonParser {
         JsonValue value = parser.value(0);
         parser.blanks();
         if (parser.at < parser.text.length()) {
-            throw parser.amiss("there is more after the end of the file's one object");
+            throw parser.amiss(Slip.AFTER, "");
         }
         return value;
     }
 
-    private JsonException amiss(String what) {
+    private JsonException amiss(Slip slip, String text) {
         int line = 1;
-        for (int i = 0; i < Math.min(at, text.length()); i++) {
-            line += text.charAt(i) == '\n' ? 1 : 0;
+        for (int i = 0; i < Math.min(at, this.text.length()); i++) {
+            line += this.text.charAt(i) == '\n' ? 1 : 0;
         }
-        return new JsonException(line, what);
+        return new JsonException(line, slip, text);
     }
 
     private void blanks() {
@@ -57,7 +58,7 @@ public final class JsonParser {
     private char next() {
         blanks();
         if (at == text.length()) {
-            throw amiss("the file ends too early; it may have been sent or saved only in part");
+            throw amiss(Slip.EARLY, "");
         }
         return text.charAt(at);
     }
@@ -68,15 +69,15 @@ public final class JsonParser {
         return taken;
     }
 
-    private void take(char c, String where) {
+    private void take(char c, Slip otherwise) {
         if (!takes(c)) {
-            throw amiss("a " + c + " is missing " + where);
+            throw amiss(otherwise, String.valueOf(c));
         }
     }
 
     private JsonValue value(int depth) {
         if (depth > DEEPEST) {
-            throw amiss("it is nested too deeply");
+            throw amiss(Slip.DEEP, "");
         }
         return switch (next()) {
             case '{' -> members(depth);
@@ -91,7 +92,7 @@ public final class JsonParser {
 
     private JsonValue word(String word, JsonValue meant) {
         if (!text.startsWith(word, at)) {
-            throw amiss("a value is not understood; words stand in quotes");
+            throw amiss(Slip.VALUE, "");
         }
         at += word.length();
         return meant;
@@ -105,15 +106,15 @@ public final class JsonParser {
         }
         do {
             if (next() != '"') {
-                throw amiss("the name of a field is missing; it stands in quotes");
+                throw amiss(Slip.NAME, "");
             }
             String name = string();
-            take(':', "after \"" + name + "\"");
+            take(':', Slip.COLON);
             if (members.put(name, value(depth + 1)) != null) {
-                throw amiss("\"" + name + "\" stands twice; leave one out");
+                throw amiss(Slip.TWICE, name);
             }
         } while (takes(','));
-        take('}', "or a comma after a field");
+        take('}', Slip.COMMA_FIELD);
         return new JsonValue.Members(members);
     }
 
@@ -126,7 +127,7 @@ public final class JsonParser {
         do {
             items.add(value(depth + 1));
         } while (takes(','));
-        take(']', "or a comma in a list");
+        take(']', Slip.COMMA_LIST);
         return new JsonValue.Items(items);
     }
 
@@ -135,14 +136,14 @@ public final class JsonParser {
         at++;
         while (true) {
             if (at == text.length()) {
-                throw amiss("a quote is not closed");
+                throw amiss(Slip.OPEN_QUOTE, "");
             }
             char c = text.charAt(at++);
             if (c == '"') {
                 return out.toString();
             }
             if (c < ' ') {
-                throw amiss("a line ends inside quotes; write \\n for a new line");
+                throw amiss(Slip.LINE_END, "");
             }
             out.append(c == '\\' ? escaped() : c);
         }
@@ -158,7 +159,7 @@ public final class JsonParser {
             case 'r' -> '\r';
             case 't' -> '\t';
             case 'u' -> coded();
-            default -> throw amiss("\\" + c + " is not a letter of JSON; write \\\\ for a backslash");
+            default -> throw amiss(Slip.ESCAPE, "\\" + c);
         };
     }
 
@@ -167,7 +168,7 @@ public final class JsonParser {
         for (int i = 0; i < 4; i++) {
             int digit = at < text.length() ? Character.digit(text.charAt(at++), 16) : -1;
             if (digit < 0) {
-                throw amiss("\\u wants four figures from 0 to f");
+                throw amiss(Slip.CODE, "");
             }
             code = 16 * code + digit;
         }
@@ -181,7 +182,7 @@ public final class JsonParser {
         }
         String written = text.substring(from, at);
         if (written.length() > LONGEST_NUMBER || !written.matches("-?(0|[1-9]\\d*)(\\.\\d+)?([eE][+-]?\\d{1,2})?")) {
-            throw amiss("a value is not understood; words stand in quotes");
+            throw amiss(Slip.VALUE, "");
         }
         return new JsonValue.Figure(new BigDecimal(written));
     }

@@ -2,7 +2,10 @@ package hearthcloth.measure;
 
 import java.util.List;
 
-/** A measure that cannot be read; the message is one sentence for the maker, with the mend. */
+/**
+ * A measure that cannot be read. What is wrong with a length is a {@link Slip}, which the room of words tells a maker with the
+ * mend; its message is for programmers. Of any other measure the message is that sentence.
+ */
 public class MeasureException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;
@@ -25,13 +28,15 @@ public class MeasureException extends IllegalArgumentException {
     private final transient List<String> texts;
 
     public MeasureException(String message) {
-        this(Slip.OTHER, message, List.of());
+        super(message);
+        this.slip = Slip.OTHER;
+        this.texts = List.of();
     }
 
-    MeasureException(Slip slip, String message, List<String> texts) {
-        super(message);
+    MeasureException(Slip slip, String... texts) {
+        super(slip + " " + String.join(" ", texts));
         this.slip = slip;
-        this.texts = List.copyOf(texts);
+        this.texts = List.of(texts);
     }
 
     /** What is wrong, to be said in another language. */

@@ -42,26 +42,18 @@ public final class Measures {
     public static Length length(String text, @Nullable Unit assumed) {
         String plain = tidied(text);
         if (plain.isEmpty()) {
-            throw new MeasureException(
-                    Slip.MISSING, "a length is missing; write one such as \"6 1/2 in\" or \"16.5 cm\"", List.of());
+            throw new MeasureException(Slip.MISSING);
         }
         if (plain.startsWith("-") || plain.startsWith("−")) {
-            throw new MeasureException(
-                    Slip.BELOW_ZERO, quoted(text) + " is below zero; a length is zero or more", List.of(shown(text)));
+            throw new MeasureException(Slip.BELOW_ZERO, shown(text));
         }
         int split = startOfUnit(plain);
         String word = plain.substring(split).strip();
         Unit unit = word.isEmpty() ? assumed : Unit.named(word).orElse(null);
         if (unit == null) {
             throw word.isEmpty()
-                    ? new MeasureException(
-                            Slip.NO_UNIT,
-                            quoted(text) + " has no unit; write in, cm or mm after the number",
-                            List.of(shown(text)))
-                    : new MeasureException(
-                            Slip.UNKNOWN_UNIT,
-                            quoted(text) + ": " + quoted(word) + " is not a unit; write in, cm, mm, m, ft or yd",
-                            List.of(shown(text), shown(word)));
+                    ? new MeasureException(Slip.NO_UNIT, shown(text))
+                    : new MeasureException(Slip.UNKNOWN_UNIT, shown(text), shown(word));
         }
         return capped(text, number(text, plain.substring(0, split).strip()), unit);
     }
@@ -90,12 +82,7 @@ public final class Measures {
         return switch (sides.size()) {
             case 1 -> Size.square(sides.get(0));
             case 2 -> new Size(sides.get(0), sides.get(1));
-            default ->
-                throw new MeasureException(
-                        Slip.NUMBERS,
-                        quoted(text) + " has " + sides.size()
-                                + " numbers; a size has one (a square) or two, such as \"12 x 9 in\"",
-                        List.of(shown(text), Integer.toString(sides.size())));
+            default -> throw new MeasureException(Slip.NUMBERS, shown(text), Integer.toString(sides.size()));
         };
     }
 
@@ -121,10 +108,7 @@ public final class Measures {
     private static BigDecimal[] number(String whole, String text) {
         Matcher matcher = NUMBER.matcher(text);
         if (text.isEmpty() || !matcher.matches()) {
-            throw new MeasureException(
-                    Slip.UNREAD,
-                    quoted(whole) + " is not a length; write one such as \"6 1/2 in\" or \"16.5 cm\"",
-                    List.of(shown(whole)));
+            throw new MeasureException(Slip.UNREAD, shown(whole));
         }
         String decimal = matcher.group("decimal");
         if (decimal != null) {
@@ -136,10 +120,7 @@ public final class Measures {
         }
         BigDecimal bottom = new BigDecimal(matcher.group("bottom"));
         if (bottom.signum() == 0) {
-            throw new MeasureException(
-                    Slip.BY_ZERO,
-                    quoted(whole) + " parts by zero; write a fraction such as 1/2",
-                    List.of(shown(whole)));
+            throw new MeasureException(Slip.BY_ZERO, shown(whole));
         }
         return new BigDecimal[] {units.multiply(bottom).add(new BigDecimal(matcher.group("top"))), bottom};
     }
@@ -148,10 +129,7 @@ public final class Measures {
         if (text.matches("[1-9]\\d{0,2},\\d{3}")) {
             String thousands = text.replace(",", "");
             String decimal = text.replace(',', '.');
-            throw new MeasureException(
-                    Slip.TWO_WAYS,
-                    quoted(whole) + " can be read two ways; write " + thousands + " or " + decimal,
-                    List.of(shown(whole), thousands, decimal));
+            throw new MeasureException(Slip.TWO_WAYS, shown(whole), thousands, decimal);
         }
         return new BigDecimal(text.replace(',', '.'));
     }
@@ -162,16 +140,9 @@ public final class Measures {
                 .divide(fraction[1], 0, RoundingMode.HALF_UP)
                 .toBigInteger();
         if (nm.compareTo(BigInteger.valueOf(LONGEST.nm())) > 0) {
-            throw new MeasureException(
-                    Slip.TOO_LONG,
-                    quoted(text) + " is longer than a kilometre; check the number and its unit",
-                    List.of(shown(text)));
+            throw new MeasureException(Slip.TOO_LONG, shown(text));
         }
         return new Length(nm.longValueExact());
-    }
-
-    private static String quoted(String text) {
-        return "\"" + shown(text) + "\"";
     }
 
     private static String shown(String text) {

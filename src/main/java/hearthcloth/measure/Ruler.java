@@ -83,10 +83,10 @@ public enum Ruler {
         return String.format(Locale.ROOT, "%d.%d %s", tenths / 10, tenths % 10, far.symbol());
     }
 
-    /** An area in whole squares of the unit: {@code 36 sq in}, {@code 481 cm²}. */
-    public String area(double squareMm, Rounding rounding) {
+    /** An area in whole squares of the unit: 36 square inches, 481 cm². */
+    public long squares(double squareMm, Rounding rounding) {
         double side = new Length(unit.nanometres()).in(Unit.MILLIMETRE);
-        return rounding.whole(squareMm / (side * side)) + (isMetric() ? " cm²" : " sq in");
+        return rounding.whole(squareMm / (side * side));
     }
 
     private String fraction(long rest) {

@@ -20,9 +20,13 @@ import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Finds reasons not to trust what was read about a piece. */
 final class DoubtRules {
+
+    /** A smaller share of a cloth's colours is no second colour of it. */
+    private static final double LEAST_HALF = 0.08;
 
     private final List<Doubt> found = new ArrayList<>();
 
@@ -91,12 +95,28 @@ final class DoubtRules {
     }
 
     private void faint(FittedPolygon traced, InteriorColour interior) {
-        if (interior.contrast() < parameters.doubts().faintContrast()) {
+        boolean isVague = traced.fits().stream()
+                .anyMatch(fit -> fit.share() < parameters.doubts().sureShare()
+                        || fit.scatter() > parameters.doubts().sureScatter());
+        if (interior.contrast() < parameters.doubts().faintContrast() && isVague) {
             add(Doubt.Kind.FAINT, PhotographingSentences.doubtGround());
-        } else if (traced.fits().stream()
-                .anyMatch(fit -> fit.share() < parameters.doubts().faintShare())) {
+        } else if (isHidden(traced, interior)
+                || traced.fits().stream()
+                        .anyMatch(fit -> fit.share() < parameters.doubts().faintShare())) {
             add(Doubt.Kind.FAINT, PhotographingSentences.doubtRim());
         }
+    }
+
+    /** Whether one of a figured cloth's two colours is nearly the ground's, so that its rim is made out only between. */
+    private boolean isHidden(FittedPolygon traced, InteriorColour interior) {
+        InteriorColour.Halves halves = interior.halves();
+        double apart = Math.min(
+                halves.one().apart(interior.ground()), halves.two().apart(interior.ground()));
+        return interior.figured()
+                && halves.share() > LEAST_HALF
+                && apart < parameters.doubts().hidden()
+                && traced.fits().stream()
+                        .anyMatch(fit -> fit.scatter() > parameters.doubts().restless());
     }
 
     private void touching(PieceOutline outline, InteriorColour interior) {
@@ -104,7 +124,7 @@ final class DoubtRules {
         double compact = outline.areaMm2() / Hulls.hullArea(outline.floor());
         boolean twoColours = compact < parameters.doubts().twoCloths().compact()
                 && interior.figured()
-                && halves.share() > 0.08
+                && halves.share() > LEAST_HALF
                 && halves.border() < parameters.doubts().twoCloths().border()
                 && halves.one().apart(halves.two())
                         > parameters.doubts().twoCloths().apart();
@@ -140,14 +160,23 @@ final class DoubtRules {
     private void far(PieceOutline outline, FloorScale scale) {
         if (isFar(outline, scale)) {
             add(Doubt.Kind.FAR, PhotographingSentences.doubtFar());
-        } else if (found.isEmpty() && isVague(outline, scale)) {
+        } else if (found.stream().noneMatch(Doubt::isOpen) && isVague(outline, scale)) {
             add(Doubt.Kind.UNEVEN, PhotographingSentences.doubtSides());
         }
     }
 
+    /** Whether it lies where the sheet tells little: many diagonals of it away, or where it leaves much of a length open. */
     private boolean isFar(PieceOutline outline, FloorScale scale) {
+        MeasuringParameters.Vague vague = parameters.vague();
         return outline.floor().stream()
-                .anyMatch(c -> scale.fromSheet(c) > parameters.doubts().far() * scale.sheetSpanMm());
+                        .anyMatch(c -> scale.fromSheet(c) > parameters.doubts().far() * scale.sheetSpanMm())
+                || IntStream.range(0, outline.sides().size())
+                        .mapToObj(i -> scale.measured(
+                                outline.picture().get(i),
+                                outline.picture().get((i + 1) % outline.sides().size()),
+                                0))
+                        .anyMatch(side -> mm(side.giveOrTake())
+                                > Math.max(vague.farMm(), vague.farShare() * mm(side.length())));
     }
 
     private boolean isVague(PieceOutline outline, FloorScale scale) {

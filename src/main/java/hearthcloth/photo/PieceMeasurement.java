@@ -112,11 +112,12 @@ final class PieceMeasurement {
     private ReadPiece piece(Blob blob, FittedPolygon traced, WhiteBalance light, double sharpest) {
         InteriorColour interior = InteriorColour.of(traced.corners(), coarse, ground);
         double doubtful = interior.figured() ? parameters.measuring().sides().figured() : 1;
+        double soft = interior.figured() ? parameters.measuring().sides().soft() : 0;
         List<Point> corners = traced.corners();
         List<MeasuredLength> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
             sides.add(scale.measured(
-                    corners.get(i), corners.get((i + 1) % corners.size()), doubtful * endsMm(traced, i)));
+                    corners.get(i), corners.get((i + 1) % corners.size()), doubtful * new Ends(traced, sharpest, soft).mm(i)));
         }
         PieceOutline outline = scale.outline(corners, sides);
         return new ReadPiece(
@@ -127,24 +128,44 @@ final class PieceMeasurement {
                 DoubtRules.of(blob, traced, outline, interior, scale, parameters.measuring()));
     }
 
-    /** The deviation of side i's length, in millimetres, from how well the sides at its two ends were seen. */
-    private double endsMm(FittedPolygon traced, int i) {
-        int n = traced.corners().size();
-        return Math.hypot(endMm(traced, i, Math.floorMod(i - 1, n), i), endMm(traced, i, (i + 1) % n, (i + 1) % n));
-    }
+    /**
+     * How surely the ends of a shape's sides are known.
+     *
+     * @param soft the further deviation of a side for all that it is less sharp than the sheet's own, in pixels
+     */
+    private final class Ends {
 
-    private double endMm(FittedPolygon traced, int own, int other, int corner) {
-        double sine = traced.sine(corner);
-        double cosine = Math.sqrt(1 - Math.min(1, sine * sine));
-        double across = Math.hypot(
-                deviation(traced.fits().get(other)), deviation(traced.fits().get(own)) * cosine);
-        return across / sine / scale.pixelsPerMm(traced.corners().get(corner));
-    }
+        private final FittedPolygon traced;
+        private final double sharpest;
+        private final double soft;
 
-    /** A line's deviation at its end, in pixels, which is half as large again as in its middle. */
-    private double deviation(EdgeFit.Fit fit) {
-        return 1.5 * Math.hypot(fit.deviation(), parameters.measuring().sides().common() * fit.scatter())
-                + parameters.measuring().sides().unseen() * Math.max(0, 0.6 - fit.share());
+        Ends(FittedPolygon traced, double sharpest, double soft) {
+            this.traced = traced;
+            this.sharpest = sharpest;
+            this.soft = soft;
+        }
+
+        /** The deviation of side i's length, in millimetres, from how well the sides at its two ends were seen. */
+        double mm(int i) {
+            int n = traced.corners().size();
+            return Math.hypot(mm(i, Math.floorMod(i - 1, n), i), mm(i, (i + 1) % n, (i + 1) % n));
+        }
+
+        private double mm(int own, int other, int corner) {
+            double sine = traced.sine(corner);
+            double cosine = Math.sqrt(1 - Math.min(1, sine * sine));
+            double across = Math.hypot(deviation(other), deviation(own) * cosine);
+            return across / sine / scale.pixelsPerMm(traced.corners().get(corner));
+        }
+
+        /** A line's deviation at its end, in pixels; how much its places scatter tells best how far off it may be as a whole. */
+        private double deviation(int i) {
+            EdgeFit.Fit fit = traced.fits().get(i);
+            double softer = soft * Math.max(0, sharpest - traced.sides().get(i).sharpness());
+            double common = parameters.measuring().sides().common() * fit.scatter();
+            return Math.hypot(Math.hypot(fit.deviation(), common), softer)
+                    + parameters.measuring().sides().unseen() * Math.max(0, 0.6 - fit.share());
+        }
     }
 
     /**

@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param number from 1, in reading order, as the overlay shows it
  * @param usable the largest rectangle that is surely inside: the largest within the outline, less the uncertainty
- * @param doubts empty when the reading can be trusted
+ * @param doubts what makes the reading doubtful or is to be known of the piece; see {@link #isDoubted()}
  */
 public record ReadPiece(
         int number, PieceOutline outline, LargestRectangle.Box usable, PieceAppearance look, List<Doubt> doubts) {
@@ -21,6 +21,11 @@ public record ReadPiece(
 
     ReadPiece enlarged(double times) {
         return new ReadPiece(number, outline.enlarged(times), usable, look, doubts);
+    }
+
+    /** Whether it has to be looked at before it is taken. */
+    public boolean isDoubted() {
+        return doubts.stream().anyMatch(Doubt::isOpen);
     }
 
     /** The doubts about this piece alone, without those that all pieces share. */

@@ -110,7 +110,7 @@ public final class ReadingOverlay {
     private void draw() {
         read.scale().sheetsInPicture().forEach(sheet -> outlined(sheet, SHEET, new float[] {}));
         for (ReadPiece piece : read.pieces()) {
-            boolean sure = piece.doubts().isEmpty();
+            boolean sure = !piece.isDoubted();
             outlined(piece.outline().picture(), sure ? SURE : DOUBTFUL, sure ? new float[] {} : new float[] {3, 5});
             outlined(
                     piece.usable().corners().stream()
@@ -178,13 +178,13 @@ public final class ReadingOverlay {
         LargestRectangle.Box box = piece.usable();
         String size = ruler.number(length(Math.max(box.width(), box.height())), Rounding.DOWN) + " × "
                 + ruler.write(length(Math.min(box.width(), box.height())), Rounding.DOWN);
-        String head = piece.number() + (piece.doubts().isEmpty() ? "" : " ?");
+        String head = piece.number() + (piece.isDoubted() ? " ?" : "");
         written(
                 head,
                 middle.x() * scale,
                 middle.y() * scale - 3,
                 20,
-                piece.doubts().isEmpty() ? SURE : DOUBTFUL);
+                piece.isDoubted() ? DOUBTFUL : SURE);
         written(size, middle.x() * scale, middle.y() * scale + 15, 15, Color.BLACK);
     }
 

@@ -1,10 +1,12 @@
 package hearthcloth.photo;
 
 import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.EdgeLocaliser;
 import hearthcloth.photo.edge.FittedPolygon;
 import hearthcloth.photo.edge.LensEstimator;
+import hearthcloth.photo.edge.ShadedRims;
 import hearthcloth.photo.edge.SubpixelEdges;
 import hearthcloth.photo.ground.GroundModel;
 import hearthcloth.photo.ground.IlluminationCorrection;
@@ -16,9 +18,11 @@ import hearthcloth.photo.parameter.ReadingParameters;
 import hearthcloth.photo.plane.PolygonSimplifier;
 import hearthcloth.photo.segment.Blob;
 import hearthcloth.photo.segment.ForegroundMask;
+import hearthcloth.photo.segment.InteriorColour;
 import hearthcloth.photo.segment.OccupancyMap;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** The shapes that a picture shows on one ground, and each followed side by side. */
@@ -26,6 +30,12 @@ final class ShapeFollowing {
 
     /** How far a place may be off the side of faint paper and still belong to it, in pixels. */
     private static final double FAINT_NEAR = 1.2;
+
+    /** A shape that changes its area by a larger share when it is placed again has lost its way, as among long threads. */
+    private static final double SAME = 0.05;
+
+    /** How far a placed side may be bridged, in coarse pixels, see {@link PolygonSimplifier#tidied}. */
+    private static final double TIDY = 3;
 
     private final PixelImage picture;
     private final LabThumbnail coarse;
@@ -61,13 +71,18 @@ final class ShapeFollowing {
      * One shape with its sides placed.
      *
      * @param sides what the picture shows near the sides as placed; they hold for any lens
+     * @param shaded where those sides lie beside which a shade was told from the cloth
      */
-    record Followed(EdgeLocaliser.Laid laid, List<EdgeFit> sides, EdgeParameters.Following parameters) {
+    record Followed(
+            EdgeLocaliser.Laid laid,
+            List<EdgeFit> sides,
+            List<Optional<ShadedRims.Placed>> shaded,
+            EdgeParameters.Following parameters) {
 
         FittedPolygon under(LensModel lens, double step) {
             return laid.isKnown()
                     ? FittedPolygon.of(laid.corners(), sides, lens, FAINT_NEAR, step)
-                    : FittedPolygon.close(laid.corners(), laid.rims(), sides, lens, parameters);
+                    : FittedPolygon.close(new FittedPolygon.Sides(laid, sides, shaded), lens, parameters);
         }
     }
 
@@ -97,16 +112,22 @@ final class ShapeFollowing {
                 .toList();
         List<Blob> blobs = seen.stream().map(ShapeTracing.Seen::blob).toList();
         told.run();
+        OccupancyMap occupied = new OccupancyMap(coarse, blobs);
         EdgeLocaliser rims = new EdgeLocaliser(
                 new IlluminationCorrection(picture, coarse, on),
-                new OccupancyMap(coarse, blobs),
+                occupied,
                 (int) Math.round(5 * step + 6),
                 parameters.edge());
+        ShadedRims shaded =
+                new ShadedRims(picture, occupied, step, parameters.edge().shaded());
         List<Followed> followed = IntStream.range(0, seen.size())
                 .parallel()
-                .mapToObj(i ->
-                        rims.of(PolygonSimplifier.tidied(seen.get(i).traced().corners(), 2 * step), i, lens))
-                .map(this::followed)
+                .mapToObj(i -> {
+                    EdgeLocaliser.Laid laid = laid(rims, seen.get(i).traced().corners(), i, lens);
+                    boolean isFigured =
+                            InteriorColour.of(laid.corners(), coarse, on).figured();
+                    return followed(laid, isFigured ? List.of() : shaded.of(laid.corners(), i));
+                })
                 .toList();
         Looked looked = looked(on, blobs, followed, lens);
         LensModel first = LensEstimator.estimated(
@@ -118,14 +139,34 @@ final class ShapeFollowing {
         return looked(on, blobs, followed, first);
     }
 
+    /**
+     * A shape with its sides placed, again where placing them left corners that are none: in a side that goes on, or beside a
+     * side so short that shade made it.
+     */
+    private EdgeLocaliser.Laid laid(EdgeLocaliser rims, List<Point> rough, int own, LensModel lens) {
+        EdgeLocaliser.Laid laid = rims.of(PolygonSimplifier.tidied(rough, 2 * step), own, lens);
+        List<Point> tidied = PolygonSimplifier.tidied(laid.corners(), TIDY * step);
+        if (tidied.size() == laid.corners().size()) {
+            return laid;
+        }
+        EdgeLocaliser.Laid again = rims.of(tidied, own, lens);
+        double before = Math.abs(Polygons.signedArea(laid.corners()));
+        double after = Math.abs(Polygons.signedArea(again.corners()));
+        return Math.abs(after - before) < SAME * before ? again : laid;
+    }
+
     Followed followed(EdgeLocaliser.Laid laid) {
+        return followed(laid, List.of());
+    }
+
+    private Followed followed(EdgeLocaliser.Laid laid, List<Optional<ShadedRims.Placed>> shaded) {
         List<EdgeFit> sides = new SubpixelEdges(
                         picture,
                         (int) Math.round(step + 2),
                         true,
                         parameters.edge().steps())
                 .of(laid.corners());
-        return new Followed(laid, sides, parameters.edge().following());
+        return new Followed(laid, sides, shaded, parameters.edge().following());
     }
 
     Looked looked(GroundModel on, List<Blob> blobs, List<Followed> followed, LensModel lens) {

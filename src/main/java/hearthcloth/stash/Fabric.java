@@ -3,7 +3,6 @@ package hearthcloth.stash;
 import hearthcloth.colour.Colour;
 import hearthcloth.colour.Figure;
 import hearthcloth.colour.Lab;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -98,17 +97,18 @@ public record Fabric(
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Fabric that
-                && name.equals(that.name)
-                && colour.equals(that.colour)
-                && faces == that.faces
-                && nap == that.nap
-                && wrong.equals(that.wrong);
+        return this == other
+                || (other instanceof Fabric that
+                        && name.equals(that.name)
+                        && colour.equals(that.colour)
+                        && faces == that.faces
+                        && nap == that.nap
+                        && wrong.equals(that.wrong));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, colour, faces, nap, wrong);
+        return 31 * name.hashCode() + colour.hashCode();
     }
 
     @Override

@@ -2,7 +2,9 @@ package hearthcloth.stash;
 
 import hearthcloth.colour.Figure;
 import hearthcloth.colour.tongue.ClothWords;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -76,15 +78,31 @@ public enum FabricPattern {
         return words.contains(" large ") || words.contains(" big ") ? LARGE : 1;
     }
 
+    /** Names read last, since planning asks for the same few thousands of times. */
+    private static final int KEPT = 600;
+
+    private static final Map<String, Optional<FabricPattern>> LARGE_ONES = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Optional<FabricPattern>> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /** The pattern of a fabric whose words call it large. */
+    private static Optional<FabricPattern> large(String name) {
+        synchronized (LARGE_ONES) {
+            return LARGE_ONES.computeIfAbsent(name, words -> size(words) > 1 ? named(words) : Optional.empty());
+        }
+    }
+
     /**
      * How a fabric looks of which only the words are known: figured where they call its figures large, as it is drawn then.
      * What else they name is taken as the colour that is said, since words do not tell how strong a figure is.
      */
     static Optional<Figure> said(Fabric fabric) {
-        if (size(fabric.name()) <= 1) {
-            return Optional.empty();
-        }
-        return named(fabric.name()).map(pattern -> {
+        return large(fabric.name()).map(pattern -> {
             double away = pattern == CHECK || pattern == STRIPE ? STRIPE_LIGHTNESS : FIGURE_LIGHTNESS;
             double spread = away * Math.sqrt(pattern.share * (1 - pattern.share));
             return new Figure(fabric.colour().lab(), spread, spread, LARGE * pattern.repeatInches * INCH_MM);

@@ -9,7 +9,6 @@ import hearthcloth.stash.tongue.LineWords;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.ReadingSentences;
 import hearthcloth.words.sentence.RefusedException;
-import hearthcloth.words.sentence.Sentence;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -54,7 +53,7 @@ public record SpokenPieces(
         } catch (MeasureException e) {
             return new Unclear(RefusedException.sentence(e));
         } catch (ColourException e) {
-            return new Unclear(Sentence.itself(String.valueOf(e.getMessage())));
+            return new Unclear(ReadingSentences.lineColour(Argument.written(String.valueOf(e.getMessage()))));
         }
     }
 

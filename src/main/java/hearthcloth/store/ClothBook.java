@@ -225,7 +225,7 @@ public final class ClothBook {
                 .execute();
     }
 
-    /** Gives a cloth another name; undone from its page. */
+    /** Gives a cloth another name; undone from its page, by both names where no change of a page's own name is under way. */
     public void rename(String id, String name) {
         jdbi.useTransaction(handle -> find(id).filter(was -> !was.name().equals(name))
                 .ifPresent(was -> {
@@ -235,7 +235,7 @@ public final class ClothBook {
                     new ChangeJournal(handle, clock)
                             .add(
                                     new ChangeJournal.Fact(
-                                            "renamed " + was.name() + " to " + name, cloth.word(), fact.text()),
+                                            was.name() + " → " + name, cloth.word(), fact.text()),
                                     Set.of(cloth));
                 }));
     }

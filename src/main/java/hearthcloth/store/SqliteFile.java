@@ -4,7 +4,9 @@ import hearthcloth.store.journal.ReadOnce;
 import hearthcloth.store.journal.WholeChange;
 import hearthcloth.store.json.DatabaseTroubles;
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,10 +89,7 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
             try {
                 copies.make(SafetyCopy.Reason.UPDATE);
             } catch (StoreException e) {
-                throw new StoreException(
-                        name(path) + " is of an older Hearthcloth and has to be brought up to date, but: "
-                                + e.getMessage() + "It is left as it is.",
-                        e);
+                throw new StoreException(StoringSentences.openedOlder(name(path), e.sentence()), e);
             }
         }
         if (found != Found.TODAY) {
@@ -141,22 +140,21 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
     }
 
     /** What to do where the work used to lie at a path and is gone; empty where nothing shows that it did. */
-    static Optional<String> gone(Path path, boolean wasOpened) {
+    static Optional<Sentence> gone(Path path, boolean wasOpened) {
         List<SafetyCopy> copies = SafetyCopies.all(path);
         if ((!wasOpened && copies.isEmpty()) || Files.isDirectory(path) || look(path) != Found.NEW) {
             return Optional.empty();
         }
-        String copy = copies.isEmpty()
-                ? ""
-                : " or start with \"--restore last\" to take the safety copy dated "
-                        + copies.get(0).made() + ",";
-        return Optional.of(
-                "Your work used to lie in " + path.toAbsolutePath() + " and is not there any more. Put the file"
-                        + " back," + copy + " or begin an empty workroom there with --new.");
+        return Optional.of(StoringSentences.openedGone(last(copies), Argument.text(path.toAbsolutePath().toString())));
     }
 
-    private static String name(Path path) {
-        return "The file " + path.getFileName();
+    private static Argument name(Path path) {
+        return Argument.text(String.valueOf(path.getFileName()));
+    }
+
+    /** When the last copy was made, as the sentences about it take it. */
+    private static String last(List<SafetyCopy> copies) {
+        return copies.isEmpty() ? "none" : copies.get(0).made().toString();
     }
 
     /**
@@ -166,14 +164,14 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
      */
     static Found look(Path path) {
         if (Files.isDirectory(path)) {
-            throw refused(path, "is a folder");
+            throw refused(path, "FOLDER");
         }
         try {
             if (!Files.exists(path) || Files.size(path) == 0) {
                 return Found.NEW;
             }
         } catch (IOException e) {
-            throw refused(path, "cannot be read");
+            throw refused(path, "UNREAD");
         }
         try {
             return reading(path).withHandle(handle -> found(path, handle));
@@ -208,7 +206,7 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
             return Found.NEW;
         }
         if ((mark != 0 && mark != MARK) || !isOurs(names)) {
-            throw refused(path, "belongs to another program");
+            throw refused(path, "FOREIGN");
         }
         if (!whole(handle)) {
             throw damaged(path);
@@ -216,10 +214,10 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
         MigrationVersion form = versions(handle).stream()
                 .map(MigrationVersion::fromVersion)
                 .max(MigrationVersion::compareTo)
-                .orElseThrow(() -> refused(path, "belongs to another program"));
+                .orElseThrow(() -> refused(path, "FOREIGN"));
         int newer = form.compareTo(MigrationVersion.fromVersion(FORM));
         if (newer > 0) {
-            throw refused(path, "was written by a newer Hearthcloth, which opens it");
+            throw refused(path, "NEWER");
         }
         return newer == 0 ? Found.TODAY : Found.OLDER;
     }
@@ -250,26 +248,20 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
     /** Refuses a copy that is damaged. */
     static void refuseDamaged(Path path) {
         if (!reading(path).withHandle(SqliteFile::whole)) {
-            throw new StoreException("The copy was not whole.");
+            throw new StoreException(StoringSentences.copyWhole());
         }
     }
 
     private static Sentence ending(Path path) {
-        return Sentence.itself(name(path) + " is left as it is; choose another with --data.");
+        return StoringSentences.openedFile(name(path), "LEFT");
     }
 
     private static StoreException refused(Path path, String why) {
-        return new StoreException(name(path) + " " + why + ". It is left as it is; choose another with --data.");
+        return new StoreException(StoringSentences.openedFile(name(path), why));
     }
 
     private static StoreException damaged(Path path) {
-        List<SafetyCopy> copies = SafetyCopies.all(path);
-        String mend = copies.isEmpty()
-                ? " There is no safety copy of it yet; an archive you took out can be brought into a new one."
-                : " The last safety copy is dated " + copies.get(0).made()
-                        + "; start with \"--restore last\" to put it in"
-                        + " its place. The damaged file is kept beside it.";
-        return new StoreException(name(path) + " is damaged and is left as it is." + mend);
+        return new StoreException(StoringSentences.openedDamaged(last(SafetyCopies.all(path)), name(path)));
     }
 
     /** Migrates the file to today's form. */

@@ -125,7 +125,7 @@ public record StashEdit(String label, List<Piece> gone, List<Piece> come, Along 
         try {
             return Json.read(text, Written.class).edit(label);
         } catch (IllegalArgumentException e) {
-            throw new StoreException(StoringSentences.record(label, String.valueOf(e.getMessage())), e);
+            throw new StoreException(StoringSentences.record(label, "none"), e);
         }
     }
 

@@ -48,7 +48,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** Where her work used to lie at a path and does not any more: what to do, in words. */
-    public static Optional<String> gone(Path file, boolean wasOpened) {
+    public static Optional<Sentence> gone(Path file, boolean wasOpened) {
         return SqliteFile.gone(file, wasOpened);
     }
 

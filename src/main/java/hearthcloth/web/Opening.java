@@ -6,6 +6,7 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
 import hearthcloth.web.door.Openness;
+import hearthcloth.words.sentence.Sentence;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -73,10 +74,10 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
         start.restore()
                 .ifPresent(name -> out.println("Put back: the safety copy dated "
                         + SafetyCopies.putBack(file, name, clock).made()));
-        Optional<String> gone = Store.gone(file, OpenMark.wasOpened(file)).filter(words -> !start.anew());
+        Optional<Sentence> gone = Store.gone(file, OpenMark.wasOpened(file)).filter(words -> !start.anew());
         if (gone.isPresent()) {
             mark.close();
-            err.println(gone.get());
+            err.println(gone.get().english());
             return 2;
         }
         Workroom room = Workroom.open(file, port, clock, openness());

@@ -44,7 +44,9 @@ import hearthcloth.web.piecing.PiecingPage;
 import hearthcloth.web.stash.StashPage;
 import hearthcloth.web.tie.TiePage;
 import hearthcloth.web.tie.TiedPage;
+import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
@@ -163,7 +165,7 @@ public final class Workroom implements AutoCloseable {
                     if (tried == last) {
                         store.ifPresent(Store::close);
                         throw new StoreException(
-                                "No port is free from " + port + " on; choose another with --port.", e);
+                                StoringSentences.placeNoPort(Argument.number(port)), e);
                     }
                 }
             }

@@ -35,9 +35,4 @@ public final class ListWords {
         }
         return Optional.empty();
     }
-
-    /** {@code 1 piece}, {@code 2 pieces}. */
-    public static String count(long number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
-    }
 }

@@ -75,15 +75,17 @@ public final class WishList {
 
     /**
      * So many cloths, all as they are wished at a door, in whose words a fault names its field.
+     *
+     * @param voice in which the students are numbered
      */
-    public List<Line> students(int count, Door door) {
+    public List<Line> students(int count, Door door, Voice voice) {
         List<Line> lines = new ArrayList<>();
         Map<WishField, String> wishes = new EnumMap<>(WishField.class);
         wishes.putAll(common.given());
         try {
             requireExtent(wishes, door);
             for (int i = 1; i <= count; i++) {
-                lines.add(line("Student " + i, wishes, door));
+                lines.add(line(voice.rooms().reporting().student(String.valueOf(i)), wishes, door));
             }
         } catch (BadInputException e) {
             faults.addAll(e.said());

@@ -18,7 +18,10 @@ public record Turn(Change meant, List<Change> changes) {
         changes = List.copyOf(changes);
     }
 
-    /** Its name on the button: what is meant, then what goes with it. */
+    /**
+     * Its name on the button: what is meant, then in brackets what goes with it. Each name is in the language in which it was
+     * done, so nothing in any one language stands between them.
+     */
     public String label() {
         List<String> others = changes.stream()
                 .filter(change -> change.number() != meant.number())
@@ -28,7 +31,7 @@ public record Turn(Change meant, List<Change> changes) {
             return meant.label();
         }
         String named = others.stream().limit(NAMED).collect(Collectors.joining(", "));
-        String more = others.size() > NAMED ? " and " + (others.size() - NAMED) + " more" : "";
-        return meant.label() + "; with it " + named + more;
+        String more = others.size() > NAMED ? ", +" + (others.size() - NAMED) : "";
+        return meant.label() + " (" + named + more + ")";
     }
 }

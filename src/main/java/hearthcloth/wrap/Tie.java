@@ -13,25 +13,23 @@ import java.util.stream.Stream;
  * Placing} is given; what a corner needs for knot and tail is a {@link Tail}.
  */
 public enum Tie {
-    FOUR_CORNER("four-corner tie", "yotsu-musubi", "boxes, tiered and heavy things"),
-    EDGE_ALONG_EDGE("four-corner tie, box square to the cloth", "", "boxes on a large cloth"),
-    ERRAND("errand wrap", "otsukai-tsutsumi", "boxes carried by hand"),
-    FLAT("flat wrap", "hira-tsutsumi", "flat boxes and folded garments, without a knot"),
-    TWO_KNOT("two-knot wrap", "futatsu-musubi", "long boxes and rolled mats"),
-    ONE_BOTTLE("one-bottle wrap", "bin-tsutsumi", "a bottle standing up"),
-    TWO_BOTTLES("two-bottle wrap", "bin-tsutsumi, two", "two like bottles"),
-    ROUND("round wrap", "suika-tsutsumi", "balls, melons, round things"),
-    BOOKS("book wrap", "hon-tsutsumi", "two like books"),
-    ROLL("roll wrap", "maki-musubi", "bolts of cloth, tubes, canisters");
+    FOUR_CORNER("four-corner tie", "yotsu-musubi"),
+    EDGE_ALONG_EDGE("four-corner tie, box square to the cloth", ""),
+    ERRAND("errand wrap", "otsukai-tsutsumi"),
+    FLAT("flat wrap", "hira-tsutsumi"),
+    TWO_KNOT("two-knot wrap", "futatsu-musubi"),
+    ONE_BOTTLE("one-bottle wrap", "bin-tsutsumi"),
+    TWO_BOTTLES("two-bottle wrap", "bin-tsutsumi, two"),
+    ROUND("round wrap", "suika-tsutsumi"),
+    BOOKS("book wrap", "hon-tsutsumi"),
+    ROLL("roll wrap", "maki-musubi");
 
     private final String words;
     private final String trade;
-    private final String suited;
 
-    Tie(String words, String trade, String suited) {
+    Tie(String words, String trade) {
         this.words = words;
         this.trade = trade;
-        this.suited = suited;
     }
 
     /** Our own name: {@code errand wrap}. */
@@ -42,11 +40,6 @@ public enum Tie {
     /** The Japanese trade name (docs/sources.md#tie-names); empty where there is none. */
     public String trade() {
         return trade;
-    }
-
-    /** What it is for, in a few words. */
-    public String suited() {
-        return suited;
     }
 
     /** True when corners are knotted, so that a tail is needed. */

@@ -108,6 +108,8 @@ class ProgramTest {
                         new WorkroomDoor.Network(true, true, Optional.of("https://studio.example"))));
         assertThat(asked(0, "--lan").get(0).network().code()).isFalse();
         assertThat(asked(0, "--data", "postgresql://studio/kelp").get(0).data()).hasValue("postgresql://studio/kelp");
+        assertThat(asked(0, "--language", "ko")).hasSize(1);
+        assertThat(asked(2, "--language", "tide")).isEmpty();
         // a port beyond the last is refused and no door opened
         assertThat(asked(2, "--port", "65535")).hasSize(1);
         assertThat(asked(2, "--port", "65536")).isEmpty();

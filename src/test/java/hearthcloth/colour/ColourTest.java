@@ -30,11 +30,10 @@ class ColourTest {
     @ParameterizedTest
     @ValueSource(
             strings = {"", "#", "#12", "#12345", "#1234567", "#gggggg", "123456", "sage green", "rgb(1,2,3)", "＃fff"})
-    void refuses_the_rest_and_says_what_to_write(String text) {
+    void refuses_the_rest_and_says_what_was_written(String text) {
         assertThatThrownBy(() -> Colour.parse(text))
                 .isInstanceOf(ColourException.class)
-                .hasMessageContaining("#rrggbb")
-                .hasMessageContaining("\"" + text.strip() + "\"");
+                .hasMessage(text.strip());
     }
 
     @Test

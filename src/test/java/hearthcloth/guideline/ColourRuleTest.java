@@ -39,7 +39,7 @@ class ColourRuleTest {
             if (!ColourRule.WAYS.contains(kind)) {
                 assertThatThrownBy(() -> ColourRule.parse(kind.title()))
                         .isInstanceOf(MeasureException.class)
-                        .hasMessageContaining("is no way of colour; write open or two halves");
+                        .hasMessageContaining("is no way of colour; write open, two halves");
             }
         }
         assertThatThrownBy(() -> ColourRule.parse("frames or ")).isInstanceOf(MeasureException.class);

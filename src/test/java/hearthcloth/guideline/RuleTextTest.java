@@ -94,9 +94,10 @@ class RuleTextTest {
 
     @Test
     void words_without_a_number_are_no_measure() {
-        assertThatThrownBy(() -> RuleText.numbered(" wide ", "a width"))
-                .hasMessage("\"wide\" will not do; write a width");
-        RuleText.numbered("½ in", "a width");
+        assertThatThrownBy(() -> RuleText.numbered(" wide ", RuleText.Asked.BARS))
+                .hasMessage("\"wide\" will not do; write open, strips, a share such as \"8 to 12 %\" or widths such as"
+                        + " \"2 to 3 in\"");
+        RuleText.numbered("½ in", RuleText.Asked.BARS);
         assertThat(RuleText.isOpen("  OPEN ")).isTrue();
         assertThat(RuleText.plain(" Two \t Halves")).isEqualTo("two halves");
     }

@@ -2,6 +2,7 @@ package hearthcloth.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -82,9 +83,14 @@ class JsonTest {
                 "// no")) {
             assertThatThrownBy(() -> JsonParser.read(wrong)).isInstanceOf(JsonException.class);
         }
-        assertThatThrownBy(() -> JsonParser.read("{\n\"a\": 1,\n\"a\": 2}"))
-                .hasMessage("line 3: \"a\" stands twice; leave one out");
-        assertThatThrownBy(() -> JsonParser.read("[".repeat(100_000))).hasMessageContaining("nested too deeply");
+        JsonException twice =
+                catchThrowableOfType(JsonException.class, () -> JsonParser.read("{\n\"a\": 1,\n\"a\": 2}"));
+        assertThat(twice.line()).isEqualTo(3);
+        assertThat(twice.slip()).isEqualTo(JsonException.Slip.TWICE);
+        assertThat(twice.text()).isEqualTo("a");
+        assertThat(catchThrowableOfType(JsonException.class, () -> JsonParser.read("[".repeat(100_000)))
+                        .slip())
+                .isEqualTo(JsonException.Slip.DEEP);
         assertThatThrownBy(() -> JsonParser.read("1".repeat(100_000))).isInstanceOf(JsonException.class);
     }
 }

@@ -95,8 +95,13 @@ class DoubtRulesTest {
     void what_hardly_differs_or_hardly_shows_is_faint() {
         Shape shape = new Shape();
         shape.contrast = 11.9;
+        // three sides are seen along nine tenths, and so is the first, or not
+        shape.share = 0.61;
+        assertThat(shape.doubts()).isEmpty();
+        shape.share = 0.59;
         assertThat(shape.doubts()).containsExactly(Doubt.Kind.FAINT);
         shape.contrast = 12.1;
+        assertThat(shape.doubts()).isEmpty();
         shape.share = 0.29;
         assertThat(shape.doubts()).containsExactly(Doubt.Kind.FAINT);
         shape.share = 0.31;
@@ -176,8 +181,11 @@ class DoubtRulesTest {
     void far_from_the_sheet_sizes_are_less_sure_and_so_are_vague_sides() {
         Shape shape = new Shape();
         // the sheet's diagonal is 364 mm, three of them are 1091, one and a half pixels to each
-        shape.corners = box(1_500, 300, 200, 160);
+        shape.corners = box(900, 300, 200, 160);
         assertThat(shape.doubts()).doesNotContain(Doubt.Kind.FAR);
+        // nearer than that, but the sheet leaves more than 6 mm and 6 % of its sides open
+        shape.corners = box(1_500, 300, 200, 160);
+        assertThat(shape.doubts()).contains(Doubt.Kind.FAR);
         shape.corners = box(2_000, 300, 200, 160);
         assertThat(shape.doubts()).contains(Doubt.Kind.FAR);
         shape.corners = box(600, 300, 200, 160);

@@ -115,12 +115,12 @@ class OneJournalTest {
         List<Piece> after = pieces();
         Project sewn = cloth("dawn").document();
 
-        assertThat(store.stash().undoable()).contains("cut Dawn; with it step 1 sewn, step 2 sewn");
+        assertThat(store.stash().undoable()).contains("cut Dawn (step 1 sewn, step 2 sewn)");
         store.stash().undo();
         assertThat(pieces()).isEqualTo(before);
         assertThat(cloth("dawn").document()).isEqualTo(begun);
 
-        assertThat(store.cloths().redo("dawn")).contains("cut Dawn; with it step 1 sewn, step 2 sewn");
+        assertThat(store.cloths().redo("dawn")).contains("cut Dawn (step 1 sewn, step 2 sewn)");
         assertThat(pieces()).isEqualTo(after);
         assertThat(cloth("dawn").document()).isEqualTo(sewn);
     }
@@ -137,10 +137,10 @@ class OneJournalTest {
         assertThat(store.cloths().undo()).contains("removed Morning");
         assertThat(cloth("dawn").document()).isEqualTo(cut);
         assertThat(cloth("dawn").name()).isEqualTo("Morning");
-        assertThat(store.cloths().undo("dawn")).contains("renamed Dawn to Morning");
+        assertThat(store.cloths().undo("dawn")).contains("Dawn → Morning");
         assertThat(cloth("dawn").name()).isEqualTo("Dawn");
         store.cloths().remove("dawn");
-        assertThat(store.stash().undo()).contains("cut Dawn; with it removed Dawn");
+        assertThat(store.stash().undo()).contains("cut Dawn (removed Dawn)");
         assertThat(pieces()).isEqualTo(before);
         assertThat(cloth("dawn").document()).isEqualTo(begun);
     }
@@ -152,7 +152,7 @@ class OneJournalTest {
         cut("dawn");
         sew("dawn", 1);
 
-        assertThat(store.cloths().undo()).contains("kept Dawn; with it cut Dawn, step 1 sewn");
+        assertThat(store.cloths().undo()).contains("kept Dawn (cut Dawn, step 1 sewn)");
         assertThat(store.cloths().all()).isEmpty();
         assertThat(pieces()).isEqualTo(before);
         assertThat(store.cloths().redo()).isPresent();

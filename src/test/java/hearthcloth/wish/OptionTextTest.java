@@ -68,8 +68,6 @@ class OptionTextTest {
         assertThat(ListWords.plain("x".repeat(400))).isEqualTo("x".repeat(400));
         assertThat(ListWords.plain("x".repeat(401))).isEqualTo("x".repeat(400) + "…");
         assertThat(ListWords.line("x\r\n".repeat(300))).hasSize(600);
-        assertThat(ListWords.count(1, "join")).isEqualTo("1 join");
-        assertThat(ListWords.count(0, "join")).isEqualTo("0 joins");
     }
 
     @ParameterizedTest

@@ -45,7 +45,7 @@ class WishListTest {
         List<WishList.Line> lines = list(common).read("name,size\nAda,\nBea,18 in\n", "list.csv");
         assertThat(lines.get(0).wish().target().size()).contains(Size.square(Length.inches(14)));
         assertThat(lines.get(1).wish().target().size()).contains(Size.square(Length.inches(18)));
-        List<WishList.Line> students = list(common).students(3, Door.SHELL);
+        List<WishList.Line> students = list(common).students(3, Door.SHELL, Voice.english(Ruler.EIGHTHS));
         assertThat(students).extracting(WishList.Line::name).containsExactly("Student 1", "Student 2", "Student 3");
         assertThat(students).allMatch(line -> line.wish().equals(students.get(0).wish()));
     }

@@ -181,7 +181,7 @@ class JournalTest {
 
         Turn turn = sewing.undo(Thing.STASH).orElseThrow();
 
-        assertThat(turn.label()).isEqualTo("cut Dawn; with it step 1 sewn");
+        assertThat(turn.label()).isEqualTo("cut Dawn (step 1 sewn)");
         assertThat(turn.changes()).extracting(Change::number).containsExactly(2L, 3L);
         assertThat(undone(sewing, turn).undo(Thing.cloth("dawn"))).isEmpty();
         assertThat(undone(sewing, turn).redo(Thing.cloth("dawn"))).contains(marked(sewing, turn));
@@ -223,7 +223,7 @@ class JournalTest {
                 change(2, "use up 3 of Oat", Thing.STASH, Thing.piece("3")),
                 change(3, "add 1 of Slate", Thing.STASH, Thing.piece("4"))));
 
-        assertThat(used.undo(Thing.cloth("dawn")).orElseThrow().label()).isEqualTo("cut Dawn; with it use up 3 of Oat");
+        assertThat(used.undo(Thing.cloth("dawn")).orElseThrow().label()).isEqualTo("cut Dawn (use up 3 of Oat)");
     }
 
     @Test

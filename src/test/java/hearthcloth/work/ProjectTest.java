@@ -97,10 +97,10 @@ class ProjectTest {
     void what_goes_with_an_undo_is_named_three_times_and_then_counted() {
         Change meant = change(1);
         assertThat(new Turn(meant, List.of(meant)).label()).isEqualTo("change 1");
-        assertThat(new Turn(meant, List.of(meant, change(2))).label()).isEqualTo("change 1; with it change 2");
+        assertThat(new Turn(meant, List.of(meant, change(2))).label()).isEqualTo("change 1 (change 2)");
         assertThat(new Turn(meant, List.of(meant, change(2), change(3), change(4))).label())
-                .isEqualTo("change 1; with it change 2, change 3, change 4");
+                .isEqualTo("change 1 (change 2, change 3, change 4)");
         assertThat(new Turn(meant, List.of(meant, change(2), change(3), change(4), change(5), change(6))).label())
-                .isEqualTo("change 1; with it change 2, change 3, change 4 and 2 more");
+                .isEqualTo("change 1 (change 2, change 3, change 4, +2)");
     }
 }

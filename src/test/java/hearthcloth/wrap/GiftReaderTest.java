@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Refusal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,6 +116,6 @@ class GiftReaderTest {
     @Test
     void bare_numbers_need_a_unit_or_take_the_one_assumed() {
         assertThat(GiftReader.read("box: 6, x 5 x 4,", Unit.CENTIMETRE)).isEqualTo(new Gift.Box(SIX, FIVE, FOUR));
-        assertThatThrownBy(() -> read("box 6 x 5 x 4")).hasMessageContaining("has no unit");
+        assertThatThrownBy(() -> read("box 6 x 5 x 4")).satisfies(refused -> assertThat(Refusal.of(refused).english()).contains("has no unit"));
     }
 }

@@ -89,7 +89,6 @@ class PathsTest {
         assertThat(Tie.FLAT.isKnotted()).isFalse();
         assertThat(Tie.ROLL.isKnotted()).isTrue();
         assertThat(Tie.ERRAND.trade()).isEqualTo("otsukai-tsutsumi");
-        assertThat(Tie.ROUND.suited()).contains("melons");
         assertThat(TradeSize.FUTAHABA.trade()).isEqualTo("futahaba");
     }
 

@@ -8,39 +8,41 @@ import java.util.List;
  * Lines of a terminal, whose letters all take one column but those of East Asian scripts, which take two
  * (docs/sources.md#wide-letters). Letters whose width the annex leaves open are counted as one.
  */
-final class Columns {
+public final class Columns {
 
     /** A last line shorter than this is a stub. */
     private static final int LEAST_LAST = 8;
 
     private static final int MOST_DRAWN_IN = 12;
 
-    /** First and last of each run of wide letters. */
-    private static final List<int[]> WIDE = List.of(
-            new int[] {0x1100, 0x115f},
-            new int[] {0x2e80, 0x303e},
-            new int[] {0x3041, 0x4dbf},
-            new int[] {0x4e00, 0xa4cf},
-            new int[] {0xac00, 0xd7a3},
-            new int[] {0xf900, 0xfaff},
-            new int[] {0xfe30, 0xfe6f},
-            new int[] {0xff01, 0xff60},
-            new int[] {0xffe0, 0xffe6},
-            new int[] {0x20000, 0x3fffd});
+    /** First and last of each run of wide letters, in their order. */
+    private static final int[] WIDE = {
+        0x1100, 0x115f, 0x2e80, 0x303e, 0x3041, 0x4dbf, 0x4e00, 0xa4cf, 0xac00, 0xd7a3, 0xf900, 0xfaff, 0xfe30, 0xfe6f,
+        0xff01, 0xff60, 0xffe0, 0xffe6, 0x20000, 0x3fffd
+    };
 
     private Columns() {}
 
     /** How many columns the words take. */
-    static int of(String words) {
-        return words.codePoints().map(letter -> isWide(letter) ? 2 : 1).sum();
+    public static int of(String words) {
+        int columns = 0;
+        for (int at = 0; at < words.length(); at += Character.charCount(words.codePointAt(at))) {
+            columns += isWide(words.codePointAt(at)) ? 2 : 1;
+        }
+        return columns;
     }
 
     private static boolean isWide(int letter) {
-        return WIDE.stream().anyMatch(run -> letter >= run[0] && letter <= run[1]);
+        for (int i = 0; i < WIDE.length && letter >= WIDE[i]; i += 2) {
+            if (letter <= WIDE[i + 1]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The words and blanks up to this column; where they reach it already, as they are. */
-    static String padded(String words, int column) {
+    public static String padded(String words, int column) {
         return words + " ".repeat(Math.max(0, column - of(words)));
     }
 
@@ -66,14 +68,18 @@ final class Columns {
     private static List<String> wrapped(String words, int columns) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
+        int reached = 0;
         for (LineBreaks.Part part : LineBreaks.parts(words)) {
-            String next = (line.isEmpty() ? "" : part.before()) + part.text();
-            if (!line.isEmpty() && of(line + next + part.ending()) > columns) {
+            int width = of(part.text());
+            int blank = line.isEmpty() ? 0 : part.before().length();
+            if (!line.isEmpty() && reached + blank + width + part.ending().length() > columns) {
                 lines.add(line.toString());
                 line.setLength(0);
-                next = part.text();
+                reached = 0;
+                blank = 0;
             }
-            line.append(next);
+            line.append(part.before(), 0, blank).append(part.text());
+            reached += blank + width;
         }
         lines.add(line.toString());
         return List.copyOf(lines);

@@ -3,6 +3,7 @@ package hearthcloth.cli.help;
 import hearthcloth.words.helping.HelpingWords;
 import hearthcloth.wrap.Tie;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What is said of a command.
@@ -25,19 +26,36 @@ record CommandWords(String header, String about, String options, List<Block> mor
 
     /** The words of the command of this name. */
     static CommandWords of(String command, HelpingWords w) {
+        String header = header(command, w);
         String options = w.heading("options");
         return switch (command) {
-            case "hearthcloth" -> new CommandWords(w.mainHeader(), w.mainAbout(), options, program(w));
-            case "help" -> new CommandWords(w.helpHeader(), w.helpAbout(), options, List.of());
-            case "plan" -> new CommandWords(w.planHeader(), w.planAbout(), w.heading("wishes"), plan(w));
-            case "kits" -> new CommandWords(w.kitsHeader(), w.kitsAbout(), w.heading("wishes"), kits(w));
-            case "read" -> new CommandWords(w.readHeader(), w.readAbout(), options, read(w));
-            case "size" -> new CommandWords(w.sizeHeader(), w.sizeAbout(), options, size(w));
-            case "guideline" ->
-                new CommandWords(w.guidelineHeader(), w.guidelineAbout(), w.heading("idea"), guideline(w));
-            case "idea" -> new CommandWords(w.ideaHeader(), w.ideaAbout(), options, idea(w));
-            case "sheet" -> new CommandWords(w.sheetHeader(), w.sheetAbout(), options, sheet(w));
-            case "completion" -> new CommandWords(w.completionHeader(), "", options, completion(w));
+            case "hearthcloth" -> new CommandWords(header, w.mainAbout(), options, program(w));
+            case "help" -> new CommandWords(header, w.helpAbout(), options, List.of());
+            case "plan" -> new CommandWords(header, w.planAbout(), w.heading("wishes"), plan(w));
+            case "kits" -> new CommandWords(header, w.kitsAbout(), w.heading("wishes"), kits(w));
+            case "read" -> new CommandWords(header, w.readAbout(), options, read(w));
+            case "size" -> new CommandWords(header, w.sizeAbout(), options, size(w));
+            case "guideline" -> new CommandWords(header, w.guidelineAbout(), w.heading("idea"), guideline(w));
+            case "idea" -> new CommandWords(header, w.ideaAbout(), options, idea(w));
+            case "sheet" -> new CommandWords(header, w.sheetAbout(), options, sheet(w));
+            case "completion" -> new CommandWords(header, "", options, completion(w));
+            default -> throw new IllegalStateException("nothing is said of " + command);
+        };
+    }
+
+    /** What the command of this name does, in one sentence. */
+    static String header(String command, HelpingWords w) {
+        return switch (command) {
+            case "hearthcloth" -> w.mainHeader();
+            case "help" -> w.helpHeader();
+            case "plan" -> w.planHeader();
+            case "kits" -> w.kitsHeader();
+            case "read" -> w.readHeader();
+            case "size" -> w.sizeHeader();
+            case "guideline" -> w.guidelineHeader();
+            case "idea" -> w.ideaHeader();
+            case "sheet" -> w.sheetHeader();
+            case "completion" -> w.completionHeader();
             default -> throw new IllegalStateException("nothing is said of " + command);
         };
     }
@@ -63,29 +81,43 @@ record CommandWords(String header, String about, String options, List<Block> mor
     }
 
     private static List<Block> plan(HelpingWords w) {
-        return List.of(
+        List<Block> file = List.of(
                 new Block.Heading(w.heading("stash")),
                 new Block.Prose(w.planCsv()),
                 new Block.Line("fabric,width,length,count,colour,faces"),
                 new Block.Line(w.planCsvPlain() + ",6 1/2 in,20 in,3,#3f5a4a,same"),
                 new Block.Line(w.planCsvOther() + ",44 in,1/2 yd,1,#d8d2c0,right"),
-                new Block.Heading(w.heading("examples")),
-                ours(w.planExBest(), "plan", SCRAPS, "--out", "out"),
-                ours(w.planExGift(), "plan", SCRAPS, "--gift", BOX, "--out", "out"),
-                ours(
-                        w.planExCut(), "plan", "examples/two-lengths.csv", "--hearth", "18 in", "--bars", "6 in", "--rounds",
-                        "2", "--seam", "1/4 + 1/2 in", "--hem", "1/4 + 1/4 in", "--out", "out"),
-                ours(
-                        w.planExPairs(), "plan", "examples/metric.csv", "--size", "70 cm", "--order", "pairs", "--fabrics",
-                        "Rope, Slate", "--out", "out"),
-                ours(w.planExFree(), "plan", SCRAPS, "--free", "--size", "30 x 24 in", "--out", "out"),
-                ours(w.planExBlocks(), "plan", SCRAPS, "--blocks", "3 x 3", "--out", "out"),
-                ours(w.planExIdea(), "plan", SCRAPS, "--guideline", "examples/idea.json", "--out", "out"),
-                ours(w.planExInput(), "plan", "-", "--size", "30 x 24 in", "--out", "out"),
+                new Block.Heading(w.heading("examples")));
+        List<Block> ends = List.of(
                 new Block.Heading(w.heading("ends")),
                 new Block.Meaning("0", w.planDone()),
                 new Block.Meaning("1", w.planShort()),
                 new Block.Meaning("2", w.mainWrong()));
+        return Stream.of(file, planExamples(w), ends).flatMap(List::stream).toList();
+    }
+
+    private static List<Block> planExamples(HelpingWords w) {
+        return List.of(
+                ours(w.planExBest(), "plan", SCRAPS, "--out", "out"),
+                ours(w.planExGift(), "plan", SCRAPS, "--gift", BOX, "--out", "out"),
+                cut(w.planExCut()),
+                pairs(w.planExPairs()),
+                ours(w.planExFree(), "plan", SCRAPS, "--free", "--size", "30 x 24 in", "--out", "out"),
+                ours(w.planExBlocks(), "plan", SCRAPS, "--blocks", "3 x 3", "--out", "out"),
+                ours(w.planExIdea(), "plan", SCRAPS, "--guideline", "examples/idea.json", "--out", "out"),
+                ours(w.planExInput(), "plan", "-", "--size", "30 x 24 in", "--out", "out"));
+    }
+
+    private static Block cut(String says) {
+        String[] sewn = {"--seam", "1/4 + 1/2 in", "--hem", "1/4 + 1/4 in", "--out", "out"};
+        String[] shape = {"plan", "examples/two-lengths.csv", "--hearth", "18 in", "--bars", "6 in", "--rounds", "2"};
+        return ours(says, Stream.of(shape, sewn).flatMap(Stream::of).toArray(String[]::new));
+    }
+
+    private static Block pairs(String says) {
+        String[] shape = {"plan", "examples/metric.csv", "--size", "70 cm", "--order", "pairs"};
+        String[] fabrics = {"--fabrics", "Rope, Slate", "--out", "out"};
+        return ours(says, Stream.of(shape, fabrics).flatMap(Stream::of).toArray(String[]::new));
     }
 
     private static List<Block> kits(HelpingWords w) {

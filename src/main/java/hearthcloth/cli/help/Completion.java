@@ -131,7 +131,7 @@ public final class Completion {
     }
 
     private static String header(CommandSpec command, HelpingWords words) {
-        return CommandWords.of(command.name(), words).header();
+        return CommandWords.header(command.name(), words);
     }
 
     private static String quoted(String text) {

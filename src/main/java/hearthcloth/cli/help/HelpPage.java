@@ -21,6 +21,8 @@ public final class HelpPage {
 
     private static final Pattern TYPED = Pattern.compile("\"[^\"]{1,40}\"");
 
+    private static final Pattern MARK = Pattern.compile(" (?=[:;?!»…])|(?<=«) ");
+
     /** A blank at which no line ends. */
     private static final char BOUND = '\u00a0';
 
@@ -97,7 +99,7 @@ public final class HelpPage {
             line("");
             line(w.heading("commands"));
             all.forEach(each -> hanging(
-                    Columns.padded("  " + each.name(), 13), 13, CommandWords.of(each.name(), w).header()));
+                    Columns.padded("  " + each.name(), 13), 13, CommandWords.header(each.name(), w)));
         }
     }
 
@@ -154,9 +156,10 @@ public final class HelpPage {
         }
     }
 
-    /** What is typed as it stands is not parted. */
+    /** What is typed as it stands is not parted, nor a mark from the word it follows at a blank, as in French. */
     private static String bound(String words) {
-        return TYPED.matcher(words).replaceAll(typed -> typed.group().replace(' ', BOUND));
+        String marked = MARK.matcher(words).replaceAll(String.valueOf(BOUND));
+        return TYPED.matcher(marked).replaceAll(typed -> typed.group().replace(' ', BOUND));
     }
 
     private void line(String words) {

@@ -25,16 +25,9 @@ final class OptionWords {
     /** What the option is for. */
     String of(OptionSpec option) {
         String name = option.longestName();
-        return Stream.of(
-                        Optional.ofNullable(own(option, name)),
-                        Optional.ofNullable(shared(name, option)),
-                        Optional.ofNullable(form(name)),
-                        Optional.ofNullable(scraps(name)),
-                        Optional.ofNullable(sewing(name)),
-                        Optional.ofNullable(looks(name)))
-                .flatMap(Optional::stream)
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("nothing is said of " + name));
+        String own = own(option, name);
+        String said = own == null ? shared(name, option) : own;
+        return said == null ? wish(name) : said;
     }
 
     /** What is to stand in its place. */
@@ -182,6 +175,17 @@ final class OptionWords {
             case "--tie" -> w.optionTie();
             default -> null;
         };
+    }
+
+    private String wish(String name) {
+        String form = form(name);
+        String scraps = form == null ? scraps(name) : form;
+        String sewing = scraps == null ? sewing(name) : scraps;
+        String looks = sewing == null ? looks(name) : sewing;
+        if (looks == null) {
+            throw new IllegalStateException("nothing is said of " + name);
+        }
+        return looks;
     }
 
     private @Nullable String form(String name) {

@@ -1,5 +1,6 @@
 package hearthcloth.cli.report;
 
+import hearthcloth.cli.help.Columns;
 import hearthcloth.measure.Rounding;
 import hearthcloth.photo.PieceAppearance;
 import hearthcloth.photo.ReadPiece;
@@ -63,7 +64,7 @@ public final class ReadReport {
                 .findFirst()
                 .orElse("");
         return List.of(
-                piece.number() + (piece.doubts().isEmpty() ? "" : " ?"),
+                piece.number() + (piece.isDoubted() ? " ?" : ""),
                 GatheredStash.size(piece, voice.ruler())
                         .map(size -> voice.write(size, Rounding.DOWN))
                         .orElseGet(words()::readLittle),
@@ -90,12 +91,10 @@ public final class ReadReport {
             for (int i = 0; i < row.size(); i++) {
                 int column = i;
                 int wide = rows.stream()
-                        .mapToInt(other -> other.get(column).length())
+                        .mapToInt(other -> Columns.of(other.get(column)))
                         .max()
                         .orElse(0);
-                line.append("  ")
-                        .append(row.get(i))
-                        .append(" ".repeat(wide - row.get(i).length()));
+                line.append("  ").append(Columns.padded(row.get(i), wide));
             }
             out.println(line.toString().stripTrailing());
         }
@@ -104,17 +103,8 @@ public final class ReadReport {
     /** Reports every doubt in its own words, then which pieces are left out of the file and why. */
     public void doubts(Reading.Read read, Predicate<ReadPiece> taken) {
         List<ReadPiece> pieces = read.pieces();
-        if (pieces.stream().anyMatch(piece -> !piece.doubts().isEmpty())) {
-            out.println();
-            out.println(words().readDoubts());
-            read.sharedDoubts()
-                    .forEach(doubt -> out.println("  " + words().readAll(said(doubt))));
-            for (ReadPiece piece : pieces) {
-                for (Doubt doubt : piece.ownDoubts()) {
-                    out.println("  " + words().readPiece(said(doubt), String.valueOf(piece.number())));
-                }
-            }
-        }
+        said(read, words().readDoubts(), Doubt::isOpen);
+        said(read, words().readKnow(), doubt -> !doubt.isOpen());
         out.println();
         List<ReadPiece> left = pieces.stream().filter(taken.negate()).toList();
         if (!left.isEmpty()) {
@@ -126,6 +116,22 @@ public final class ReadReport {
                 .toList();
         if (!little.isEmpty()) {
             out.println(words().readNarrow(little.size(), numbers(little)));
+        }
+    }
+
+    private void said(Reading.Read read, String title, Predicate<Doubt> which) {
+        List<String> lines = new ArrayList<>();
+        read.sharedDoubts().stream().filter(which).forEach(doubt -> lines.add("  " + words().readAll(said(doubt))));
+        for (ReadPiece piece : read.pieces()) {
+            piece.ownDoubts().stream()
+                    .filter(which)
+                    .forEach(doubt ->
+                            lines.add("  " + words().readPiece(said(doubt), String.valueOf(piece.number()))));
+        }
+        if (!lines.isEmpty()) {
+            out.println();
+            out.println(title);
+            lines.forEach(out::println);
         }
     }
 

@@ -76,7 +76,7 @@ public final class HemPicture {
             }
             sketch.place(key, new Point(from, y));
         });
-        return block.gap(1).finished("One corner of the hem");
+        return block.gap(1).part();
     }
 
     private boolean isMitred() {
@@ -91,7 +91,7 @@ public final class HemPicture {
             sketch.add(new Mark.Line(row.points(), Stroke.solid(1.1, Palette.SHEET)));
             sketch.add(new Mark.Line(row.points(), row.stroke()));
         }
-        return sketch.finished("Raw corner with its creases", extent, extent);
+        return sketch.part(extent, extent);
     }
 
     private record Row(List<Point> points, Stroke stroke, String words) {}
@@ -133,6 +133,6 @@ public final class HemPicture {
             key.draw(0, (sketch, top) -> sketch.line(new Point(0, y), new Point(9, y), row.stroke()));
             key.words(row.words(), 12, PrintSizes.BODY, 3).gap(1.5);
         }
-        return key.finished("What the lines are");
+        return key.part();
     }
 }

@@ -80,10 +80,9 @@ public final class PinnedPicture {
         TextColumn words = new TextColumn(width - WIDE - 16);
         words.words(voice.printing().pinTitle(), PrintSizes.STEP).gap(1);
         lines(addedWraps, up).forEach(line -> words.words(line, WORDS).gap(0.6));
-        Picture told = words.finished("What is pinned to what");
+        Picture told = words.part();
         sketch.place(told, new Point(WIDE + 16, 0));
-        return sketch.finished(
-                "The two halves of the first seam pinned face to face", width, Math.max(DEEP + 9, told.height()));
+        return sketch.part(width, Math.max(DEEP + 9, told.height()));
     }
 
     /** The face that lies inside while the joining row is sewn. */

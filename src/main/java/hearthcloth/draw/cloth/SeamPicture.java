@@ -97,7 +97,7 @@ public final class SeamPicture {
         double y = HEIGHT + 12 + 2 * down;
         key(wrapping, voice.printing().sectionWraps(names.get(0)), new Point(0, y));
         key(wrapped, voice.printing().sectionWrapped(names.get(1)), upright ? new Point(0, y + 7) : new Point(CELL, y));
-        return sketch.finished("A felled seam cut through, in three states", CELL + 2 * across, y + (upright ? 13 : 6));
+        return sketch.part(CELL + 2 * across, y + (upright ? 13 : 6));
     }
 
     /** Says which layer is which. */

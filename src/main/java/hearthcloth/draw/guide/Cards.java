@@ -36,7 +36,7 @@ final class Cards {
                 sketch.place(row.get(i), new Point(i * (width + BETWEEN), 0));
                 height = Math.max(height, row.get(i).height());
             }
-            flow.gap(gap).add(sketch.finished("Row of cards", flow.width(), height));
+            flow.gap(gap).add(sketch.part(flow.width(), height));
         }
     }
 

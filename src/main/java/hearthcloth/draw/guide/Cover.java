@@ -102,7 +102,7 @@ public final class Cover {
                                 .map(words::toolsEach)
                                 .toList()),
                         PrintSizes.BODY);
-        flow.add(tools.gap(1.5).finished("Tools"));
+        flow.add(tools.gap(1.5).part());
     }
 
     /** Both faces: side by side where they can be read at that size, otherwise each across the page. */
@@ -127,7 +127,7 @@ public final class Cover {
         });
         flow.add(faces.words(words.drawn(front.scale().word(voice)), PrintSizes.SMALL)
                 .gap(3)
-                .finished("Both faces"));
+                .part());
     }
 
     private Picture face(Face face, double tallest) {
@@ -236,6 +236,6 @@ public final class Cover {
             sketch.words(line, new Point(mm + 5, y), PrintSizes.SMALL);
             y += PrintSizes.SMALL.leading();
         }
-        return sketch.finished("Check square", flow.width(), Math.max(square.bottom(), y) + 3);
+        return sketch.part(flow.width(), Math.max(square.bottom(), y) + 3);
     }
 }

@@ -132,7 +132,7 @@ public final class CutBlocks {
         List<Picture> items = new ArrayList<>();
         if (task.lines().isEmpty()) {
             TextColumn none = new TextColumn(width).words(voice.printing().cutNothing(), PrintSizes.BODY);
-            items.add(none.finished("Nothing to cut"));
+            items.add(none.part());
         }
         for (CutLine line : task.lines()) {
             TextColumn item = new TextColumn(width);
@@ -171,7 +171,7 @@ public final class CutBlocks {
         if (!task.left().isEmpty()) {
             TextColumn left = new TextColumn(width);
             left.gap(1.5).words(voice.printing().cutLeft(String.join("; ", task.left())), PrintSizes.SMALL);
-            items.add(left.gap(2).finished("Left over"));
+            items.add(left.gap(2).part());
         }
         return items;
     }
@@ -196,7 +196,7 @@ public final class CutBlocks {
             new CutBlocks(plan, task, voice).blocks(190, 400).forEach(block -> column.picture(block, 0));
         }
         Picture sheet =
-                column.finished("Cutting plan of " + plan.story().title().in(voice));
+                column.finished(voice.printing().pictureCuts(plan.story().title().in(voice)));
         Sketch sketch = new Sketch().place(sheet, new Point(air, air));
         return sketch.finished(sheet.title(), sheet.width() + 2 * air, sheet.height() + 2 * air);
     }

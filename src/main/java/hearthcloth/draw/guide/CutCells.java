@@ -63,7 +63,7 @@ public final class CutCells {
             flow.gap(3)
                     .add(new TextColumn(flow.width())
                             .words(voice.printing().cutWhole(), PrintSizes.STEP)
-                            .finished("Used whole"));
+                            .part());
             Cards.flow(flow, whole, 2);
         }
         Cards.flow(flow, cells, COLUMNS);

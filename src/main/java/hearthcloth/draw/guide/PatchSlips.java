@@ -62,7 +62,7 @@ public final class PatchSlips {
                 .words(voice.printing().slipsTitle(), PrintSizes.HEADING)
                 .words(voice.printing().slipsHow(), PrintSizes.BODY)
                 .gap(1)
-                .finished("Patch slips"));
+                .part());
     }
 
     private static List<Picture> slips(Plan plan, Voice voice, double width, String bag) {

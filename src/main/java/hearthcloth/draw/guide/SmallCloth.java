@@ -62,7 +62,7 @@ final class SmallCloth {
         double width = finished.width().in(Unit.MILLIMETRE) * small.scale;
         double height = finished.height().in(Unit.MILLIMETRE) * small.scale;
         sketch.outline(new Bounds(0, 0, width, height), Stroke.solid(0.35, Palette.INK));
-        return sketch.finished("Front of " + small.plan.story().title(), width, height);
+        return sketch.part(width, height);
     }
 
     private Bounds bounds(Rect at) {

@@ -124,17 +124,17 @@ public final class TiedPages {
         paragraph(how());
         int number = 1;
         for (Tying.Step step : tying.steps()) {
-            Picture picture = tied.moment(step.moment(), flow.width() * PICTURE, STEP);
+            Picture picture = tied.moment(step.moment(), flow.width() * PICTURE, STEP, words);
             flow.part(step(number++ + ".", List.of(step.words()), picture));
         }
         if (wrapped.tie().isKnotted()) {
             flow.heading(words.tiedKnot());
-            Picture knot = tied.knot(flow.width() * PICTURE, STEP * 0.7);
+            Picture knot = tied.knot(flow.width() * PICTURE, STEP * 0.7, words);
             flow.add(step("", tying.knot(), knot));
         }
         flow.heading(words.tiedShort());
         paragraph(tying.ifShort());
-        tied.whenShort(flow.width() * PICTURE, STEP).ifPresent(flow::add);
+        tied.whenShort(flow.width() * PICTURE, STEP, words).ifPresent(flow::add);
         flow.heading(words.tiedCare());
         for (String caution : tying.cautions()) {
             TextColumn column = new TextColumn(flow.width()).words(caution, 6, PrintSizes.CARE, Integer.MAX_VALUE);

@@ -60,6 +60,9 @@ public final class LeanSvg {
             flush();
         } else if (mark instanceof Mark.Bare bare) {
             filled(bare.outline(), "fill=\"" + Palette.SHEET.hex() + "\"");
+        } else if (mark instanceof Mark.Dotted dotted) {
+            flush();
+            svg.append(SvgWriter.dotted(dotted, UNITS));
         } else if (mark instanceof Mark.Line line) {
             paint(stroke(line.stroke()));
             points(line.points(), false);

@@ -95,6 +95,23 @@ public sealed interface Mark {
         }
     }
 
+    /**
+     * A picture of dots, parts of which may let shine through.
+     *
+     * @param png the bytes of a PNG file in base 64
+     */
+    record Dotted(Bounds at, String png) implements Mark {
+        @Override
+        public Dotted movedBy(double dx, double dy) {
+            return new Dotted(at.movedBy(dx, dy), png);
+        }
+
+        @Override
+        public Bounds bounds() {
+            return at;
+        }
+    }
+
     /** A line through points; closed where the last is the first. */
     record Line(List<Point> points, Stroke stroke) implements Mark {
         public Line {

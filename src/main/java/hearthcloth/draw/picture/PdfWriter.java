@@ -49,8 +49,11 @@ public final class PdfWriter {
 
     private final Map<Picture, PDFormXObject> tiles = new HashMap<>();
 
+    private final PdfDots dots;
+
     private PdfWriter(PDDocument document) {
         this.document = document;
+        this.dots = new PdfDots(document);
     }
 
     /**
@@ -127,7 +130,17 @@ public final class PdfWriter {
             content.fill();
         } else if (mark instanceof Mark.Words words) {
             words(words, content);
+        } else if (mark instanceof Mark.Dotted dotted) {
+            dotted(dotted, content);
         }
+    }
+
+    private void dotted(Mark.Dotted dotted, PDPageContentStream content) throws IOException {
+        Bounds at = dotted.at();
+        // the page goes down, a picture up
+        content.drawImage(
+                dots.of(dotted.png()),
+                new Matrix((float) at.width(), 0, 0, -(float) at.height(), (float) at.x(), (float) at.bottom()));
     }
 
     /** A tiling pattern, kept once a page for all areas that are filled with the same repeat. */

@@ -42,12 +42,28 @@ public final class PngWriter {
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
         graphics.setColor(java.awt.Color.WHITE);
         graphics.fillRect(0, 0, width, height);
         Letters.ready();
         read(picture).render(null, graphics, new ViewBox(0, 0, width, height));
         graphics.dispose();
         return bytes(image);
+    }
+
+    /** The bytes of a PNG file of a picture that is dots already. */
+    public static byte[] write(Dots dots) {
+        return bytes(image(dots));
+    }
+
+    private static BufferedImage image(Dots dots) {
+        BufferedImage image = new BufferedImage(dots.width(), dots.height(), BufferedImage.TYPE_INT_ARGB);
+        for (int y = 0; y < dots.height(); y++) {
+            for (int x = 0; x < dots.width(); x++) {
+                image.setRGB(x, y, dots.argb(x, y));
+            }
+        }
+        return image;
     }
 
     /**

@@ -79,6 +79,11 @@ public final class Sketch {
         return new Picture(title, bounds.width() + 2 * air, bounds.height() + 2 * air, moved);
     }
 
+    /** A picture that is placed in another and has no name of its own. */
+    public Picture part(double width, double height) {
+        return finished("", width, height);
+    }
+
     public Picture finished(String title, double width, double height) {
         return new Picture(title, width, height, marks);
     }

@@ -144,6 +144,8 @@ public final class SvgWriter {
                     + "\" fill-opacity=\"" + number(tint.share()) + "\"/>\n");
         } else if (mark instanceof Mark.Bare bare) {
             out.append("<polygon points=\"" + points(bare.outline()) + "\" fill=\"" + ink(Palette.SHEET) + "\"/>\n");
+        } else if (mark instanceof Mark.Dotted dotted) {
+            out.append(dotted(dotted, 1)).append('\n');
         }
     }
 
@@ -237,6 +239,14 @@ public final class SvgWriter {
                 : " stroke-dasharray=\""
                         + stroke.dashes().stream().map(SvgWriter::number).collect(Collectors.joining(" ")) + "\"";
         return " stroke=\"" + ink(stroke.colour()) + "\" stroke-width=\"" + number(stroke.width()) + "\"" + dashes;
+    }
+
+    /** @param units of the drawing to a millimetre */
+    static String dotted(Mark.Dotted dotted, int units) {
+        Bounds at = dotted.at();
+        return "<image x=\"" + number(at.x() * units) + "\" y=\"" + number(at.y() * units) + "\" width=\""
+                + number(at.width() * units) + "\" height=\"" + number(at.height() * units)
+                + "\" preserveAspectRatio=\"none\" href=\"data:image/png;base64," + dotted.png() + "\"/>";
     }
 
     private static String points(List<Point> points) {

@@ -78,6 +78,11 @@ public final class TextColumn {
         return this;
     }
 
+    /** A column that is placed in a page and has no name of its own. */
+    public Picture part() {
+        return finished("");
+    }
+
     public Picture finished(String title) {
         return sketch.finished(title, width, y);
     }

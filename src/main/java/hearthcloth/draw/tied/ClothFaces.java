@@ -9,6 +9,7 @@ import hearthcloth.colour.Colour;
 import hearthcloth.draw.fabric.FabricLook;
 import hearthcloth.draw.picture.Affine;
 import hearthcloth.draw.picture.Mark;
+import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
 import hearthcloth.draw.picture.SvgWriter;
@@ -39,6 +40,10 @@ record ClothFaces(Cloth cloth, TiedLook look) {
 
     /** A face as SVG, its points where they are seen through the cloth from the front. */
     String svg(Face face) {
+        return SvgWriter.writeBare(picture(face));
+    }
+
+    Picture picture(Face face) {
         Size size = cloth.finished();
         double scale = SIDE / Math.max(mm(size.width()), mm(size.height()));
         double whole = mm(size.width()) * scale;
@@ -53,7 +58,7 @@ record ClothFaces(Cloth cloth, TiedLook look) {
             List<Double> dashes = DASHES.stream().map(dash -> dash * scale).toList();
             sketch.line(ends.get(0), ends.get(2), new Stroke(STITCH * scale, look.thread(), dashes));
         }
-        return SvgWriter.writeBare(sketch.finished("A face of the cloth", whole, mm(size.height()) * scale));
+        return sketch.part(whole, mm(size.height()) * scale);
     }
 
     private void field(Sketch sketch, Shown.Field field, List<Point> outline, Affine laid) {

@@ -20,7 +20,7 @@ final class Net {
 
     private Net() {}
 
-    static Picture of(Cloth cloth, Fold fold, TiedLook look, double width) {
+    static Picture of(Cloth cloth, Fold fold, TiedLook look, double width, String title) {
         Face inside = fold.fit().placing().out().other();
         ConvexPolygon whole = fold.laying().whole();
         Pattern.Box box = Pattern.Box.of(whole.corners());
@@ -33,7 +33,7 @@ final class Net {
         for (Facet facet : fold.facets()) {
             sketch.outline(placed(facet.cloth(), scale), FOLD);
         }
-        return sketch.trimmed("Flat net, inside up: fold along the lines", 0.5);
+        return sketch.trimmed(title, 0.5);
     }
 
     private static List<Point> placed(ConvexPolygon outline, double scale) {

@@ -25,9 +25,9 @@ public final class Sample {
 
     private static final TiedLook LOOK = new TiedLook(
             Map.of(
-                    "The hearth", FabricLook.plain(Colour.of(0xb5533c)),
-                    "The inner round", FabricLook.plain(Colour.of(0xd8cfb8)),
-                    "The outer round", FabricLook.plain(Colour.of(0xa9b3a0))),
+                    "hearth", FabricLook.plain(Colour.of(0xb5533c)),
+                    "inner", FabricLook.plain(Colour.of(0xd8cfb8)),
+                    "outer", FabricLook.plain(Colour.of(0xa9b3a0))),
             Colour.of(0x5b616b));
 
     /** The cloth is one part in this many larger than the tie needs, which leaves room to work (ours). */
@@ -49,9 +49,9 @@ public final class Sample {
         Layout layout = new Layout(Size.square(side.minus(bar.times(4))), Layout.courses(Order.ROUND, 2, List.of(bar)));
         List<List<Layout.Part>> bars = new ArrayList<>();
         for (Layout.Slot slot : layout.slots()) {
-            String fabric = slot.place().round() == 1 ? "The inner round" : "The outer round";
+            String fabric = slot.place().round() == 1 ? "inner" : "outer";
             bars.add(List.of(new Layout.Part(fabric, Showing.SAME, slot.length())));
         }
-        return new Cloth(layout.sewn("The hearth", Showing.SAME, bars), Making.metric());
+        return new Cloth(layout.sewn("hearth", Showing.SAME, bars), Making.metric());
     }
 }

@@ -5,6 +5,7 @@ import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.speech.Voice;
 import java.util.List;
 
@@ -23,6 +24,10 @@ public final class Thumbnail {
     /** A facet smaller than this many square units is not seen. */
     private static final double LEAST = 4;
 
+    /** The titles of pictures, which a thumbnail leaves out. */
+    private static final PrintingWords UNSAID =
+            Voice.english(Ruler.MILLIMETRES).printing();
+
     private final StringBuilder svg = new StringBuilder();
     private final StringBuilder path = new StringBuilder();
     private String paint = "";
@@ -31,8 +36,7 @@ public final class Thumbnail {
 
     /** The gift tied, from a corner. */
     public static String of(TiedGift gift) {
-        List<Picture> stills =
-                gift.stills(WIDTH, HEIGHT, Voice.english(Ruler.MILLIMETRES).printing());
+        List<Picture> stills = gift.stills(WIDTH, HEIGHT, UNSAID);
         return of(stills.get(stills.size() - 1));
     }
 
@@ -44,7 +48,7 @@ public final class Thumbnail {
 
     /** The open cloth with the gift on it, before it is tied. */
     public static String laid(TiedGift gift) {
-        return of(gift.moment(hearthcloth.wrap.fold.TyingMoment.LAID, HEIGHT, HEIGHT));
+        return of(gift.moment(hearthcloth.wrap.fold.TyingMoment.LAID, HEIGHT, HEIGHT, UNSAID));
     }
 
     private static String of(Picture picture) {
@@ -66,6 +70,20 @@ public final class Thumbnail {
             if (size(area.outline()) >= LEAST) {
                 points(area.outline(), true);
             }
+        } else if (mark instanceof Mark.Dotted dotted) {
+            flush();
+            paint = "";
+            svg.append("<image x=\"")
+                    .append(units(dotted.at().x()))
+                    .append("\" y=\"")
+                    .append(units(dotted.at().y()))
+                    .append("\" width=\"")
+                    .append(units(dotted.at().width()))
+                    .append("\" height=\"")
+                    .append(units(dotted.at().height()))
+                    .append("\" href=\"data:image/png;base64,")
+                    .append(dotted.png())
+                    .append("\"/>");
         } else if (mark instanceof Mark.Line line && line.stroke().dashes().isEmpty()) {
             paint("fill=\"none\" stroke=\"" + hex(line.stroke().colour()) + "\"");
             points(line.points(), false);

@@ -5,6 +5,7 @@ import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Type;
+import hearthcloth.draw.soft.SoftCloth;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.words.printing.PrintingWords;
@@ -38,6 +39,11 @@ public final class TiedGift {
     private final Pattern pattern;
     private final Scene scene;
     private List<View> views = List.of();
+    /** Dots along a view that is drawn as soft cloth; 0 where it is drawn from the facets. */
+    private int dots;
+
+    private Optional<SoftCloth> soft = Optional.empty();
+    private boolean isSoftSought;
 
     private TiedGift(Cloth cloth, Visible visible, TiedLook look) {
         this.cloth = cloth;
@@ -51,16 +57,50 @@ public final class TiedGift {
     private List<View> views() {
         if (views.isEmpty()) {
             views = Eye.on(visible.fold().fit().gift()).stream()
-                    .map(eye -> seen(scene, eye))
+                    .map(this::finished)
                     .toList();
         }
         return views;
+    }
+
+    /** The last of them, from a corner. */
+    private View corner() {
+        List<Eye> eyes = Eye.on(visible.fold().fit().gift());
+        return views.isEmpty() ? finished(eyes.get(eyes.size() - 1)) : views.get(views.size() - 1);
+    }
+
+    private View finished(Eye eye) {
+        return soft().map(mesh -> View.of(mesh, eye, dots)).orElseGet(() -> seen(scene, eye));
+    }
+
+    /** The soft cloth, made when it is first drawn. */
+    private Optional<SoftCloth> soft() {
+        if (dots > 0 && !isSoftSought) {
+            isSoftSought = true;
+            soft = TiedModel.soft(cloth, visible, look, Integer.highestOneBit((int) Math.min(FINEST, FINER * dots)));
+        }
+        return soft;
     }
 
     /** The cloth as a fold ties it. */
     public static TiedGift of(Cloth cloth, Fold fold, TiedLook look) {
         return new TiedGift(cloth, Visible.of(fold), look);
     }
+
+    /**
+     * The same with the finished gift drawn as soft cloth, dot by dot, so many along the longer side of each view; as it
+     * is where its cloth does not come to rest within the limits.
+     */
+    public TiedGift softly(int dotsAlong) {
+        TiedGift other = new TiedGift(cloth, visible, look);
+        other.dots = dotsAlong;
+        return other;
+    }
+
+    /** Dots of a face's picture for one of the gift's, and at most. */
+    private static final double FINER = 2;
+
+    private static final int FINEST = 1024;
 
     private View seen(Scene some, Eye eye) {
         return View.of(some, eye, pattern, visible.fold().fit().placing().out(), look);
@@ -94,8 +134,8 @@ public final class TiedGift {
      * The flat net: the open cloth with the face turned up that ends outside, and every fold of the drawn gift as a
      * line on it. Printed, cut out and folded along the lines it makes the gift in paper, without its knots.
      */
-    public Picture net(double width) {
-        return Net.of(cloth, visible.fold(), look, width);
+    public Picture net(double width, PrintingWords words) {
+        return Net.of(cloth, visible.fold(), look, width, words.pictureNet());
     }
 
     /** The width of the open cloth as it lies, in millimetres, which {@link #net} scales to its width. */
@@ -127,8 +167,7 @@ public final class TiedGift {
             sketch.words(picture.title(), new Point(x, foot + caption.leading()), caption);
             x += picture.width() + gap;
         }
-        String title = "The gift tied, from above, from the front and from a corner";
-        return sketch.finished(title, width, foot + caption.leading() + 2);
+        return sketch.finished(voice.printing().pictureTied(), width, foot + caption.leading() + 2);
     }
 
     /** The sides that the three views look from, as a catalogue calls them. */
@@ -153,42 +192,41 @@ public final class TiedGift {
     /**
      * The cloth at a moment of tying, in at most this room, with arrows at the corners that moved since the moment before.
      */
-    public Picture moment(TyingMoment moment, double width, double height) {
+    public Picture moment(TyingMoment moment, double width, double height, PrintingWords words) {
         Fold tied = visible.fold();
         Gift gift = tied.fit().gift();
         List<TyingMoment> all = TyingMoment.of(tied.fit().tie(), gift);
         Fold now = TiedFold.at(moment, tied);
         View view = moment == TyingMoment.TIED
-                ? views().get(views().size() - 1)
+                ? corner()
                 : seen(scene(moment, now), Eye.at(moment, gift));
         int place = all.indexOf(moment);
         Moves moves = place < 1 ? Moves.NONE : Moves.between(TiedFold.at(all.get(place - 1), tied), moment, now);
-        return view.picture(moment == TyingMoment.TIED ? "Tied" : "While tying", moves, width, height);
+        return view.picture(moment == TyingMoment.TIED ? words.pictureDone() : words.pictureTying(), moves, width, height);
     }
 
     /** The tied gift alone, from a corner, in at most this room. */
-    public Picture alone(double width, double height) {
-        List<View> all = views();
-        return all.get(all.size() - 1).picture("Tied", Moves.NONE, width, height);
+    public Picture alone(double width, double height, PrintingWords words) {
+        return corner().picture(words.pictureDone(), Moves.NONE, width, height);
     }
 
     /** What to do when a corner does not reach, where it can be drawn with this cloth: {@link Tying#ifShort}. */
-    public Optional<Picture> whenShort(double width, double height) {
+    public Optional<Picture> whenShort(double width, double height, PrintingWords words) {
         Fit fit = visible.fold().fit();
         return switch (fit.tie()) {
-            case FOUR_CORNER, EDGE_ALONG_EDGE, ERRAND -> instead(Tie.TWO_KNOT, width, height);
-            case FLAT -> instead(Tie.ERRAND, width, height);
-            case BOOKS -> Optional.of(moment(TyingMoment.ENDS_IN, width, height));
+            case FOUR_CORNER, EDGE_ALONG_EDGE, ERRAND -> instead(Tie.TWO_KNOT, width, height, words);
+            case FLAT -> instead(Tie.ERRAND, width, height, words);
+            case BOOKS -> Optional.of(moment(TyingMoment.ENDS_IN, width, height, words));
             default -> Optional.empty();
         };
     }
 
     /** The gift tied in another way. */
-    private Optional<Picture> instead(Tie tie, double width, double height) {
+    private Optional<Picture> instead(Tie tie, double width, double height, PrintingWords words) {
         Fit fit = visible.fold().fit();
         Fit other = tie.fit(fit.gift(), fit.cloth(), fit.tail(), fit.placing());
         return other.holds()
-                ? Optional.of(of(cloth, TiedFold.of(other), look).moment(TyingMoment.TIED, width, height))
+                ? Optional.of(of(cloth, TiedFold.of(other), look).moment(TyingMoment.TIED, width, height, words))
                 : Optional.empty();
     }
 
@@ -203,7 +241,7 @@ public final class TiedGift {
     }
 
     /** The last knot close up, as whoever tied it sees it. */
-    public Picture knot(double width, double height) {
+    public Picture knot(double width, double height, PrintingWords words) {
         List<ReefKnot> knots = visible.fold().knots();
         ReefKnot tied = knots.get(knots.size() - 1);
         ReefKnot flat = new ReefKnot(
@@ -215,6 +253,6 @@ public final class TiedGift {
                 0,
                 tied.leads());
         Scene close = new Scene(List.of(), List.of(flat), List.of(), Strands.OPEN);
-        return seen(close, Eye.ABOVE).picture("A reef knot", Moves.NONE, width, height);
+        return seen(close, Eye.ABOVE).picture(words.pictureKnot(), Moves.NONE, width, height);
     }
 }

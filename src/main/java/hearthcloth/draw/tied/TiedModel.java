@@ -1,6 +1,11 @@
 package hearthcloth.draw.tied;
 
 import hearthcloth.cloth.Cloth;
+import hearthcloth.cloth.making.Face;
+import hearthcloth.draw.soft.Cords;
+import hearthcloth.draw.soft.Shape;
+import hearthcloth.draw.soft.Skin;
+import hearthcloth.draw.soft.SoftCloth;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
 import hearthcloth.json.JsonValue;
@@ -55,10 +60,18 @@ public record TiedModel(Surface surface, Faces faces, List<Strand> strands) {
             line = List.copyOf(line);
             middles = List.copyOf(middles);
         }
+
+        Cords.Cord cord() {
+            return new Cords.Cord(line, middles.stream().map(Share::point).toList(), half, left.point());
+        }
     }
 
     /** A place or a way on the plan's front, as shares of its width and height. */
-    record Share(double x, double y) {}
+    record Share(double x, double y) {
+        Point point() {
+            return new Point(x, y);
+        }
+    }
 
     public TiedModel {
         strands = List.copyOf(strands);
@@ -71,6 +84,31 @@ public record TiedModel(Surface surface, Faces faces, List<Strand> strands) {
         Settled settled = Settled.of(visible, ClothStiffness.of(cloth, fold.laying()));
         List<Strand> strands = strands(fold, plan, lead -> Optional.of(settled.place(lead.from())));
         return new TiedModel(Surface.of(settled, plan), Faces.of(cloth, fold, look), strands);
+    }
+
+    /**
+     * The same to be drawn dot by dot; empty where cloth so eased would not be cloth any more, and is shown as folded.
+     *
+     * @param side of the faces' pictures, in dots
+     */
+    static Optional<SoftCloth> soft(Cloth cloth, Visible visible, TiedLook look, int side) {
+        Fold fold = visible.fold();
+        Plan plan = new Plan(fold.laying());
+        Settled settled = Settled.of(visible, ClothStiffness.of(cloth, fold.laying()));
+        if (!settled.isSoft()) {
+            return Optional.empty();
+        }
+        List<Point> shares = settled.cloth().stream().map(plan::share).map(Share::point).toList();
+        List<Cords.Cord> cords = strands(fold, plan, lead -> Optional.of(settled.place(lead.from()))).stream()
+                .map(Strand::cord)
+                .toList();
+        Face out = fold.fit().placing().out();
+        ClothFaces faces = new ClothFaces(cloth, look);
+        return Optional.of(new SoftCloth(
+                Shape.of(settled.places(), shares, settled.triangles()),
+                Cords.of(cords),
+                Skin.of(faces.picture(out), side),
+                Skin.of(faces.picture(out.other()), side)));
     }
 
     /** The cloth brought to rest. */

@@ -7,8 +7,11 @@ import hearthcloth.draw.picture.Affine;
 import hearthcloth.draw.picture.Bounds;
 import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
+import hearthcloth.draw.picture.PngWriter;
 import hearthcloth.draw.picture.Sketch;
 import hearthcloth.draw.picture.Stroke;
+import hearthcloth.draw.soft.Sight;
+import hearthcloth.draw.soft.SoftCloth;
 import hearthcloth.geometry.ConvexPolygon;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Polygons;
@@ -16,6 +19,7 @@ import hearthcloth.geometry.Vector;
 import hearthcloth.wrap.fold.Facet;
 import hearthcloth.wrap.fold.Motion;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,6 +59,9 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
             }
         }
 
+        /** The whole of it dot by dot, its room in millimetres of the gift. */
+        record Whole(Bounds at, String png) implements Thing {}
+
         /** A row of stitches, or a crease. */
         record Row(Point from, Point to, Colour colour, boolean stitched) implements Thing {}
     }
@@ -74,6 +81,14 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         Painter painter = new Painter(eye, pattern, table, look);
         scene.from(eye).forEach(painter::paint);
         return new View(eye, painter.things, Shadow.of(scene.ground(), eye));
+    }
+
+    /** A cloth drawn dot by dot, so many of them along the longer side. */
+    static View of(SoftCloth cloth, Eye eye, double dots) {
+        Sight sight = new Sight(eye.towards(), eye.right(), eye.up());
+        Bounds room = cloth.bounds(sight);
+        byte[] png = PngWriter.write(cloth.drawn(sight, room, dots / Math.max(room.width(), room.height())));
+        return new View(eye, List.of(new Thing.Whole(room, Base64.getEncoder().encodeToString(png))), List.of());
     }
 
     /** Paints one pane after another. */
@@ -201,6 +216,8 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
         things.forEach(thing -> {
             if (thing instanceof Thing.Area area) {
                 all.add(new Mark.Area(area.outline(), area.colour()));
+            } else if (thing instanceof Thing.Whole whole) {
+                all.add(new Mark.Dotted(whole.at(), ""));
             }
         });
         if (!shadow.isEmpty()) {
@@ -254,6 +271,11 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
                         ? new Stroke(0.18, row.colour(), List.of(0.9, 0.7))
                         : Stroke.solid(0.1, row.colour());
                 sketch.add(new Mark.Line(line, stroke));
+            } else if (thing instanceof Thing.Whole whole) {
+                Bounds at = whole.at();
+                sketch.add(new Mark.Dotted(
+                        new Bounds(at.x() / scale, at.y() / scale, at.width() / scale, at.height() / scale),
+                        whole.png()));
             }
         }
         return sketch;

@@ -1,6 +1,11 @@
 package hearthcloth.guideline.file;
 
 import hearthcloth.json.JsonValue;
+import hearthcloth.measure.MeasureException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Refusal;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -13,28 +18,39 @@ import java.util.function.Function;
 /** Reads the fields of one object and collects what is wrong with any, each named by its way from the top. */
 final class FieldReader {
 
+    /** Signs of what a reader says of a field. */
+    private static final int LONGEST = 300;
+
     private final String way;
     private final Map<String, JsonValue> members;
-    private final List<String> faults;
+    private final List<Sentence> faults;
     private final Set<String> known = new LinkedHashSet<>();
 
-    private FieldReader(String way, Map<String, JsonValue> members, List<String> faults) {
+    private FieldReader(String way, Map<String, JsonValue> members, List<Sentence> faults) {
         this.way = way;
         this.members = members;
         this.faults = faults;
     }
 
-    static FieldReader of(JsonValue value, List<String> faults) {
+    static FieldReader of(JsonValue value, List<Sentence> faults) {
         if (value instanceof JsonValue.Members members) {
             return new FieldReader("", members.all(), faults);
         }
-        faults.add("The file holds no object; its first sign is {.");
+        faults.add(RulingSentences.fileObject(Argument.text("{")));
         return new FieldReader("", Map.of(), faults);
     }
 
-    private void fault(String name, String sentence) {
-        String line = sentence.replaceAll("\\p{Cntrl}+", " ");
-        faults.add("\"" + way + name + "\": " + (line.length() > 300 ? line.substring(0, 300) + "…" : line) + ".");
+    private void fault(String name, Sentence what) {
+        faults.add(RulingSentences.fileField(Argument.text(way + name), what));
+    }
+
+    /** What is said of a reader's refusal; one that has no sentence says its own words, on one line. */
+    private static Sentence told(IllegalArgumentException thrown) {
+        if (thrown instanceof MeasureException) {
+            return Refusal.of(thrown);
+        }
+        String line = String.valueOf(thrown.getMessage()).replaceAll("\\p{Cntrl}+", " ");
+        return Sentence.itself(line.length() > LONGEST ? line.substring(0, LONGEST) + "…" : line);
     }
 
     /** The object in a field; one without fields where it is missing. */
@@ -45,7 +61,7 @@ final class FieldReader {
             return new FieldReader(way + name + ".", inside.all(), faults);
         }
         if (value != null) {
-            fault(name, "this is to be an object with fields, in { }");
+            fault(name, RulingSentences.fileKind("OBJECT", Argument.text("{ }")));
         }
         return new FieldReader(way + name + ".", Map.of(), faults);
     }
@@ -65,11 +81,15 @@ final class FieldReader {
                 if (items.all().get(i) instanceof JsonValue.Members inside) {
                     each.add(new FieldReader(at, inside.all(), faults));
                 } else {
-                    fault(name + "[" + i + "]", "this is to be an object with fields, in { }");
+                    fault(name + "[" + i + "]", RulingSentences.fileKind("OBJECT", Argument.text("{ }")));
                 }
             }
         } else {
-            fault(name, value == null ? "it is missing" : "this is to be a list, in [ ]");
+            fault(
+                    name,
+                    value == null
+                            ? RulingSentences.fileMissing()
+                            : RulingSentences.fileKind("LIST", Argument.text("[ ]")));
         }
         return each;
     }
@@ -84,7 +104,7 @@ final class FieldReader {
             return Optional.of(figure.number().toPlainString());
         }
         if (value != null && !(value instanceof JsonValue.Nothing)) {
-            fault(name, "this is to be words in quotes");
+            fault(name, RulingSentences.fileKind("WORDS", Argument.text("")));
         }
         return Optional.empty();
     }
@@ -95,7 +115,7 @@ final class FieldReader {
         try {
             return text.isPresent() ? reader.apply(text.get()) : otherwise;
         } catch (IllegalArgumentException e) {
-            fault(name, String.valueOf(e.getMessage()));
+            fault(name, told(e));
             return otherwise;
         }
     }
@@ -103,7 +123,7 @@ final class FieldReader {
     /** The same, for a field that must be there. */
     <T> T need(String name, T otherwise, Function<String, T> reader) {
         if (!members.containsKey(name)) {
-            fault(name, "it is missing");
+            fault(name, RulingSentences.fileMissing());
         }
         return read(name, otherwise, reader);
     }
@@ -113,7 +133,7 @@ final class FieldReader {
         known.add(name);
         JsonValue value = members.get(name);
         if (value == null) {
-            fault(name, "it is missing; write a whole number from " + least + " to " + most);
+            fault(name, RulingSentences.fileWhole(Argument.number(least), Argument.number(most), "no"));
             return otherwise;
         }
         if (value instanceof JsonValue.Figure figure) {
@@ -125,7 +145,7 @@ final class FieldReader {
                 return number.longValueExact();
             }
         }
-        fault(name, "this will not do; write a whole number from " + least + " to " + most);
+        fault(name, RulingSentences.fileWhole(Argument.number(least), Argument.number(most), "yes"));
         return otherwise;
     }
 
@@ -139,7 +159,7 @@ final class FieldReader {
     void noOthers() {
         for (String name : members.keySet()) {
             if (!known.contains(name)) {
-                fault(name, "this field is not known here; there are " + String.join(", ", known));
+                fault(name, RulingSentences.fileUnknown(Argument.names(Argument.Joined.COMMAS, List.copyOf(known))));
             }
         }
     }

@@ -11,9 +11,13 @@ import hearthcloth.json.JsonException;
 import hearthcloth.json.JsonParser;
 import hearthcloth.json.JsonValue;
 import hearthcloth.json.JsonWriter;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -48,30 +52,44 @@ public final class GuidelineFile {
         record Read(Guideline guideline) implements Reading {}
 
         /** What is wrong, a sentence for each field. */
-        record Faulty(List<String> sentences) implements Reading {
+        record Faulty(List<Sentence> said) implements Reading {
             public Faulty {
-                sentences = List.copyOf(sentences);
+                said = List.copyOf(said);
             }
         }
     }
 
     public static Reading read(String text) {
-        List<String> faults = new ArrayList<>();
+        List<Sentence> faults = new ArrayList<>();
         Optional<Guideline> guideline = Optional.empty();
         try {
             guideline = Optional.of(guideline(FieldReader.of(JsonParser.read(text), faults)));
         } catch (JsonException e) {
-            faults.add("This is no guideline file: " + e.getMessage() + ".");
+            faults.add(RulingSentences.fileGuideline(amiss(e)));
         }
         return faults.isEmpty() && guideline.isPresent()
                 ? new Reading.Read(guideline.get())
                 : new Reading.Faulty(faults);
     }
 
+    /** What is amiss in a text that is no JSON. */
+    static Sentence amiss(JsonException thrown) {
+        return RulingSentences.fileJson(
+                Argument.number(thrown.line()),
+                Argument.written(thrown.text()),
+                thrown.slip().name());
+    }
+
+    /** The refusal of words other than these. */
+    static RefusedException other(String written, String... known) {
+        return new RefusedException(RefusingSentences.wishWord(
+                Argument.names(Argument.Joined.OR, List.of(known)), Argument.written(written)));
+    }
+
     private static Guideline guideline(FieldReader file) {
         file.need("format", "", written -> {
             if (!written.equals(FORMAT)) {
-                throw new MeasureException("this is \"" + written + "\"; a guideline file says " + FORMAT);
+                throw format(written);
             }
             return written;
         });
@@ -88,6 +106,12 @@ public final class GuidelineFile {
         return guideline;
     }
 
+    /** The refusal of a file that says it is of another kind. */
+    static RefusedException format(String written) {
+        return new RefusedException(RulingSentences.fileFormat(
+                Argument.text(FORMAT), Argument.text(PlanReader.FORMAT), Argument.written(written)));
+    }
+
     private static Guideline.Told told(FieldReader file) {
         String name = file.need("name", "A cloth", written -> words(written, MOST_NAME));
         String by = file.read("by", "", written -> words(written, MOST_NAME));
@@ -100,14 +124,15 @@ public final class GuidelineFile {
         return switch (written) {
             case "in" -> Ruler.EIGHTHS;
             case "cm" -> Ruler.MILLIMETRES;
-            default -> throw new MeasureException("\"" + written + "\" will not do; write in or cm");
+            default -> throw other(written, "in", "cm");
         };
     }
 
     /** Text as it stands, without control characters but line ends; what looks like a program stays mere letters. */
     private static String words(String written, int most) {
         if (written.length() > most) {
-            throw new MeasureException("this is " + written.length() + " letters long; " + most + " fit");
+            throw new RefusedException(
+                    RulingSentences.fileLong(Argument.number(written.length()), Argument.number(most)));
         }
         return written.replace("\r\n", "\n").replaceAll("[\\p{Cntrl}&&[^\n]]", " ");
     }
@@ -120,16 +145,16 @@ public final class GuidelineFile {
         FieldReader inside = file.inside("picture");
         String kind = inside.need("kind", "", written -> {
             if (!written.equals("image/png") && !written.equals("image/jpeg")) {
-                throw new MeasureException("\"" + written + "\" will not do; write image/png or image/jpeg");
+                throw other(written, "image/png", "image/jpeg");
             }
             return written;
         });
         String bytes = inside.need("base64", "", written -> {
             if (written.length() > MOST_PICTURE) {
-                throw new MeasureException("the picture is too large; make it smaller, to at most 330 kB");
+                throw new RefusedException(RulingSentences.filePicture("LARGE"));
             }
             if (!written.matches("[A-Za-z0-9+/]+={0,2}") || written.length() % 4 != 0) {
-                throw new MeasureException("this is no picture in base 64; put the picture in again");
+                throw new RefusedException(RulingSentences.filePicture("NONE"));
             }
             return written;
         });
@@ -151,8 +176,7 @@ public final class GuidelineFile {
             return Optional.empty();
         }
         return Optional.of(Order.named(written)
-                .orElseThrow(() -> new MeasureException(
-                        "\"" + written + "\" is not an order; write round, pairs, two-sides or open")));
+                .orElseThrow(() -> other(written, "round", "pairs", "two-sides", "open")));
     }
 
     private static ColourRule colours(FieldReader file) {

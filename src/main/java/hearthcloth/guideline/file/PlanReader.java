@@ -10,14 +10,19 @@ import hearthcloth.cloth.making.Making;
 import hearthcloth.cloth.making.Margins;
 import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.colour.Colour;
+import hearthcloth.colour.ColourException;
 import hearthcloth.guideline.SentCloth;
 import hearthcloth.json.JsonException;
 import hearthcloth.json.JsonParser;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Size;
 import hearthcloth.plan.model.PiecingRules;
 import hearthcloth.stash.Fabric;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.ReadingSentences;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RulingSentences;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,10 +32,13 @@ import java.util.Optional;
 /** Reads the cloth of a plan file again: hearth, bars with their parts, seam, hem and the fabrics' colours. */
 public final class PlanReader {
 
+    /** What the field {@code format} of a plan file says. */
+    static final String FORMAT = "hearthcloth-plan";
+
     private static final long MOST_NM = Length.cm(50_000).nm();
     private static final int MOST_PATCHES = 2_000;
 
-    private final List<String> faults = new ArrayList<>();
+    private final List<Sentence> faults = new ArrayList<>();
 
     private PlanReader() {}
 
@@ -41,9 +49,9 @@ public final class PlanReader {
         record Read(SentCloth cloth) implements Reading {}
 
         /** What is wrong, a sentence for each field. */
-        record Faulty(List<String> sentences) implements Reading {
+        record Faulty(List<Sentence> said) implements Reading {
             public Faulty {
-                sentences = List.copyOf(sentences);
+                said = List.copyOf(said);
             }
         }
     }
@@ -60,17 +68,19 @@ public final class PlanReader {
             file.whole("version", 1, 1, 1);
             cloth = faults.isEmpty() ? Optional.of(cloth(file)) : Optional.empty();
         } catch (JsonException e) {
-            faults.add("This is no plan file: " + e.getMessage() + ".");
+            faults.add(RulingSentences.filePlan(GuidelineFile.amiss(e)));
+        } catch (RefusedException e) {
+            faults.add(e.sentence());
         } catch (IllegalArgumentException e) {
-            faults.add("The patches of this plan make no cloth: " + e.getMessage() + ".");
+            // Sizes that no seam joins: which two halves is nothing that somebody who was sent the file could mend.
+            faults.add(RulingSentences.filePatches("FIT"));
         }
         return faults.isEmpty() && cloth.isPresent() ? new Reading.Read(cloth.get()) : new Reading.Faulty(faults);
     }
 
     private static String format(String written) {
-        if (!written.equals("hearthcloth-plan")) {
-            throw new MeasureException("this is \"" + written + "\"; a plan file says hearthcloth-plan, a guideline "
-                    + GuidelineFile.FORMAT);
+        if (!written.equals(FORMAT)) {
+            throw GuidelineFile.format(written);
         }
         return written;
     }
@@ -78,7 +88,7 @@ public final class PlanReader {
     private SentCloth cloth(FieldReader file) {
         List<FieldReader> patches = file.each("patches");
         if (patches.isEmpty() || patches.size() > MOST_PATCHES) {
-            throw new IllegalArgumentException("there are " + patches.size() + " of them");
+            throw new RefusedException(RulingSentences.filePatches(patches.isEmpty() ? "NONE" : "MANY"));
         }
         FieldReader more = file.inside("making");
         Making making = making(file, more);
@@ -123,7 +133,15 @@ public final class PlanReader {
     }
 
     private static SeamKind kind(String name) {
-        return SeamKind.named(name).orElseThrow(() -> new MeasureException("\"" + name + "\" is not a seam we know"));
+        return SeamKind.named(name).orElseThrow(() -> SewingFields.unknownSeam(name));
+    }
+
+    private static Colour colour(String written) {
+        try {
+            return Colour.parse(written);
+        } catch (ColourException e) {
+            throw new RefusedException(ReadingSentences.lineColour(Argument.written(written)));
+        }
     }
 
     /** The fabrics with their colours; those of a file from before colours were sent are of no known colour. */
@@ -132,7 +150,7 @@ public final class PlanReader {
         names.forEach(name -> fabrics.put(name, new Fabric(name, Colour.UNDYED, Fabric.Faces.SAME, Fabric.Nap.ANY)));
         for (FieldReader each : file.has("fabrics") ? file.each("fabrics") : List.<FieldReader>of()) {
             String name = each.need("name", "", word -> word);
-            Colour colour = each.need("colour", Colour.UNDYED, Colour::parse);
+            Colour colour = each.need("colour", Colour.UNDYED, PlanReader::colour);
             boolean right = each.read("faces", "same", word -> word).equals("right");
             boolean lengthwise = each.read("nap", "any", word -> word).equals("lengthwise");
             if (fabrics.containsKey(name)) {
@@ -143,7 +161,7 @@ public final class PlanReader {
                                 colour,
                                 right ? Fabric.Faces.RIGHT : Fabric.Faces.SAME,
                                 lengthwise ? Fabric.Nap.LENGTHWISE : Fabric.Nap.ANY,
-                                each.read("wrong", Optional.<Colour>empty(), word -> Optional.of(Colour.parse(word)))));
+                                each.read("wrong", Optional.<Colour>empty(), word -> Optional.of(colour(word)))));
             }
         }
         return List.copyOf(fabrics.values());
@@ -179,8 +197,7 @@ public final class PlanReader {
                 case "hearth" -> hearth = Optional.of(new Part(fabric, showing, size, 0));
                 case "bar" -> bar(patch, new Part(fabric, showing, size, part(id)));
                 default ->
-                    throw new IllegalArgumentException(
-                            "it is a cloth of scraps, which has no hearth and bars to hand on");
+                    throw new RefusedException(RulingSentences.filePatches("SCRAPS"));
             }
         }
 
@@ -194,7 +211,7 @@ public final class PlanReader {
 
         private static String name(String word) {
             if (!word.matches("[1-9]\\d?[A-Z]{1,2}")) {
-                throw new MeasureException("\"" + word + "\" is no bar; bars are called 1A, 1B and so on");
+                throw new RefusedException(RulingSentences.ruleBar(Argument.written(word)));
             }
             return word;
         }
@@ -210,7 +227,7 @@ public final class PlanReader {
                     return side;
                 }
             }
-            throw new MeasureException("\"" + word + "\" will not do; write left, top, right or bottom");
+            throw GuidelineFile.other(word, "left", "top", "right", "bottom");
         }
 
         private static Showing showing(String word) {
@@ -219,7 +236,7 @@ public final class PlanReader {
                     return showing;
                 }
             }
-            throw new MeasureException("\"" + word + "\" will not do; write same, right or wrong");
+            throw GuidelineFile.other(word, "same", "right", "wrong");
         }
 
         private static int inOrder(String one, String other) {
@@ -233,7 +250,7 @@ public final class PlanReader {
         }
 
         hearthcloth.cloth.Assembly sewn() {
-            Part middle = hearth.orElseThrow(() -> new IllegalArgumentException("no patch is the hearth"));
+            Part middle = hearth.orElseThrow(() -> new RefusedException(RulingSentences.filePatches("HEARTH")));
             List<Layout.Course> courses = new ArrayList<>();
             List<List<Layout.Part>> parts = new ArrayList<>();
             for (Bar bar : bars.values()) {

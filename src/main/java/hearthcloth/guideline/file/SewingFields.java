@@ -7,13 +7,16 @@ import hearthcloth.cloth.making.SeamKind;
 import hearthcloth.guideline.Guideline;
 import hearthcloth.json.JsonValue;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.RefusedException;
+import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.RulingSentences;
+import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** Seam, hem, margins and joins in a guideline file; what is left out is what is usual in the unit. */
 record SewingFields(Ruler ruler) {
@@ -22,6 +25,8 @@ record SewingFields(Ruler ruler) {
     private static final Length WIDEST = Length.cm(10);
 
     private static final Length LONGEST = Length.cm(100);
+
+    private static final int MOST_JOINS = 40;
 
     Guideline.SewingRule read(FieldReader file) {
         Making usual = ruler.isMetric() ? Making.metric() : Making.inches();
@@ -51,7 +56,7 @@ record SewingFields(Ruler ruler) {
 
     private static SeamKind felled(SeamKind kind, Length narrow, Length wide) {
         if (!wide.isMoreThan(narrow)) {
-            throw new MeasureException("the wide allowance wraps round the narrow one, so it must be the wider one");
+            throw new RefusedException(RulingSentences.ruleWider());
         }
         SeamKind felled = SeamKind.felled(narrow, wide);
         return new SeamKind(kind.name(), felled.build(), narrow, wide, felled.band());
@@ -63,8 +68,13 @@ record SewingFields(Ruler ruler) {
 
     private static SeamKind kind(String words) {
         return SeamKind.named(words)
-                .orElseThrow(() -> new MeasureException("\"" + words + "\" is not a seam we know; there are "
-                        + SeamKind.table().stream().map(SeamKind::name).collect(Collectors.joining("; "))));
+                .orElseThrow(() -> unknownSeam(words));
+    }
+
+    static RefusedException unknownSeam(String words) {
+        List<String> known = SeamKind.table().stream().map(SeamKind::name).toList();
+        return new RefusedException(RulingSentences.ruleSeam(
+                Argument.names(Argument.Joined.SEMICOLONS, known), Argument.written(words)));
     }
 
     private Hem hem(FieldReader fields, Hem usual) {
@@ -88,7 +98,8 @@ record SewingFields(Ruler ruler) {
 
     private static int count(String words) {
         if (!words.strip().matches("[0-9]|[1-3][0-9]|40")) {
-            throw new MeasureException("\"" + words + "\" will not do; write a whole number from 0 to 40");
+            throw new RefusedException(RefusingSentences.wishWhole(
+                    Argument.number(0), Argument.number(MOST_JOINS), Argument.written(words)));
         }
         return Integer.parseInt(words.strip());
     }
@@ -96,8 +107,9 @@ record SewingFields(Ruler ruler) {
     private Length length(String words, Length most, boolean none) {
         Length length = Measures.length(words, ruler.unit());
         if (length.isMoreThan(most) || (!none && !length.isPositive())) {
-            throw new MeasureException("\"" + words + "\" will not do; write "
-                    + (none ? "a length" : "more than nothing and") + " at most " + ruler.write(most, Rounding.DOWN));
+            // On the file's own ruler, since that is what is to be written.
+            throw new RefusedException(RulingSentences.ruleMost(
+                    Argument.text(ruler.write(most, Rounding.DOWN)), none ? "yes" : "no", Argument.written(words)));
         }
         return length;
     }
@@ -106,7 +118,7 @@ record SewingFields(Ruler ruler) {
         return switch (words.strip().toLowerCase(Locale.ROOT)) {
             case "front" -> Face.FRONT;
             case "back" -> Face.BACK;
-            default -> throw new MeasureException("\"" + words + "\" will not do; write front or back");
+            default -> throw GuidelineFile.other(words, "front", "back");
         };
     }
 
@@ -114,7 +126,7 @@ record SewingFields(Ruler ruler) {
         return switch (words.strip().toLowerCase(Locale.ROOT)) {
             case "square" -> Hem.Corner.SQUARE;
             case "mitred" -> Hem.Corner.MITRED;
-            default -> throw new MeasureException("\"" + words + "\" will not do; write square or mitred");
+            default -> throw GuidelineFile.other(words, "square", "mitred");
         };
     }
 

@@ -60,11 +60,12 @@ public final class PagePlanner {
         sheets = List.of();
         GuidelineFile.Reading reading = GuidelineFile.read(guideline);
         if (reading instanceof GuidelineFile.Reading.Faulty faulty) {
-            return faults(faulty.sentences());
+            Voice reader = Voice.of(language(question), Ruler.EIGHTHS);
+            return faults(faulty.said().stream().map(one -> one.in(reader)).toList());
         }
         Guideline idea = inUnit(((GuidelineFile.Reading.Read) reading).guideline(), question.unit());
         Ruler ruler = idea.told().ruler();
-        Voice voice = Voice.of(Language.tagged(question.language()).orElse(Language.ENGLISH), ruler);
+        Voice voice = Voice.of(language(question), ruler);
         HeapText heap = HeapText.read(question.heap(), ruler.unit());
         if (!heap.faults().isEmpty()) {
             return faults(heap.faults().stream().map(one -> one.in(voice)).toList());
@@ -104,6 +105,10 @@ public final class PagePlanner {
                     : GuidelinePlanner.first(idea, pieces.pieces(), new Ask(Optional.empty(), 1, 1))
                             .map(plan -> drawn(plan, idea, voice));
         }
+    }
+
+    private static Language language(Question question) {
+        return Language.tagged(question.language()).orElse(Language.ENGLISH);
     }
 
     private static Guideline inUnit(Guideline idea, String unit) {

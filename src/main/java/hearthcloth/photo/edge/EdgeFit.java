@@ -21,6 +21,10 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
 
     /** Threads shorter than this cannot be told from softness, in pixels. */
     private static final double SHORT = 1.2;
+    /** Two ways of telling where a side lies have each about this share of their difference as their error. */
+    private static final double AGREED = 0.35;
+    /** Places that scatter by more are threads' or shade's, in pixels. */
+    private static final double RESTLESS = 0.6;
     /** Places this many steps apart share no noise, since softness and the blocks of a JPEG do not reach as far. */
     private static final int APART = 5;
     /**
@@ -28,6 +32,9 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
      * places.
      */
     private static final double SWAYS = 4;
+
+    /** As good as so large a share of a side seen sharply is one whose mean profile is explained. */
+    private static final double PLACED = 0.8;
 
     public EdgeFit {
         places = List.copyOf(places);
@@ -50,20 +57,41 @@ public record EdgeFit(List<Point> places, List<Double> weights, double shift, do
             return new Fit(line, near, deviation, share, 0);
         }
 
+        /**
+         * The same where cloth was told from the shade beside it, along the whole side.
+         *
+         * @param off where it lies, as {@link Line#off} tells it, in straightened pixels
+         * @param within deviation of that place
+         */
+        Fit placed(double off, double within) {
+            return new Fit(line.moved(off), scatter, Math.hypot(deviation, within), Math.max(share, PLACED), fringe);
+        }
+
+        /**
+         * The same half way to where another way of telling it lies, or as it is.
+         *
+         * @param off how far that lies, in pixels
+         */
+        Fit agreed(double off, boolean stays) {
+            double apart = AGREED * Math.abs(off);
+            return new Fit(stays ? line : line.moved(off / 2), scatter, Math.hypot(deviation, apart), share, fringe);
+        }
+
         Fit moved(double by) {
             return new Fit(line.moved(by), scatter, deviation, share, fringe);
         }
 
         /**
          * The same with threads or shade beyond it: short ones may be the picture's softness, long ones hide the edge and
-         * make it less certain.
+         * make it less certain, unless its places lie in a line all the same.
          *
          * @param soft how far anything fades out beyond the line, in pixels
          * @param threads how far threads reach
          */
         Fit faded(double soft, double threads) {
-            double hidden = 0.6 * Math.min(soft, SHORT) + 0.1 * Math.max(0, soft - SHORT);
-            return new Fit(line, scatter, Math.hypot(deviation, hidden), share, threads < SHORT ? 0 : threads);
+            double hidden = 0.4 * Math.min(soft, SHORT) + 0.06 * Math.max(0, soft - SHORT);
+            double told = Math.min(1, scatter / RESTLESS);
+            return new Fit(line, scatter, Math.hypot(deviation, hidden * told), share, threads < SHORT ? 0 : threads);
         }
     }
 

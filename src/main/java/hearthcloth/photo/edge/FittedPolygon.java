@@ -7,6 +7,7 @@ import hearthcloth.photo.image.LensModel;
 import hearthcloth.photo.parameter.EdgeParameters;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -19,6 +20,9 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
 
     /** Where a parabola crosses the line that fits it best, as a share of its length: (1 − 1/√3)/2. */
     private static final double BOWED = 0.2113;
+
+    /** A side of which no sharp edge was used counts as seen along no more than this share. */
+    private static final double MOST_UNSEEN = 0.5;
 
     public FittedPolygon {
         corners = List.copyOf(corners);
@@ -51,48 +55,82 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
     }
 
     /**
+     * The sides of a shape as placed, and what the picture shows near them.
+     *
+     * @param sides as read in the picture
+     * @param shaded where a side lies beside which a shade was told from the cloth; empty where none was looked at
+     */
+    public record Sides(EdgeLocaliser.Laid laid, List<EdgeFit> sides, List<Optional<ShadedRims.Placed>> shaded) {
+        public Sides {
+            sides = List.copyOf(sides);
+            shaded = List.copyOf(shaded);
+        }
+
+        private Optional<ShadedRims.Placed> shaded(int i) {
+            return shaded.isEmpty() ? Optional.empty() : shaded.get(i);
+        }
+    }
+
+    /**
      * Follows sides closely that are nearly right already. A side stays where it is when the picture shows no sharp
      * edge there, or one with cloth outside it or ground inside.
-     *
-     * @param rims how each side was placed
-     * @param sides as read in the picture
      */
-    public static FittedPolygon close(
-            List<Point> corners,
-            List<EdgeLocaliser.Rim> rims,
-            List<EdgeFit> sides,
+    public static FittedPolygon close(Sides seen, LensModel lens, EdgeParameters.Following parameters) {
+        List<Point> corners = seen.laid.corners();
+        int outwards = Polygons.signedArea(corners) > 0 ? -1 : 1;
+        List<EdgeFit.Fit> fits = new ArrayList<>();
+        for (int i = 0; i < seen.sides.size(); i++) {
+            Point from = corners.get(i);
+            Point to = corners.get((i + 1) % corners.size());
+            EdgeLocaliser.Rim rim = seen.laid.rims().get(i);
+            EdgeFit.Fit fit = sharp(seen.sides.get(i), from, to, rim, lens, parameters);
+            boolean isShadeless = seen.sides.get(i).sharpness() > parameters.unsharp().shadeless();
+            fits.add(seen.shaded(i)
+                    .map(placed -> {
+                        double off = fit.line().off(lens.straight(placed.at()));
+                        boolean isThreads = rim.fringe() > 0 && off * outwards > 0;
+                        return shaded(fit, isShadeless || isThreads, off, placed).faded(rim.fringe(), rim.fringe());
+                    })
+                    .orElseGet(() -> fit.faded(rim.soft(), rim.fringe())));
+        }
+        return new FittedPolygon(crossings(corners, lines(fits), lens, 4 * parameters.mostOff()), seen.sides, fits);
+    }
+
+    /**
+     * An edge that agrees with what shade leaves of the cloth stays; any other side moves there as it runs.
+     *
+     * @param stays whether a seen edge stays in any case: it is too sharp to be a shade's, or what seems cloth beyond it is
+     *     threads
+     * @param off how far off the side it was told from the shade
+     */
+    private static EdgeFit.Fit shaded(EdgeFit.Fit fit, boolean stays, double off, ShadedRims.Placed placed) {
+        boolean agrees = Math.abs(off) <= placed.near() && fit.deviation() < placed.deviation();
+        return fit.share() > MOST_UNSEEN && (stays || agrees)
+                ? fit.agreed(off, stays)
+                : fit.placed(off, placed.deviation());
+    }
+
+    private static EdgeFit.Fit sharp(
+            EdgeFit side,
+            Point from,
+            Point to,
+            EdgeLocaliser.Rim rim,
             LensModel lens,
             EdgeParameters.Following parameters) {
-        List<EdgeFit.Fit> fits = new ArrayList<>();
-        for (int i = 0; i < sides.size(); i++) {
-            Point a = lens.straight(corners.get(i));
-            Point b = lens.straight(corners.get((i + 1) % corners.size()));
-            EdgeFit.Fit fit = sides.get(i).isUsable()
-                    ? sides.get(i).fit(lens, parameters.near())
-                    : EdgeFit.Fit.unseen(
-                            Line.through(a, b),
-                            parameters.near(),
-                            parameters.unsharp().deviation(),
-                            0);
-            double off = off(fit.line(), corners.get(i), corners.get((i + 1) % corners.size()), lens);
-            EdgeLocaliser.Rim rim = rims.get(i);
-            if (fit.share() < parameters.leastShare()
-                    || off
-                            > (rim.fringe() >= parameters.unsharp().fringe()
-                                    ? parameters.frayedOff()
-                                    : parameters.mostOff())
-                    || rim.strip().loss(fit.line(), lens) > parameters.mostLoss()) {
-                fit = EdgeFit.Fit.unseen(
-                        Line.through(a, b),
-                        parameters.near(),
-                        parameters.unsharp().deviation(),
-                        Math.max(fit.share() / 2, parameters.unsharp().byColour() * rim.clear()));
-            } else {
-                fit = fit.moved(sides.get(i).shift());
-            }
-            fits.add(fit.faded(rim.soft(), rim.fringe()));
+        Line straight = Line.through(lens.straight(from), lens.straight(to));
+        double deviation = parameters.unsharp().deviation();
+        EdgeFit.Fit fit = side.isUsable()
+                ? side.fit(lens, parameters.near())
+                : EdgeFit.Fit.unseen(straight, parameters.near(), deviation, 0);
+        double most =
+                rim.fringe() >= parameters.unsharp().fringe() ? parameters.frayedOff() : parameters.mostOff();
+        if (fit.share() < parameters.leastShare()
+                || off(fit.line(), from, to, lens) > most
+                || rim.strip().loss(fit.line(), lens) > parameters.mostLoss()) {
+            double share = Math.max(fit.share() / 2, parameters.unsharp().byColour() * rim.clear());
+            return EdgeFit.Fit.unseen(straight, parameters.near(), deviation, share);
         }
-        return new FittedPolygon(crossings(corners, lines(fits), lens, 4 * parameters.mostOff()), sides, fits);
+        return fit.moved(side.shift());
     }
 
     /**

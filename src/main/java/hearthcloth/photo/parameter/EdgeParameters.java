@@ -11,9 +11,11 @@ import java.util.List;
  * @param band what is read along a side
  * @param steps where the picture has its sharp step
  * @param following which of the two holds
+ * @param shaded where cloth of even colour ends beside a shade
  * @param lens how the lens is told from bent cloth
  */
-public record EdgeParameters(Colours colours, Placing placing, Band band, Steps steps, Following following, Lens lens) {
+public record EdgeParameters(
+        Colours colours, Placing placing, Band band, Steps steps, Following following, Shaded shaded, Lens lens) {
 
     /** The values that the reader works with. */
     public static EdgeParameters standard() {
@@ -23,6 +25,7 @@ public record EdgeParameters(Colours colours, Placing placing, Band band, Steps 
                 Band.standard(),
                 Steps.standard(),
                 Following.standard(),
+                Shaded.standard(),
                 Lens.standard());
     }
 
@@ -109,7 +112,22 @@ public record EdgeParameters(Colours colours, Placing placing, Band band, Steps 
     public record Following(
             double near, double leastShare, double mostOff, double frayedOff, double mostLoss, Unsharp unsharp) {
         private static Following standard() {
-            return new Following(1.2, 0.3, 2.5, 1.2, 1.2, new Unsharp(0.45, 0.7, 2.4, 2.3, 0.8));
+            return new Following(1.2, 0.3, 2.5, 1.2, 2.2, new Unsharp(0.45, 0.7, 0.9, 2.4, 2.3, 0.8));
+        }
+    }
+
+    /**
+     * Where cloth of even colour ends beside a shade.
+     *
+     * @param restless cloth whose colour differs more from place to place is figured, in steps of 255; tuned
+     * @param misfit what a fit may leave, as a share of the difference between cloth and ground; tuned
+     * @param least the least deviation of a side so placed, in coarse pixels; tuned
+     * @param apart the share of how far light and the colours' values disagree that its deviation has; tuned
+     * @param near a sharp edge no farther off is the same one, in coarse pixels; tuned
+     */
+    public record Shaded(double restless, double misfit, double least, double apart, double near) {
+        private static Shaded standard() {
+            return new Shaded(6, 0.05, 0.2, 0.5, 0.9);
         }
     }
 
@@ -166,13 +184,16 @@ public record EdgeParameters(Colours colours, Placing placing, Band band, Steps 
      *
      * @param byColour what a side counts as seen that is told by colours all along and by no sharp edge; tuned
      * @param deviation the deviation of such a side, in pixels; tuned
+     * @param shadeless a side that is sharper than this has no shade beside it that could move it, see {@link
+     *     hearthcloth.photo.edge.EdgeFit}; tuned
      * @param fringe threads longer than this are a fringe, in pixels; tuned
      * @param firm pixels by which a side may really lie farther in, for each pixel of scatter and for all that
      *     it lacks in sharpness: of 995 drawn pieces seen without doubt none was then taken more than 0.25 mm too
      *     large (docs/reading.md)
      * @param mostInset the inset is at most this share of what would leave nothing of a strip
      */
-    public record Unsharp(double byColour, double deviation, double fringe, double firm, double mostInset) {}
+    public record Unsharp(
+            double byColour, double deviation, double shadeless, double fringe, double firm, double mostInset) {}
 
     /**
      * Which sides tell of the lens, and how surely.

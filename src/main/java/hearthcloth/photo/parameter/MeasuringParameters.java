@@ -75,11 +75,13 @@ public record MeasuringParameters(Tracing tracing, Tapped tapped, Sides sides, D
      * @param leastWidthMm thinner ones are threads, in millimetres; tuned
      * @param common the share of the scatter of a side's places that may be common to all of them; tuned
      * @param figured a figure may hide where a side is, so its deviation is multiplied by this; tuned
+     * @param soft the further deviation of a figured piece's side for all that it lacks in sharpness, in pixels; tuned
      * @param unseen the further deviation of a side that was not seen at all, in pixels; tuned
      */
-    public record Sides(double leastAreaMm2, double leastWidthMm, double common, double figured, double unseen) {
+    public record Sides(
+            double leastAreaMm2, double leastWidthMm, double common, double figured, double soft, double unseen) {
         private static Sides standard() {
-            return new Sides(300, 9, 0.4, 1.9, 6);
+            return new Sides(300, 9, 1, 1.2, 1.5, 2);
         }
     }
 
@@ -87,7 +89,11 @@ public record MeasuringParameters(Tracing tracing, Tapped tapped, Sides sides, D
      * When a piece is doubted.
      *
      * @param faintContrast a smaller mean difference from the ground may hide edges, in CIELAB units; tuned
+     * @param sureShare unless so much of each side was seen; tuned
+     * @param sureScatter and its places scatter by no more pixels; tuned
      * @param faintShare a side of which less was seen is faint; tuned
+     * @param hidden a figured cloth of which one colour differs by less from the ground, in CIELAB units, hides where it ends
+     * @param restless where places of a side scatter by more, in pixels
      * @param far places farther from the sheet are far, in diagonals of the sheet; tuned
      * @param fringeMm a longer fringe of threads is reported, in millimetres; tuned
      * @param twoCloths when its colours are probably two pieces'
@@ -95,27 +101,34 @@ public record MeasuringParameters(Tracing tracing, Tapped tapped, Sides sides, D
      */
     public record Doubts(
             double faintContrast,
+            double sureShare,
+            double sureScatter,
             double faintShare,
+            double hidden,
+            double restless,
             double far,
             double fringeMm,
             TwoCloths twoCloths,
             int mostCorners) {
         private static Doubts standard() {
-            return new Doubts(12, 0.3, 3, 0.8, new TwoCloths(10, 2.2, 0.97), 9);
+            return new Doubts(12, 0.6, 0.6, 0.3, 9, 0.4, 3, 0.8, new TwoCloths(10, 2.2, 0.97), 9);
         }
     }
 
     /**
      * When the measures of a piece are too unsure to cut by.
      *
-     * @param share a give or take of more than this share of a side; tuned
+     * @param share a give or take, by how its ends were seen, of more than this share of a side; tuned
      * @param mm and of more millimetres; tuned
+     * @param farShare a give or take, with all that the sheet leaves open, of more than this share: such a piece lies too far
+     *     from the sheet
+     * @param farMm and of more millimetres
      * @param edgeShare a corner nearer to the picture's edge, as a share of its longer side, may be where the
      *     picture ends; tuned
      */
-    public record Vague(double share, double mm, double edgeShare) {
+    public record Vague(double share, double mm, double farShare, double farMm, double edgeShare) {
         private static Vague standard() {
-            return new Vague(0.03, 3, 0.002);
+            return new Vague(0.025, 2.5, 0.06, 6, 0.002);
         }
     }
 

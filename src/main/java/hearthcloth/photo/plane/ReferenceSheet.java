@@ -42,7 +42,7 @@ public record ReferenceSheet(String name, Size size, Length tolerance, Length co
             false);
 
     /** How our own sheet is called. */
-    private static final String OWN = "measuring sheet";
+    private static final String OWN = "measuring-sheet";
 
     /** The share by which a print may be off where nobody has laid a ruler to it (docs/sources.md#print-scale). */
     private static final double PRINT_SHARE = 0.005;

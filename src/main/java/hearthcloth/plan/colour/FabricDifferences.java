@@ -64,16 +64,13 @@ final class FabricDifferences {
 
     private FabricDifferences(List<Fabric> fabrics, boolean back) {
         this.fabrics = List.copyOf(fabrics);
-        List<Shown> shown = new ArrayList<>();
-        List<Shown> turned = new ArrayList<>();
+        List<Shown> all = new ArrayList<>();
         for (Fabric fabric : fabrics) {
             numbers.put(fabric.name(), numbers.size());
-            shown.add(Shown.of(fabric, back));
-            turned.add(Shown.of(fabric, !back));
+            all.add(Shown.of(fabric, back));
         }
-        List<Shown> all = new ArrayList<>(shown);
         if (fabrics.stream().anyMatch(fabric -> !fabric.wrongSide().equals(fabric.colour()))) {
-            all.addAll(turned);
+            fabrics.forEach(fabric -> all.add(Shown.of(fabric, !back)));
         }
         this.apart = new double[all.size()][all.size()];
         this.gaps = new double[all.size()][all.size()];

@@ -46,9 +46,10 @@ public final class SchemeRule {
         for (Fabric fabric : fabrics) {
             this.fabrics.put(fabric.name(), fabric);
             Colour other = fabric.wrongSide();
-            this.fabrics.put(
-                    fabric.name() + OTHER_FACE,
-                    new Fabric(fabric.name() + OTHER_FACE, other, fabric.faces(), fabric.nap()));
+            if (!other.equals(fabric.colour())) {
+                String name = fabric.name() + OTHER_FACE;
+                this.fabrics.put(name, new Fabric(name, other, fabric.faces(), fabric.nap()));
+            }
         }
         this.bars = cloth.patches().stream()
                 .filter(patch -> patch.place() instanceof Place.Bar)

@@ -41,8 +41,9 @@ public final class TurnedPatches {
     public static CutAnswer of(CutAnswer answer, ColourGoal goal) {
         List<Fabric> fabrics =
                 answer.used().stream().map(Piece::fabric).distinct().toList();
-        TurnedPatches patches = new TurnedPatches(answer, fabrics, goal);
-        return patches.turnable.isEmpty() ? answer : patches.best();
+        return fabrics.stream().anyMatch(Fabric::isTurnable)
+                ? new TurnedPatches(answer, fabrics, goal).best()
+                : answer;
     }
 
     private CutAnswer best() {

@@ -20,6 +20,13 @@ import java.util.Optional;
  */
 public record Wish(Target target, Shape shape, Making making, PiecingRules rules, Preferences preferences) {
 
+    /** Whether hearth, widths and rounds are all wished, so that they decide how large the cloth is. */
+    public boolean isSizedByShape() {
+        return shape.hearth().isPresent()
+                && !shape.bars().isEmpty()
+                && shape.rounds().isPresent();
+    }
+
     /** The same wish with the rounds left to the planner. */
     public Wish withRoundsOpen() {
         return new Wish(

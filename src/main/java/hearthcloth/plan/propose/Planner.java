@@ -15,7 +15,6 @@ import hearthcloth.plan.palette.SuitedSchemes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.words.sentence.Argument;
-import hearthcloth.words.sentence.Argument.Joined;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
@@ -68,14 +67,14 @@ public final class Planner {
         for (String name : wish.preferences().fabrics()) {
             Optional<Fabric> fabric = stash.fabric(name);
             if (fabric.isEmpty()) {
-                return new PlanOutcome.CannotMake(true, List.of(noFabric(name, stash)), List.of());
+                return new PlanOutcome.CannotMake(true, List.of(Shortfall.noFabric(name, stash)), List.of());
             }
             named.add(fabric.get());
         }
         Optional<String> outside = wish.preferences().outside().map(Wish.Outside::fabric);
         Optional<Fabric> shown = outside.flatMap(stash::fabric);
         if (outside.isPresent() && shown.isEmpty()) {
-            return new PlanOutcome.CannotMake(true, List.of(noFabric(outside.get(), stash)), List.of());
+            return new PlanOutcome.CannotMake(true, List.of(Shortfall.noFabric(outside.get(), stash)), List.of());
         }
         shown.filter(fabric -> !named.isEmpty() && !named.contains(fabric)).ifPresent(named::add);
         if (stash.pieces().isEmpty()) {
@@ -122,14 +121,9 @@ public final class Planner {
         List<Fabric> named = wish.preferences().fabrics().stream()
                 .map(name -> stash.fabric(name)
                         .orElseThrow(() -> new IllegalArgumentException(
-                                noFabric(name, stash).english())))
+                                Shortfall.noFabric(name, stash).english())))
                 .toList();
         return new Planner(stash, wish, named, work, idea);
-    }
-
-    private static Sentence noFabric(String name, Stash stash) {
-        List<String> names = stash.fabrics().stream().map(Fabric::name).toList();
-        return PlanningSentences.fabricUnknown(Argument.text(name), Argument.names(Joined.COMMAS, names));
     }
 
     private PlanOutcome outcome() {
@@ -169,7 +163,7 @@ public final class Planner {
     }
 
     private boolean isOfAnySize() {
-        return wish.target().size().isEmpty() && !isSizedByShape();
+        return wish.target().size().isEmpty() && !wish.isSizedByShape();
     }
 
     /** The proposals; none where none was found. */
@@ -295,13 +289,6 @@ public final class Planner {
                 .findFirst()
                 .map(draft -> Remedy.of(draft, search.supply(), work.laterSteps(), work.once(false)))
                 .orElseGet(() -> List.of(search.drafts().thrift(size)));
-    }
-
-    /** Whether hearth, widths and rounds are all wished, so that they decide how large the cloth is. */
-    private boolean isSizedByShape() {
-        return wish.shape().hearth().isPresent()
-                && !wish.shape().bars().isEmpty()
-                && wish.shape().rounds().isPresent();
     }
 
     /** The step in which nearest cloths are searched for: half a round. */

@@ -148,6 +148,12 @@ final class Shortfall {
         return widths;
     }
 
+    /** A fabric is named that the stash has not. */
+    static Sentence noFabric(String name, Stash stash) {
+        List<String> names = stash.fabrics().stream().map(Fabric::name).toList();
+        return PlanningSentences.fabricUnknown(Argument.text(name), Argument.names(Joined.COMMAS, names));
+    }
+
     private static Sentence named(Piece piece) {
         return PlanningSentences.pieceLine(
                 Argument.text(piece.fabric().name()),

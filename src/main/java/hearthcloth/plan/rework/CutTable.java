@@ -122,7 +122,7 @@ final class CutTable {
     }
 
     private Fabric own(String bar, Fabric real) {
-        return own.computeIfAbsent(bar + " " + real.name(), name -> real.called("what is cut of " + name));
+        return own.computeIfAbsent(bar + " " + real.name(), name -> real.called("cut-of " + name));
     }
 
     private Piece lay(PieceCut from, CutTree part, Fabric fabric, Size size) {

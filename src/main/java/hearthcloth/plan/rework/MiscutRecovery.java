@@ -175,7 +175,7 @@ public record MiscutRecovery(List<Piece> gone, List<Piece> come, Map<String, Lis
             this.stash = stash;
             patches.keySet().stream().sorted().forEach(bar -> {
                 Fabric real = patches.getOrDefault(bar, List.of()).get(0).fabric();
-                String name = "what is cut of " + bar;
+                String name = "cut-of " + bar;
                 while (stash.fabric(name).isPresent()) {
                     name += " already";
                 }

@@ -36,7 +36,7 @@ import java.util.Objects;
  */
 public final class RemainingPlan {
 
-    static final String WORK = "the sewn work";
+    static final String WORK = "sewn-work";
 
     private final Plan before;
     private final int bars;

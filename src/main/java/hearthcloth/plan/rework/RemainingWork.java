@@ -133,7 +133,7 @@ final class RemainingWork {
             String bar = slots.get(i).place().bar();
             fabrics.add(
                     asTheyAre.containsKey(bar)
-                            ? List.of(standIn("bar " + bar + " as cut", stash))
+                            ? List.of(standIn("as-cut " + bar, stash))
                             : after.scheme().bars().get(i));
         }
         Layout sewn =

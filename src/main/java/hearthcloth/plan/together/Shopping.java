@@ -82,6 +82,6 @@ final class Shopping {
 
     /** The fabric that was wished first, or any. */
     private static String name(Wish wish) {
-        return wish.preferences().fabrics().stream().findFirst().orElse("bought fabric");
+        return wish.preferences().fabrics().stream().findFirst().orElse("bought");
     }
 }

@@ -147,7 +147,7 @@ public sealed interface ClothFact {
                 return new Worked(work.get(), false);
             }
         } catch (IllegalArgumentException e) {
-            throw new StoreException(StoringSentences.record("none", String.valueOf(e.getMessage())), e);
+            throw new StoreException(StoringSentences.record("none", "none"), e);
         }
         return new Edited(DocumentEdit.read(text));
     }

@@ -82,7 +82,7 @@ public record DocumentEdit(int at, String was, String is) {
                 return new DocumentEdit(written.at, written.was, written.is);
             }
         } catch (IllegalArgumentException e) {
-            throw new StoreException(StoringSentences.record("none", String.valueOf(e.getMessage())), e);
+            throw new StoreException(StoringSentences.record("none", "none"), e);
         }
         throw new StoreException(StoringSentences.record("none", "none"));
     }

@@ -50,7 +50,7 @@ public final class KeptPhoto {
         try {
             return Json.read(text, type);
         } catch (IllegalArgumentException e) {
-            throw new StoreException(StoringSentences.photoUnread(Argument.text(String.valueOf(e.getMessage()))), e);
+            throw new StoreException(StoringSentences.photoUnread(), e);
         }
     }
 

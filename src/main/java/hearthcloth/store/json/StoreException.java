@@ -12,10 +12,6 @@ public final class StoreException extends RuntimeException implements Refusal {
     private final transient Sentence sentence;
 
     /** One that says itself: for what is said in the language of a page, or to the shell. */
-    public StoreException(String message, Throwable cause) {
-        this(Sentence.itself(message), cause);
-    }
-
     public StoreException(String message) {
         this(Sentence.itself(message));
     }

@@ -258,7 +258,10 @@ public final class ClothPage {
             throw new StaleChangeException(
                     words().staleRenamed(), words().staleCalled(saved.name()), cloth, "was", saved.name());
         }
-        book().rename(saved.id(), name);
+        room.store().asOneChange(words().labelRenamed(name, saved.name()), () -> {
+            book().rename(saved.id(), name);
+            return saved;
+        });
         String to =
                 PageContext.field(context, "back").equals("/cloths") ? "/cloths" : "/cloth/" + context.pathParam("id");
         PageContext.go(context, to, words().saidCalled(name));

@@ -130,7 +130,10 @@ public final class ClothsPage {
                 context,
                 saved,
                 ClothCard.about(saved.document().life(), room.language()));
-        room.store().cloths().remove(saved.id());
+        room.store().asOneChange(words().labelRemoved(saved.name()), () -> {
+            room.store().cloths().remove(saved.id());
+            return saved;
+        });
         PageContext.go(context, "/cloths", words().removed(saved.name()));
     }
 

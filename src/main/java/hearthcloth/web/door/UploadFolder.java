@@ -1,6 +1,8 @@
 package hearthcloth.web.door;
 
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.StoringSentences;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
@@ -46,7 +48,7 @@ public final class UploadFolder implements AutoCloseable {
             return folder;
         } catch (IOException e) {
             throw new StoreException(
-                    "No folder for files that arrive can be made in " + System.getProperty("java.io.tmpdir") + ".", e);
+                    StoringSentences.placeArriving(Argument.text(String.valueOf(System.getProperty("java.io.tmpdir")))), e);
         }
     }
 

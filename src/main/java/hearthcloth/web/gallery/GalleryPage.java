@@ -30,6 +30,7 @@ import hearthcloth.work.Purpose;
 import hearthcloth.work.StashAtHand;
 import hearthcloth.work.design.ClothKept;
 import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,25 +68,7 @@ public final class GalleryPage {
      * @param held what a new cloth is not planned from
      * @param pieces those a cloth of scraps may be asked to have
      */
-    public record Heap(String tiles, String plain, Left left, HeldBack held, List<ScrapPick> pieces) {}
-
-    /** What there is to plan from: no piece at all, none that is free, none that her wishes leave, or some. */
-    public enum Left {
-        NOTHING,
-        SPOKEN_FOR,
-        UNWISHED,
-        SOME;
-
-        private static Left of(Stash all, Stash free, Stash wished) {
-            if (all.pieces().isEmpty()) {
-                return NOTHING;
-            }
-            if (free.pieces().isEmpty()) {
-                return SPOKEN_FOR;
-            }
-            return wished.pieces().isEmpty() ? UNWISHED : SOME;
-        }
-    }
+    public record Heap(String tiles, String plain, HeapLeft left, HeldBack held, List<ScrapPick> pieces) {}
 
     /**
      * The page.
@@ -122,6 +105,7 @@ public final class GalleryPage {
                 .get("/cloth", GalleryPage::show)
                 .get("/proposals/beside", GalleryPage::beside)
                 .get("/proposals/three", GalleryPage::few)
+                .get("/proposals/{name}/soft.svg", GalleryPage::soft)
                 .get("/proposals", (page, context) -> page.room.show(context, page.shown(context)))
                 .post("/proposals", GalleryPage::look)
                 .post("/proposals/stop", GalleryPage::stop)
@@ -173,7 +157,7 @@ public final class GalleryPage {
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
                         wishes(wished, trouble, asked, stash, swatches),
-                        heap(heap, Left.of(heap.stash(), free, stash), wished, free, swatches),
+                        heap(heap, HeapLeft.of(heap.stash(), free, stash), wished, free, swatches),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -193,12 +177,12 @@ public final class GalleryPage {
                 LovedPalette.of(store()).rows(stash, swatches, room.language()));
     }
 
-    private Heap heap(StashAtHand heap, Left left, Purpose wished, Stash free, Swatches swatches) {
+    private Heap heap(StashAtHand heap, HeapLeft left, Purpose wished, Stash free, Swatches swatches) {
         StringBuilder tiles = new StringBuilder();
         swatches.tiles(tiles);
         return new Heap(
                 tiles.toString(),
-                left == Left.NOTHING ? plain(wished) : "",
+                left == HeapLeft.NOTHING ? plain(wished) : "",
                 left,
                 HeldBack.of(heap, kept.also(), words()),
                 ScrapPick.all(free, PatchworkForm.of(store()).scraps(), swatches, room.settings().voice()));
@@ -278,6 +262,18 @@ public final class GalleryPage {
                 new Beside(
                         room.frame(context, words().foundBeside(), "Cloth"),
                         all.state().cards()));
+    }
+
+    /** A proposal tied, as soft cloth, which takes a moment; its card shows the facets until it is there. */
+    private void soft(Context context) {
+        ProposalCards cards = new ProposalCards(room, Wished.of(store()));
+        String svg = searches.of(store())
+                .flatMap(search -> search.soft(context.pathParam("name"), cards::soft))
+                .filter(drawn -> !drawn.isEmpty())
+                .orElseThrow(() -> new NotFoundResponse(words().foundGone()));
+        context.header("Cache-Control", "private, max-age=3600")
+                .contentType("image/svg+xml")
+                .result(svg);
     }
 
     private Set<String> names() {

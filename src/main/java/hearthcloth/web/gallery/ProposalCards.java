@@ -4,6 +4,7 @@ import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.making.Face;
 import hearthcloth.draw.PlanFolder;
 import hearthcloth.draw.tied.Thumbnail;
+import hearthcloth.draw.tied.TiedGift;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
@@ -187,11 +188,21 @@ public record ProposalCards(PageContext room, Purpose wished) {
     }
 
     private String tied(Plan plan) {
+        return gift(plan).map(Thumbnail::of).orElse("");
+    }
+
+    /** The plan tied as soft cloth, as a picture of its own; empty where it is for no gift. */
+    String soft(Plan plan) {
+        return gift(plan).map(gift -> Thumbnail.file(gift.softly(SOFT))).orElse("");
+    }
+
+    /** Dots along a card's picture of the tied gift. */
+    private static final int SOFT = 240;
+
+    private Optional<TiedGift> gift(Plan plan) {
         Ruler ruler = room.settings().ruler();
         return wished.wrapped(ruler)
-                .flatMap(wrapped -> new PlanFolder(plan, ruler, room.settings().paper(), Optional.of(wrapped)).tied())
-                .map(Thumbnail::of)
-                .orElse("");
+                .flatMap(wrapped -> new PlanFolder(plan, ruler, room.settings().paper(), Optional.of(wrapped)).tied());
     }
 
     private List<String> said(List<Sentence> sentences) {

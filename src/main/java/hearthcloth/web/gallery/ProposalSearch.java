@@ -17,6 +17,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -42,6 +43,7 @@ final class ProposalSearch {
     private boolean waiting;
     private volatile List<Plan> alone = List.of();
     private final Map<String, String> tied = new ConcurrentHashMap<>();
+    private final Map<String, String> soft = new ConcurrentHashMap<>();
     private final CountDownLatch looked = new CountDownLatch(1);
 
     /**
@@ -217,6 +219,11 @@ final class ProposalSearch {
     /** The picture of a plan tied, drawn once. */
     String tied(String name, Supplier<String> drawn) {
         return tied.computeIfAbsent(name, key -> drawn.get());
+    }
+
+    /** The same as soft cloth, drawn once; empty where none was shown under this name. */
+    Optional<String> soft(String name, Function<Plan, String> drawn) {
+        return shown(name).map(plan -> soft.computeIfAbsent(name, key -> drawn.apply(plan)));
     }
 
     /** True where her wishes put the proposals in another order than they were found in. */

@@ -13,6 +13,7 @@ import hearthcloth.store.json.StoreException;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.handing.HandingWords;
+import hearthcloth.words.sentence.Sentence;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -73,11 +74,11 @@ public final class SaidIdea {
             if (reading instanceof GuidelineFile.Reading.Read read) {
                 return read.guideline();
             }
-            throw refused(room, ((GuidelineFile.Reading.Faulty) reading).sentences());
+            throw refused(room, ((GuidelineFile.Reading.Faulty) reading).said());
         }
         PlanReader.Reading reading = PlanReader.read(text);
         if (reading instanceof PlanReader.Reading.Faulty faulty) {
-            throw refused(room, faulty.sentences());
+            throw refused(room, faulty.said());
         }
         SentCloth cloth = ((PlanReader.Reading.Read) reading).cloth();
         Guideline.Told told = new Guideline.Told(
@@ -95,8 +96,8 @@ public final class SaidIdea {
                 taken.sewing(Optional.empty()));
     }
 
-    private static RuntimeException refused(PageContext room, List<String> sentences) {
-        return Uploads.refused(422, words(room).refused(String.join(" ", sentences)));
+    private static RuntimeException refused(PageContext room, List<Sentence> said) {
+        return Uploads.refused(422, words(room).refused(room.settings().voice().sentences(said.stream().map(one -> one.in(room.settings().voice())).toList())));
     }
 
     private static HandingWords words(PageContext room) {

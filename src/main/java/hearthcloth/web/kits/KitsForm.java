@@ -10,6 +10,7 @@ import hearthcloth.wish.Door;
 import hearthcloth.wish.WishField;
 import hearthcloth.wish.WishList;
 import hearthcloth.wish.WishWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
 import hearthcloth.wrap.Gift;
 import io.javalin.http.Context;
@@ -40,13 +41,15 @@ public record KitsForm(String students, String size, String lines) {
      *
      * @throws BadInputException with a sentence for each fault
      */
-    List<WishList.Line> read(Stash heap, Ruler ruler, TeachingWords words) {
+    List<WishList.Line> read(Stash heap, Voice voice) {
+        TeachingWords words = TeachingWords.in(voice.language());
+        Ruler ruler = voice.ruler();
         if (!students.isEmpty()) {
             WishWords all = new WishWords(Map.of(WishField.SIZE, size));
-            return new WishList(all, heap, ruler).students(count(words), Door.PAGE);
+            return new WishList(all, heap, ruler).students(count(words), Door.PAGE, voice);
         }
         WishList list = new WishList(WishWords.NOTHING, heap, ruler);
-        return list.read(isNamed() ? lines : named(ruler.unit()), "The list");
+        return list.read(isNamed() ? lines : named(ruler.unit()), words.kitsTheList());
     }
 
     private int count(TeachingWords words) {

@@ -119,7 +119,7 @@ public final class KitsPage {
         }
         KitsForm form = KitsForm.of(context);
         try {
-            List<WishList.Line> lines = form.read(heap, voice().ruler(), words());
+            List<WishList.Line> lines = form.read(heap, voice());
             search().ifPresent(KitsSearch::stop);
             searches.put(room.store(), KitsSearch.begin(new KitsSearch.Question(heap, lines, voice().ruler(), form)));
             PageContext.go(context, "/kits", "");

@@ -83,7 +83,10 @@ public final class MadePage {
                 SlipForm.note(context, "made", words()),
                 SlipForm.note(context, "wrapped", words()),
                 SlipForm.note(context, "keeper", words()),
-                SlipForm.measured(context, ClothAsked.settings(room, saved).bare(), words()),
+                SlipForm.measured(
+                        context,
+                        ClothAsked.settings(room, saved).bare(),
+                        room.settings().voice()),
                 SlipForm.note(context, "word", words()));
         boolean sewn = PageContext.field(context, "sewn").equals("yes");
         room.store().asOneChange(words().labelSlipOf(saved.name()), () -> {

@@ -9,6 +9,7 @@ import hearthcloth.measure.Size;
 import hearthcloth.measure.Unit;
 import hearthcloth.web.kit.PageContext;
 import hearthcloth.words.finishing.FinishingWords;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.Keepsake;
 import io.javalin.http.Context;
@@ -30,12 +31,13 @@ final class SlipForm {
      * @return empty where she left it blank
      * @throws MeasureException naming the field that cannot be read
      */
-    static Optional<Keepsake.Measured> measured(Context context, Unit bare, FinishingWords words) {
-        Optional<Length> width = length(context, "width", bare, words);
-        Optional<Length> height = length(context, "height", bare, words);
+    static Optional<Keepsake.Measured> measured(Context context, Unit bare, Voice voice) {
+        FinishingWords words = FinishingWords.in(voice.language());
+        Optional<Length> width = length(context, "width", bare, voice);
+        Optional<Length> height = length(context, "height", bare, voice);
         List<Length> corners = new ArrayList<>();
-        length(context, "corner", bare, words).ifPresent(corners::add);
-        length(context, "corner2", bare, words).ifPresent(corners::add);
+        length(context, "corner", bare, voice).ifPresent(corners::add);
+        length(context, "corner2", bare, voice).ifPresent(corners::add);
         if (width.isEmpty() && height.isEmpty() && corners.isEmpty()) {
             return Optional.empty();
         }
@@ -45,7 +47,7 @@ final class SlipForm {
                 corners));
     }
 
-    private static Optional<Length> length(Context context, String field, Unit bare, FinishingWords words) {
+    private static Optional<Length> length(Context context, String field, Unit bare, Voice voice) {
         String written = PageContext.field(context, field);
         if (written.isEmpty()) {
             return Optional.empty();
@@ -53,7 +55,7 @@ final class SlipForm {
         try {
             return Optional.of(Measures.length(written, bare));
         } catch (MeasureException e) {
-            throw new MeasureException(words.slipUnread(field, String.valueOf(e.getMessage())));
+            throw new MeasureException(FinishingWords.in(voice.language()).slipUnread(field, Refusal.of(e).in(voice)));
         }
     }
 

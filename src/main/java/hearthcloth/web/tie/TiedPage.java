@@ -16,6 +16,8 @@ import hearthcloth.web.kit.PageFrame;
 import hearthcloth.web.kit.PageRoutes;
 import hearthcloth.web.kit.PageView;
 import hearthcloth.web.kit.Settings;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.words.wrapping.WrappingWords;
 import hearthcloth.work.Purpose;
 import hearthcloth.work.deed.MeantFor;
@@ -26,6 +28,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** A cloth tied round what she wants to wrap, before anything is cut: from three sides, to be turned, and what shows. */
 public final class TiedPage {
@@ -38,15 +41,19 @@ public final class TiedPage {
 
     private final DrapeKeeper drapes;
 
-    private TiedPage(PageContext room, DrapeKeeper drapes) {
+    private final StillKeeper stills;
+
+    private TiedPage(PageContext room, DrapeKeeper drapes, StillKeeper stills) {
         this.room = room;
         this.drapes = drapes;
+        this.stills = stills;
     }
 
     public static void add(PageRoutes routes) {
         DrapeKeeper drapes = new DrapeKeeper();
         routes.whenClosed(drapes::close);
-        routes.of(room -> new TiedPage(room, drapes))
+        StillKeeper stills = new StillKeeper();
+        routes.of(room -> new TiedPage(room, drapes, stills))
                 .get("/tie", TiedPage::choose)
                 .get("/tied/{id}", TiedPage::show)
                 .post("/tied/{id}/keep", TiedPage::keep)
@@ -169,21 +176,61 @@ public final class TiedPage {
         }
     }
 
-    /** It tied as asked, alone, to fill a screen. */
+    /** It tied as asked, alone, to fill a screen; as soft cloth where the page waits for that. */
     private void large(Context context) {
-        pictured(
-                context,
-                LeanSvg.write(folder(context).flatMap(PlanFolder::tiedAlone).orElseThrow(this::notTied)));
+        Optional<List<String>> soft = soft(context);
+        if (soft.isPresent()) {
+            pictured(context, soft.get().get(soft.get().size() - 1));
+            return;
+        }
+        PrintingWords words = room.settings().voice().printing();
+        Optional<Picture> flat =
+                folder(context).flatMap(PlanFolder::tied).map(tied -> tied.alone(LARGE, LARGE, words));
+        pictured(context, LeanSvg.write(flat.orElseThrow(this::notTied)));
     }
 
-    /** It from one of the sides that the page shows. */
+    /** The room of a picture that fills a screen, in millimetres. */
+    private static final double LARGE = 200;
+
+    /**
+     * It from one of the sides that the page shows: as soft cloth where the page asks for that and waits, or where it is
+     * drawn already; else from its facets, which are there at once and are asked for anew.
+     */
     private void still(Context context) {
+        Optional<List<String>> soft = soft(context);
+        if (soft.isPresent()) {
+            pictured(context, soft.get().get(side(context, soft.get().size())));
+            return;
+        }
         TiedGift tied = folder(context).flatMap(PlanFolder::tied).orElseThrow(this::notTied);
         List<Picture> all = TiedView.pictures(tied, room.settings().voice());
-        String from = PageContext.text(context, "from");
-        int side = from.matches("\\d") ? Math.min(Integer.parseInt(from), all.size() - 1) : 0;
-        pictured(context, LeanSvg.write(all.get(side)));
+        pictured(context, LeanSvg.write(all.get(side(context, all.size()))));
     }
+
+    /** Its sides as soft cloth, where they are drawn already or the page waits for them. */
+    private Optional<List<String>> soft(Context context) {
+        String key = context.pathParam("id") + " " + saved(context).version() + " " + room.language() + " "
+                + asked(context).query();
+        return PageContext.text(context, "soft").isEmpty()
+                ? stills.ready(key)
+                : Optional.of(stills.drawn(key, drawing(folder(context).orElseThrow(this::notTied))));
+    }
+
+    private static int side(Context context, int count) {
+        String from = PageContext.text(context, "from");
+        return from.matches("\\d") ? Math.min(Integer.parseInt(from), count - 1) : 0;
+    }
+
+    /** Draws it later on another thread, for which all that it needs of this request is read now. */
+    private Supplier<List<String>> drawing(PlanFolder folder) {
+        TiedGift tied = folder.tied().orElseThrow(this::notTied).softly(STILL);
+        Voice voice = room.settings().voice();
+        return () ->
+                TiedView.pictures(tied, voice).stream().map(LeanSvg::write).toList();
+    }
+
+    /** Dots along a picture that is shown some 90 to 500 points wide. */
+    private static final int STILL = 420;
 
     /** The same of few bytes, to choose by. */
     private void small(Context context) {

@@ -545,7 +545,7 @@ public final class EnglishChoosing implements ChoosingWords {
 
     @Override
     public String wishCuttingPick(String rule) {
-        return (rule.equals("uncut") ? "never; only edges are trimmed" : rule.equals("cut") ? "where it helps" : "either");
+        return (rule.equals("as_they_are") ? "never; only edges are trimmed" : rule.equals("cut") ? "where it helps" : "either");
     }
 
     @Override

@@ -545,7 +545,7 @@ public final class FrenchChoosing implements ChoosingWords {
 
     @Override
     public String wishCuttingPick(String rule) {
-        return (rule.equals("uncut") ? "jamais ; seuls les bords sont rognés" : rule.equals("cut") ? "quand c’est utile" : "les deux");
+        return (rule.equals("as_they_are") ? "jamais ; seuls les bords sont rognés" : rule.equals("cut") ? "quand c’est utile" : "les deux");
     }
 
     @Override

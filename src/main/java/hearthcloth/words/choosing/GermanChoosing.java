@@ -545,7 +545,7 @@ public final class GermanChoosing implements ChoosingWords {
 
     @Override
     public String wishCuttingPick(String rule) {
-        return (rule.equals("uncut") ? "nie; nur Ränder werden beschnitten" : rule.equals("cut") ? "wo es hilft" : "beides");
+        return (rule.equals("as_they_are") ? "nie; nur Ränder werden beschnitten" : rule.equals("cut") ? "wo es hilft" : "beides");
     }
 
     @Override

@@ -545,7 +545,7 @@ public final class JapaneseChoosing implements ChoosingWords {
 
     @Override
     public String wishCuttingPick(String rule) {
-        return (rule.equals("uncut") ? "切らない（端だけ落とす）" : rule.equals("cut") ? "役に立つところで切る" : "どちらでも");
+        return (rule.equals("as_they_are") ? "切らない（端だけ落とす）" : rule.equals("cut") ? "役に立つところで切る" : "どちらでも");
     }
 
     @Override

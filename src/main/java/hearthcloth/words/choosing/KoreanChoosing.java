@@ -547,7 +547,7 @@ public final class KoreanChoosing implements ChoosingWords {
 
     @Override
     public String wishCuttingPick(String rule) {
-        return (rule.equals("uncut") ? "자르지 않고 가장자리만 다듬기" : rule.equals("cut") ? "도움이 되는 곳에서만" : "어느 쪽이든");
+        return (rule.equals("as_they_are") ? "자르지 않고 가장자리만 다듬기" : rule.equals("cut") ? "도움이 되는 곳에서만" : "어느 쪽이든");
     }
 
     @Override

@@ -545,7 +545,7 @@ public final class SpanishChoosing implements ChoosingWords {
 
     @Override
     public String wishCuttingPick(String rule) {
-        return (rule.equals("uncut") ? "nunca; solo se recortan los bordes" : rule.equals("cut") ? "donde ayude" : "ambas cosas");
+        return (rule.equals("as_they_are") ? "nunca; solo se recortan los bordes" : rule.equals("cut") ? "donde ayude" : "ambas cosas");
     }
 
     @Override

@@ -191,6 +191,8 @@ public interface DesigningWords {
 
     String handWide(String width);
 
+    String labelRenamed(String name, String was);
+
     String look(String look);
 
     String nameCopy();

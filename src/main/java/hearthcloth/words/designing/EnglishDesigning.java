@@ -439,6 +439,11 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
+    public String labelRenamed(String name, String was) {
+        return "renamed " + was + " to " + name;
+    }
+
+    @Override
     public String look(String look) {
         return (look.equals("FLAT") ? "Flat" : look.equals("BACK") ? "Back" : look.equals("TIED") ? "Tied" : look.equals("VALUES") ? "Light, dark" : look.equals("PROTAN") ? "Protan" : look.equals("DEUTAN") ? "Deutan" : "Tritan");
     }

@@ -439,6 +439,11 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
+    public String labelRenamed(String name, String was) {
+        return was + " renommé en " + name;
+    }
+
+    @Override
     public String look(String look) {
         return (look.equals("FLAT") ? "À plat" : look.equals("BACK") ? "Verso" : look.equals("TIED") ? "Noué" : look.equals("VALUES") ? "Clair, foncé" : look.equals("PROTAN") ? "Protan" : look.equals("DEUTAN") ? "Deutan" : "Tritan");
     }

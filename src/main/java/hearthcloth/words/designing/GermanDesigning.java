@@ -439,6 +439,11 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
+    public String labelRenamed(String name, String was) {
+        return was + " in " + name + " umbenannt";
+    }
+
+    @Override
     public String look(String look) {
         return (look.equals("FLAT") ? "Flach" : look.equals("BACK") ? "Rückseite" : look.equals("TIED") ? "Gebunden" : look.equals("VALUES") ? "Hell, dunkel" : look.equals("PROTAN") ? "Protan" : look.equals("DEUTAN") ? "Deutan" : "Tritan");
     }

@@ -439,6 +439,11 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
+    public String labelRenamed(String name, String was) {
+        return was + " の名前を " + name + " に変更";
+    }
+
+    @Override
     public String look(String look) {
         return (look.equals("FLAT") ? "平ら" : look.equals("BACK") ? "背面" : look.equals("TIED") ? "結ぶ" : look.equals("VALUES") ? "明暗" : look.equals("PROTAN") ? "1 型" : look.equals("DEUTAN") ? "2 型" : "3 型");
     }

@@ -441,6 +441,11 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
+    public String labelRenamed(String name, String was) {
+        return Particles.fitted(was + "의 이름을 " + name + "(으)로 바꿈");
+    }
+
+    @Override
     public String look(String look) {
         return (look.equals("FLAT") ? "펼침" : look.equals("BACK") ? "뒷면" : look.equals("TIED") ? "묶음" : look.equals("VALUES") ? "명암" : look.equals("PROTAN") ? "적색맹" : look.equals("DEUTAN") ? "녹색맹" : "청색맹");
     }

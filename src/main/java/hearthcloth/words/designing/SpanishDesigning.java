@@ -439,6 +439,11 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
+    public String labelRenamed(String name, String was) {
+        return was + " pasó a llamarse " + name;
+    }
+
+    @Override
     public String look(String look) {
         return (look.equals("FLAT") ? "Plano" : look.equals("BACK") ? "Reverso" : look.equals("TIED") ? "Atado" : look.equals("VALUES") ? "Claro, oscuro" : look.equals("PROTAN") ? "Protán" : look.equals("DEUTAN") ? "Deután" : "Tritán");
     }

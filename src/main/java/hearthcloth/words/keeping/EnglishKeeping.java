@@ -169,6 +169,11 @@ public final class EnglishKeeping implements KeepingWords {
     }
 
     @Override
+    public String labelRemoved(String name) {
+        return "removed " + name;
+    }
+
+    @Override
     public String name() {
         return "Name";
     }

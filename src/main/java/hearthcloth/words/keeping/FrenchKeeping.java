@@ -169,6 +169,11 @@ public final class FrenchKeeping implements KeepingWords {
     }
 
     @Override
+    public String labelRemoved(String name) {
+        return name + " retiré";
+    }
+
+    @Override
     public String name() {
         return "Nom";
     }

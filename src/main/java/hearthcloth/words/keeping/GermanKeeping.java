@@ -169,6 +169,11 @@ public final class GermanKeeping implements KeepingWords {
     }
 
     @Override
+    public String labelRemoved(String name) {
+        return name + " entfernt";
+    }
+
+    @Override
     public String name() {
         return "Name";
     }

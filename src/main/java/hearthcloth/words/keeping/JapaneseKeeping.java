@@ -169,6 +169,11 @@ public final class JapaneseKeeping implements KeepingWords {
     }
 
     @Override
+    public String labelRemoved(String name) {
+        return name + " を外す";
+    }
+
+    @Override
     public String name() {
         return "名前";
     }

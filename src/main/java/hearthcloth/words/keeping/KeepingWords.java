@@ -83,6 +83,8 @@ public interface KeepingWords {
 
     String kits();
 
+    String labelRemoved(String name);
+
     String name();
 
     String open(String name);

@@ -171,6 +171,11 @@ public final class KoreanKeeping implements KeepingWords {
     }
 
     @Override
+    public String labelRemoved(String name) {
+        return name + " 뺌";
+    }
+
+    @Override
     public String name() {
         return "이름";
     }

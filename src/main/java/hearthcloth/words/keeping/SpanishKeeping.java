@@ -169,6 +169,11 @@ public final class SpanishKeeping implements KeepingWords {
     }
 
     @Override
+    public String labelRemoved(String name) {
+        return name + " quitado";
+    }
+
+    @Override
     public String name() {
         return "Nombre";
     }

@@ -149,6 +149,11 @@ public final class EnglishPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String notePicture(String numbers) {
+        return "in the picture: " + numbers;
+    }
+
+    @Override
     public String outlineCorner() {
         return "This piece has no such corner any more.";
     }

@@ -149,6 +149,11 @@ public final class FrenchPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String notePicture(String numbers) {
+        return "sur la photo : " + numbers;
+    }
+
+    @Override
     public String outlineCorner() {
         return "Ce morceau n’a plus ce coin.";
     }

@@ -149,6 +149,11 @@ public final class GermanPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String notePicture(String numbers) {
+        return "im Bild: " + numbers;
+    }
+
+    @Override
     public String outlineCorner() {
         return "Dieses Stück hat diese Ecke nicht mehr.";
     }

@@ -149,6 +149,11 @@ public final class JapanesePhotographing implements PhotographingWords {
     }
 
     @Override
+    public String notePicture(String numbers) {
+        return "写真の中：" + numbers;
+    }
+
+    @Override
     public String outlineCorner() {
         return "この布に、その角はもうありません。";
     }

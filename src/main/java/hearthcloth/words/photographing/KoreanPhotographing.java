@@ -151,6 +151,11 @@ public final class KoreanPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String notePicture(String numbers) {
+        return "사진에서: " + numbers;
+    }
+
+    @Override
     public String outlineCorner() {
         return "이 천에는 그 귀퉁이가 더 없습니다.";
     }

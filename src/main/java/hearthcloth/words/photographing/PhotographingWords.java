@@ -61,6 +61,8 @@ public interface PhotographingWords {
 
     String noTwin(String sheet, String twin);
 
+    String notePicture(String numbers);
+
     String outlineCorner();
 
     String outlineFault(String fault, String most);

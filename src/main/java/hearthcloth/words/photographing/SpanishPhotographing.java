@@ -149,6 +149,11 @@ public final class SpanishPhotographing implements PhotographingWords {
     }
 
     @Override
+    public String notePicture(String numbers) {
+        return "en la foto: " + numbers;
+    }
+
+    @Override
     public String outlineCorner() {
         return "Este trozo ya no tiene esa esquina.";
     }

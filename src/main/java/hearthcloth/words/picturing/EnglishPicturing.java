@@ -700,7 +700,7 @@ public final class EnglishPicturing implements PicturingWords {
 
     @Override
     public String redoNothing() {
-        return "There is nothing to do again.";
+        return "There is nothing to redo.";
     }
 
     @Override

@@ -454,6 +454,36 @@ public final class EnglishPrinting implements PrintingWords {
     }
 
     @Override
+    public String pictureCuts(String name) {
+        return "Cutting plan of " + name;
+    }
+
+    @Override
+    public String pictureDone() {
+        return "Tied";
+    }
+
+    @Override
+    public String pictureKnot() {
+        return "A reef knot";
+    }
+
+    @Override
+    public String pictureNet() {
+        return "Flat net, inside up: fold along the lines";
+    }
+
+    @Override
+    public String pictureTied() {
+        return "The gift tied, from above, from the front and from a corner";
+    }
+
+    @Override
+    public String pictureTying() {
+        return "While tying";
+    }
+
+    @Override
     public String piecesDone(String piece) {
         return piece + ", cut already";
     }

@@ -454,6 +454,36 @@ public final class FrenchPrinting implements PrintingWords {
     }
 
     @Override
+    public String pictureCuts(String name) {
+        return "Plan de coupe : " + name;
+    }
+
+    @Override
+    public String pictureDone() {
+        return "Noué";
+    }
+
+    @Override
+    public String pictureKnot() {
+        return "Un nœud plat";
+    }
+
+    @Override
+    public String pictureNet() {
+        return "Patron à plat, intérieur dessus : pliez le long des lignes";
+    }
+
+    @Override
+    public String pictureTied() {
+        return "Le cadeau noué, vu de dessus, de face et d’un coin";
+    }
+
+    @Override
+    public String pictureTying() {
+        return "Pendant le nouage";
+    }
+
+    @Override
     public String piecesDone(String piece) {
         return piece + ", déjà coupé";
     }

@@ -454,6 +454,36 @@ public final class GermanPrinting implements PrintingWords {
     }
 
     @Override
+    public String pictureCuts(String name) {
+        return "Zuschnittplan: " + name;
+    }
+
+    @Override
+    public String pictureDone() {
+        return "Gebunden";
+    }
+
+    @Override
+    public String pictureKnot() {
+        return "Ein Kreuzknoten";
+    }
+
+    @Override
+    public String pictureNet() {
+        return "Netz, Innenseite oben: an den Linien falten";
+    }
+
+    @Override
+    public String pictureTied() {
+        return "Das gebundene Geschenk von oben, von vorn und über Eck";
+    }
+
+    @Override
+    public String pictureTying() {
+        return "Beim Binden";
+    }
+
+    @Override
     public String piecesDone(String piece) {
         return piece + ", schon zugeschnitten";
     }

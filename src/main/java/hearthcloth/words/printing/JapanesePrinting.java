@@ -454,6 +454,36 @@ public final class JapanesePrinting implements PrintingWords {
     }
 
     @Override
+    public String pictureCuts(String name) {
+        return "裁ち図：" + name;
+    }
+
+    @Override
+    public String pictureDone() {
+        return "結び上がり";
+    }
+
+    @Override
+    public String pictureKnot() {
+        return "真結び";
+    }
+
+    @Override
+    public String pictureNet() {
+        return "展開図、内側が上。線に沿って折ります";
+    }
+
+    @Override
+    public String pictureTied() {
+        return "結んだ贈り物を上、正面、角から見た図";
+    }
+
+    @Override
+    public String pictureTying() {
+        return "結ぶ途中";
+    }
+
+    @Override
     public String piecesDone(String piece) {
         return piece + "、裁断済み";
     }

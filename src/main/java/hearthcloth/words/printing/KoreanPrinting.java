@@ -456,6 +456,36 @@ public final class KoreanPrinting implements PrintingWords {
     }
 
     @Override
+    public String pictureCuts(String name) {
+        return "재단 그림: " + name;
+    }
+
+    @Override
+    public String pictureDone() {
+        return "묶은 모습";
+    }
+
+    @Override
+    public String pictureKnot() {
+        return "맞매듭";
+    }
+
+    @Override
+    public String pictureNet() {
+        return "펼친 그림, 안쪽이 위. 선을 따라 접습니다";
+    }
+
+    @Override
+    public String pictureTied() {
+        return "묶은 선물을 위, 앞, 모서리에서 본 그림";
+    }
+
+    @Override
+    public String pictureTying() {
+        return "묶는 중";
+    }
+
+    @Override
     public String piecesDone(String piece) {
         return piece + ", 재단함";
     }

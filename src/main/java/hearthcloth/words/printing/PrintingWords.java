@@ -183,6 +183,18 @@ public interface PrintingWords {
 
     String page(String all, String number);
 
+    String pictureCuts(String name);
+
+    String pictureDone();
+
+    String pictureKnot();
+
+    String pictureNet();
+
+    String pictureTied();
+
+    String pictureTying();
+
     String piecesDone(String piece);
 
     String piecesHow(String unit);

@@ -454,6 +454,36 @@ public final class SpanishPrinting implements PrintingWords {
     }
 
     @Override
+    public String pictureCuts(String name) {
+        return "Plan de corte: " + name;
+    }
+
+    @Override
+    public String pictureDone() {
+        return "Atado";
+    }
+
+    @Override
+    public String pictureKnot() {
+        return "Un nudo llano";
+    }
+
+    @Override
+    public String pictureNet() {
+        return "Desplegado, el interior hacia arriba: doble por las líneas";
+    }
+
+    @Override
+    public String pictureTied() {
+        return "El regalo atado, desde arriba, de frente y desde una esquina";
+    }
+
+    @Override
+    public String pictureTying() {
+        return "Durante el atado";
+    }
+
+    @Override
     public String piecesDone(String piece) {
         return piece + ", ya cortado";
     }

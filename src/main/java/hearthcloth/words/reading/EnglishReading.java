@@ -49,6 +49,11 @@ public final class EnglishReading implements ReadingWords {
     }
 
     @Override
+    public String lineColour(String text) {
+        return "\"" + text + "\" is not a colour; write one such as #8a9a5b or a name such as teal";
+    }
+
+    @Override
     public String lineHowMany(String most) {
         return "how many of them? write a number from 1 to " + most;
     }

@@ -49,6 +49,11 @@ public final class FrenchReading implements ReadingWords {
     }
 
     @Override
+    public String lineColour(String text) {
+        return "« " + text + " » n’est pas une couleur ; écrivez-en une comme #8a9a5b ou un nom comme teal";
+    }
+
+    @Override
     public String lineHowMany(String most) {
         return "combien ? écrivez un nombre de 1 à " + most;
     }

@@ -49,6 +49,11 @@ public final class GermanReading implements ReadingWords {
     }
 
     @Override
+    public String lineColour(String text) {
+        return "„" + text + "“ ist keine Farbe; schreib eine wie #8a9a5b oder einen Namen wie teal";
+    }
+
+    @Override
     public String lineHowMany(String most) {
         return "wie viele? schreib eine Zahl von 1 bis " + most;
     }

@@ -49,6 +49,11 @@ public final class JapaneseReading implements ReadingWords {
     }
 
     @Override
+    public String lineColour(String text) {
+        return "「" + text + "」は色ではありません。#8a9a5b や teal のような名前を書いてください";
+    }
+
+    @Override
     public String lineHowMany(String most) {
         return "何枚ですか。1 から " + most + " までの数を書いてください";
     }

@@ -51,6 +51,11 @@ public final class KoreanReading implements ReadingWords {
     }
 
     @Override
+    public String lineColour(String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 색이 아닙니다. #8a9a5b나 teal 같은 이름을 적으십시오");
+    }
+
+    @Override
     public String lineHowMany(String most) {
         return "몇 장입니까? 1에서 " + most + "까지의 수를 쓰십시오";
     }

@@ -21,6 +21,8 @@ public interface ReadingWords {
 
     String lengthUnread(String text);
 
+    String lineColour(String text);
+
     String lineHowMany(String most);
 
     String lineLong(String n);

@@ -49,6 +49,11 @@ public final class SpanishReading implements ReadingWords {
     }
 
     @Override
+    public String lineColour(String text) {
+        return "«" + text + "» no es un color; escriba uno como #8a9a5b o un nombre como teal";
+    }
+
+    @Override
     public String lineHowMany(String most) {
         return "¿cuántos? escriba un número de 1 a " + most;
     }

@@ -234,6 +234,11 @@ public final class EnglishReporting implements ReportingWords {
     }
 
     @Override
+    public String readKnow() {
+        return "Good to know:";
+    }
+
+    @Override
     public String readLeft(int n, String numbers) {
         return (n == 1 ? "Left out of the file because of a doubt: " + n + " piece (" + numbers + "). Take the picture again as said, or add --keep-doubtful to write it too." : "Left out of the file because of a doubt: " + n + " pieces (" + numbers + "). Take the picture again as said, or add --keep-doubtful to write them too.");
     }
@@ -346,5 +351,10 @@ public final class EnglishReporting implements ReportingWords {
     @Override
     public String square(String side) {
         return side + " square";
+    }
+
+    @Override
+    public String student(String n) {
+        return "Student " + n;
     }
 }

@@ -234,6 +234,11 @@ public final class FrenchReporting implements ReportingWords {
     }
 
     @Override
+    public String readKnow() {
+        return "Bon à savoir :";
+    }
+
+    @Override
     public String readLeft(int n, String numbers) {
         return (n == 0 || n == 1 ? "Laissé hors du fichier à cause d’un doute : " + n + " morceau (" + numbers + "). Reprenez la photo comme indiqué, ou ajoutez --keep-doubtful pour l’écrire aussi." : "Laissés hors du fichier à cause d’un doute : " + n + " morceaux (" + numbers + "). Reprenez la photo comme indiqué, ou ajoutez --keep-doubtful pour les écrire aussi.");
     }
@@ -346,5 +351,10 @@ public final class FrenchReporting implements ReportingWords {
     @Override
     public String square(String side) {
         return side + " de côté";
+    }
+
+    @Override
+    public String student(String n) {
+        return "Élève " + n;
     }
 }

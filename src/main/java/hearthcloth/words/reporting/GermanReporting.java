@@ -234,6 +234,11 @@ public final class GermanReporting implements ReportingWords {
     }
 
     @Override
+    public String readKnow() {
+        return "Gut zu wissen:";
+    }
+
+    @Override
     public String readLeft(int n, String numbers) {
         return (n == 1 ? "Wegen eines Zweifels nicht in der Datei: " + n + " Stück (" + numbers + "). Das Foto wie gesagt noch einmal aufnehmen oder mit --keep-doubtful auch dieses schreiben." : "Wegen eines Zweifels nicht in der Datei: " + n + " Stücke (" + numbers + "). Das Foto wie gesagt noch einmal aufnehmen oder mit --keep-doubtful auch diese schreiben.");
     }
@@ -346,5 +351,10 @@ public final class GermanReporting implements ReportingWords {
     @Override
     public String square(String side) {
         return side + " im Quadrat";
+    }
+
+    @Override
+    public String student(String n) {
+        return "Teilnehmer " + n;
     }
 }

@@ -234,6 +234,11 @@ public final class JapaneseReporting implements ReportingWords {
     }
 
     @Override
+    public String readKnow() {
+        return "知っておくとよいこと：";
+    }
+
+    @Override
     public String readLeft(int n, String numbers) {
         return "はっきりしないのでファイルから除いたもの：布 " + n + " 枚（" + numbers + "）。言われたとおりに撮り直すか、--keep-doubtful を付けて一緒に書いてください。";
     }
@@ -346,5 +351,10 @@ public final class JapaneseReporting implements ReportingWords {
     @Override
     public String square(String side) {
         return side + " 四方";
+    }
+
+    @Override
+    public String student(String n) {
+        return "受講者 " + n;
     }
 }

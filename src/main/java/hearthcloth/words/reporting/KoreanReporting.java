@@ -236,6 +236,11 @@ public final class KoreanReporting implements ReportingWords {
     }
 
     @Override
+    public String readKnow() {
+        return "알아 둘 것:";
+    }
+
+    @Override
     public String readLeft(int n, String numbers) {
         return "확실하지 않아 파일에서 뺀 것: 천 " + n + "장(" + numbers + "). 안내대로 사진을 다시 찍거나, --keep-doubtful을 붙여 함께 쓰세요.";
     }
@@ -348,5 +353,10 @@ public final class KoreanReporting implements ReportingWords {
     @Override
     public String square(String side) {
         return side + " 정사각형";
+    }
+
+    @Override
+    public String student(String n) {
+        return "수강생 " + n;
     }
 }

@@ -95,6 +95,8 @@ public interface ReportingWords {
 
     String readFound(int fabrics, int pieces);
 
+    String readKnow();
+
     String readLeft(int n, String numbers);
 
     String readLittle();
@@ -140,4 +142,6 @@ public interface ReportingWords {
     String sizeUpTo(String gift, String uses);
 
     String square(String side);
+
+    String student(String n);
 }

@@ -234,6 +234,11 @@ public final class SpanishReporting implements ReportingWords {
     }
 
     @Override
+    public String readKnow() {
+        return "Conviene saber:";
+    }
+
+    @Override
     public String readLeft(int n, String numbers) {
         return (n == 1 ? "Fuera del archivo por una duda: " + n + " trozo (" + numbers + "). Repita la foto como se dice, o añada --keep-doubtful para escribirlo también." : "Fuera del archivo por una duda: " + n + " trozos (" + numbers + "). Repita la foto como se dice, o añada --keep-doubtful para escribirlos también.");
     }
@@ -346,5 +351,10 @@ public final class SpanishReporting implements ReportingWords {
     @Override
     public String square(String side) {
         return side + " de lado";
+    }
+
+    @Override
+    public String student(String n) {
+        return "Alumno " + n;
     }
 }

@@ -69,6 +69,71 @@ public final class EnglishRuling implements RulingWords {
     }
 
     @Override
+    public String fileField(String field, String what) {
+        return "\"" + field + "\": " + what + ".";
+    }
+
+    @Override
+    public String fileFormat(String guideline, String plan, String text) {
+        return "this is \"" + text + "\"; a plan file says " + plan + ", a guideline " + guideline;
+    }
+
+    @Override
+    public String fileGuideline(String what) {
+        return "This is no guideline file: " + what + ".";
+    }
+
+    @Override
+    public String fileJson(String line, String text, String why) {
+        return "line " + line + ": " + (why.equals("AFTER") ? "there is more after the end of the one object in the file" : why.equals("EARLY") ? "the file ends too early; it may have been sent or saved only in part" : why.equals("COLON") ? "a " + text + " is missing after the name of a field" : why.equals("COMMA_FIELD") ? "a " + text + " is missing, or a comma after a field" : why.equals("COMMA_LIST") ? "a " + text + " is missing, or a comma in a list" : why.equals("DEEP") ? "it is nested too deeply" : why.equals("NAME") ? "the name of a field is missing; it stands in quotes" : why.equals("TWICE") ? "\"" + text + "\" stands twice; leave one out" : why.equals("OPEN_QUOTE") ? "a quote is not closed" : why.equals("LINE_END") ? "a line ends inside quotes; write \\n for a new line" : why.equals("ESCAPE") ? "" + text + " is not a letter of JSON; write two backslashes for one" : why.equals("CODE") ? "\\u wants four figures from 0 to f" : "a value is not understood; words stand in quotes");
+    }
+
+    @Override
+    public String fileKind(String kind, String signs) {
+        return (kind.equals("OBJECT") ? "this is to be an object with fields, in " + signs : kind.equals("LIST") ? "this is to be a list, in " + signs : "this is to be words in quotes");
+    }
+
+    @Override
+    public String fileLong(String letters, String most) {
+        return "this is " + letters + " letters long; " + most + " fit";
+    }
+
+    @Override
+    public String fileMissing() {
+        return "it is missing";
+    }
+
+    @Override
+    public String fileObject(String sign) {
+        return "The file holds no object; its first sign is " + sign + ".";
+    }
+
+    @Override
+    public String filePatches(String why) {
+        return (why.equals("SCRAPS") ? "This plan is a cloth of scraps, which has no hearth and bars to hand on." : why.equals("HEARTH") ? "No patch of this plan is the hearth; print the plan anew." : why.equals("NONE") ? "This plan has no patches; print the plan anew." : why.equals("MANY") ? "This plan has more patches than a cloth of ours can; print the plan anew." : "The patches of this plan do not fit together; print the plan anew.");
+    }
+
+    @Override
+    public String filePicture(String why) {
+        return (why.equals("LARGE") ? "the picture is too large; make it smaller, to at most 330 kB" : "this is no picture in base 64; put the picture in again");
+    }
+
+    @Override
+    public String filePlan(String what) {
+        return "This is no plan file: " + what + ".";
+    }
+
+    @Override
+    public String fileUnknown(String names) {
+        return "this field is not known here; there are " + names;
+    }
+
+    @Override
+    public String fileWhole(String least, String most, String there) {
+        return (there.equals("no") ? "it is missing; write a whole number from " + least + " to " + most : "this will not do; write a whole number from " + least + " to " + most);
+    }
+
+    @Override
     public String giftBooks(String sizes) {
         return "two books, each " + sizes;
     }
@@ -159,8 +224,63 @@ public final class EnglishRuling implements RulingWords {
     }
 
     @Override
+    public String plannerMissing() {
+        return "This Hearthcloth was built without the planner for pages; run ideapage/build in its folder, then build it again.";
+    }
+
+    @Override
     public String rounds(String rule) {
         return "There are " + rule + ".";
+    }
+
+    @Override
+    public String ruleBar(String text) {
+        return "\"" + text + "\" is no bar; bars are called 1A, 1B and so on";
+    }
+
+    @Override
+    public String ruleMeasure(String rule, String text) {
+        return "\"" + text + "\" will not do; write " + (rule.equals("SIZE") ? "open, a size such as \"16 in\" or \"16 to 20 in\", or \"for box 30 x 20 x 8 cm\"" : rule.equals("HEARTH") ? "open, largest square, a share such as \"30 to 40 %\" or a size such as \"14 in\"" : "open, strips, a share such as \"8 to 12 %\" or widths such as \"2 to 3 in\"");
+    }
+
+    @Override
+    public String ruleMost(String most, String none, String text) {
+        return "\"" + text + "\" will not do; write " + (none.equals("yes") ? "a length of at most " + most : "more than nothing and at most " + most);
+    }
+
+    @Override
+    public String ruleRange(String text) {
+        return "\"" + text + "\" is no range; write the smaller measure first, such as \"2 to 3 in\"";
+    }
+
+    @Override
+    public String ruleReach(String text) {
+        return "\"" + text + "\" is out of reach; write more than nothing and at most 5 m, and check the unit";
+    }
+
+    @Override
+    public String ruleRounds(String most, String text) {
+        return "\"" + text + "\" will not do; write a number of rounds from 1 to " + most + ", two such as \"2 to 4\", or \"open\"";
+    }
+
+    @Override
+    public String ruleSeam(String names, String text) {
+        return "\"" + text + "\" is not a seam we know; there are " + names;
+    }
+
+    @Override
+    public String ruleShare(String text) {
+        return "\"" + text + "\" is no share; write whole numbers from 1 to 99, the smaller first, such as \"30 to 40 %\"";
+    }
+
+    @Override
+    public String ruleWay(String names, String text) {
+        return "\"" + text + "\" is no way of colour; write " + names;
+    }
+
+    @Override
+    public String ruleWider() {
+        return "the wide allowance wraps round the narrow one, so it must be the wider one";
     }
 
     @Override

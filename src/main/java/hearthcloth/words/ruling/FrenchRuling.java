@@ -69,6 +69,71 @@ public final class FrenchRuling implements RulingWords {
     }
 
     @Override
+    public String fileField(String field, String what) {
+        return "« " + field + " » : " + what + ".";
+    }
+
+    @Override
+    public String fileFormat(String guideline, String plan, String text) {
+        return "il y a ici « " + text + " » ; un fichier de plan dit " + plan + ", un modèle " + guideline;
+    }
+
+    @Override
+    public String fileGuideline(String what) {
+        return "Ce n’est pas un fichier de modèle : " + what + ".";
+    }
+
+    @Override
+    public String fileJson(String line, String text, String why) {
+        return "ligne " + line + " : " + (why.equals("AFTER") ? "il y a encore quelque chose après la fin du seul objet du fichier" : why.equals("EARLY") ? "le fichier finit trop tôt ; il a peut-être été envoyé ou enregistré en partie seulement" : why.equals("COLON") ? "il manque " + text + " après le nom d’un champ" : why.equals("COMMA_FIELD") ? "il manque " + text + ", ou une virgule après un champ" : why.equals("COMMA_LIST") ? "il manque " + text + ", ou une virgule dans une liste" : why.equals("DEEP") ? "c’est emboîté trop profondément" : why.equals("NAME") ? "il manque le nom d’un champ ; il se met entre guillemets" : why.equals("TWICE") ? "« " + text + " » y est deux fois ; enlevez-en un" : why.equals("OPEN_QUOTE") ? "un guillemet n’est pas refermé" : why.equals("LINE_END") ? "une ligne finit entre guillemets ; écrivez \\n pour une nouvelle ligne" : why.equals("ESCAPE") ? "" + text + " n’est pas une lettre de JSON ; écrivez deux barres obliques inverses pour une" : why.equals("CODE") ? "\\u demande quatre chiffres de 0 à f" : "une valeur n’est pas comprise ; les mots se mettent entre guillemets");
+    }
+
+    @Override
+    public String fileKind(String kind, String signs) {
+        return (kind.equals("OBJECT") ? "il faut ici un objet avec des champs, entre " + signs : kind.equals("LIST") ? "il faut ici une liste, entre " + signs : "il faut ici des mots entre guillemets");
+    }
+
+    @Override
+    public String fileLong(String letters, String most) {
+        return "cela fait " + letters + " lettres ; " + most + " y tiennent";
+    }
+
+    @Override
+    public String fileMissing() {
+        return "il manque";
+    }
+
+    @Override
+    public String fileObject(String sign) {
+        return "Le fichier ne contient pas d’objet ; son premier signe est " + sign + ".";
+    }
+
+    @Override
+    public String filePatches(String why) {
+        return (why.equals("SCRAPS") ? "Ce plan est un carré fait de chutes ; il n’a ni pièce centrale ni bandes à transmettre." : why.equals("HEARTH") ? "Aucune pièce de ce plan n’est la pièce centrale ; refaites le fichier du plan." : why.equals("NONE") ? "Ce plan n’a pas de pièces ; refaites le fichier du plan." : why.equals("MANY") ? "Ce plan a plus de pièces qu’un carré ne peut en avoir ici ; refaites le fichier du plan." : "Les pièces de ce plan ne vont pas ensemble ; refaites le fichier du plan.");
+    }
+
+    @Override
+    public String filePicture(String why) {
+        return (why.equals("LARGE") ? "l’image est trop grande ; réduisez-la à 330 ko au plus" : "ce n’est pas une image en base 64 ; remettez l’image");
+    }
+
+    @Override
+    public String filePlan(String what) {
+        return "Ce n’est pas un fichier de plan : " + what + ".";
+    }
+
+    @Override
+    public String fileUnknown(String names) {
+        return "ce champ n’est pas connu ici ; il y a " + names;
+    }
+
+    @Override
+    public String fileWhole(String least, String most, String there) {
+        return (there.equals("no") ? "il manque ; écrivez un entier de " + least + " à " + most : "cela ne va pas ; écrivez un entier de " + least + " à " + most);
+    }
+
+    @Override
     public String giftBooks(String sizes) {
         return "deux livres de " + sizes + " chacun";
     }
@@ -159,8 +224,63 @@ public final class FrenchRuling implements RulingWords {
     }
 
     @Override
+    public String plannerMissing() {
+        return "Ce Hearthcloth a été construit sans le planificateur pour les pages ; lancez ideapage/build dans son dossier, puis construisez-le de nouveau.";
+    }
+
+    @Override
     public String rounds(String rule) {
         return "Tours de bandes : " + rule + ".";
+    }
+
+    @Override
+    public String ruleBar(String text) {
+        return "« " + text + " » n’est pas une bande ; les bandes s’appellent 1A, 1B et ainsi de suite";
+    }
+
+    @Override
+    public String ruleMeasure(String rule, String text) {
+        return "« " + text + " » ne va pas ; écrivez " + (rule.equals("SIZE") ? "open, une taille comme \"16 in\" ou \"16 to 20 in\", ou \"for box 30 x 20 x 8 cm\"" : rule.equals("HEARTH") ? "open, largest square, une part comme \"30 to 40 %\" ou une taille comme \"14 in\"" : "open, strips, une part comme \"8 to 12 %\" ou des largeurs comme \"2 to 3 in\"");
+    }
+
+    @Override
+    public String ruleMost(String most, String none, String text) {
+        return "« " + text + " » ne va pas ; écrivez " + (none.equals("yes") ? "une longueur de " + most + " au plus" : "plus que zéro et au plus " + most);
+    }
+
+    @Override
+    public String ruleRange(String text) {
+        return "« " + text + " » n’est pas un intervalle ; écrivez d’abord la plus petite mesure, comme \"2 to 3 in\"";
+    }
+
+    @Override
+    public String ruleReach(String text) {
+        return "« " + text + " » est hors de portée ; écrivez plus que zéro et au plus 5 m, et vérifiez l’unité";
+    }
+
+    @Override
+    public String ruleRounds(String most, String text) {
+        return "« " + text + " » ne va pas ; écrivez un nombre de tours de 1 à " + most + ", deux comme \"2 to 4\", ou \"open\"";
+    }
+
+    @Override
+    public String ruleSeam(String names, String text) {
+        return "« " + text + " » n’est pas une couture connue ; il y a " + names;
+    }
+
+    @Override
+    public String ruleShare(String text) {
+        return "« " + text + " » n’est pas une part ; écrivez des entiers de 1 à 99, le plus petit d’abord, comme \"30 to 40 %\"";
+    }
+
+    @Override
+    public String ruleWay(String names, String text) {
+        return "« " + text + " » n’est pas une disposition des couleurs ; écrivez " + names;
+    }
+
+    @Override
+    public String ruleWider() {
+        return "la marge large enveloppe la marge étroite, elle doit être la plus large";
     }
 
     @Override

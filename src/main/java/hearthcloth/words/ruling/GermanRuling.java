@@ -69,6 +69,71 @@ public final class GermanRuling implements RulingWords {
     }
 
     @Override
+    public String fileField(String field, String what) {
+        return "„" + field + "“: " + what + ".";
+    }
+
+    @Override
+    public String fileFormat(String guideline, String plan, String text) {
+        return "hier steht „" + text + "“; in einer Plandatei steht " + plan + ", in einer Vorgabe " + guideline;
+    }
+
+    @Override
+    public String fileGuideline(String what) {
+        return "Das ist keine Datei einer Vorgabe: " + what + ".";
+    }
+
+    @Override
+    public String fileJson(String line, String text, String why) {
+        return "Zeile " + line + ": " + (why.equals("AFTER") ? "nach dem Ende des einen Objekts der Datei steht noch etwas" : why.equals("EARLY") ? "die Datei endet zu früh; vielleicht wurde sie nur zum Teil gesendet oder gespeichert" : why.equals("COLON") ? "ein " + text + " fehlt nach dem Namen eines Feldes" : why.equals("COMMA_FIELD") ? "ein " + text + " fehlt, oder ein Komma nach einem Feld" : why.equals("COMMA_LIST") ? "ein " + text + " fehlt, oder ein Komma in einer Liste" : why.equals("DEEP") ? "es ist zu tief verschachtelt" : why.equals("NAME") ? "der Name eines Feldes fehlt; er steht in Anführungszeichen" : why.equals("TWICE") ? "„" + text + "“ steht zweimal da; lass eines weg" : why.equals("OPEN_QUOTE") ? "ein Anführungszeichen wird nicht geschlossen" : why.equals("LINE_END") ? "eine Zeile endet innerhalb von Anführungszeichen; schreib \\n für eine neue Zeile" : why.equals("ESCAPE") ? "" + text + " ist kein Zeichen von JSON; schreib für einen Rückstrich zwei" : why.equals("CODE") ? "\\u verlangt vier Ziffern von 0 bis f" : "ein Wert ist nicht zu verstehen; Wörter stehen in Anführungszeichen");
+    }
+
+    @Override
+    public String fileKind(String kind, String signs) {
+        return (kind.equals("OBJECT") ? "hier gehört ein Objekt mit Feldern hin, in " + signs : kind.equals("LIST") ? "hier gehört eine Liste hin, in " + signs : "hier gehören Wörter in Anführungszeichen hin");
+    }
+
+    @Override
+    public String fileLong(String letters, String most) {
+        return "das ist " + letters + " Zeichen lang; " + most + " passen";
+    }
+
+    @Override
+    public String fileMissing() {
+        return "es fehlt";
+    }
+
+    @Override
+    public String fileObject(String sign) {
+        return "Die Datei enthält kein Objekt; ihr erstes Zeichen ist " + sign + ".";
+    }
+
+    @Override
+    public String filePatches(String why) {
+        return (why.equals("SCRAPS") ? "Dieser Plan ist ein Tuch aus Resten; es hat kein Mittelstück und keine Streifen, die man weitergeben könnte." : why.equals("HEARTH") ? "Kein Teil dieses Plans ist das Mittelstück; gib den Plan neu aus." : why.equals("NONE") ? "Dieser Plan hat keine Teile; gib den Plan neu aus." : why.equals("MANY") ? "Dieser Plan hat mehr Teile, als ein Tuch hier haben kann; gib den Plan neu aus." : "Die Teile dieses Plans passen nicht zusammen; gib den Plan neu aus.");
+    }
+
+    @Override
+    public String filePicture(String why) {
+        return (why.equals("LARGE") ? "das Bild ist zu groß; verkleinere es auf höchstens 330 kB" : "das ist kein Bild in Base64; setz das Bild neu ein");
+    }
+
+    @Override
+    public String filePlan(String what) {
+        return "Das ist keine Plandatei: " + what + ".";
+    }
+
+    @Override
+    public String fileUnknown(String names) {
+        return "dieses Feld ist hier unbekannt; es gibt " + names;
+    }
+
+    @Override
+    public String fileWhole(String least, String most, String there) {
+        return (there.equals("no") ? "es fehlt; schreib eine ganze Zahl von " + least + " bis " + most : "das geht nicht; schreib eine ganze Zahl von " + least + " bis " + most);
+    }
+
+    @Override
     public String giftBooks(String sizes) {
         return "zwei Bücher, je " + sizes;
     }
@@ -159,8 +224,63 @@ public final class GermanRuling implements RulingWords {
     }
 
     @Override
+    public String plannerMissing() {
+        return "Dieses Hearthcloth wurde ohne den Planer für Seiten gebaut; starte ideapage/build in seinem Ordner und bau es dann neu.";
+    }
+
+    @Override
     public String rounds(String rule) {
         return "Runden von Streifen: " + rule + ".";
+    }
+
+    @Override
+    public String ruleBar(String text) {
+        return "„" + text + "“ ist kein Streifen; Streifen heißen 1A, 1B und so weiter";
+    }
+
+    @Override
+    public String ruleMeasure(String rule, String text) {
+        return "„" + text + "“ geht nicht; schreib " + (rule.equals("SIZE") ? "open, eine Größe wie \"16 in\" oder \"16 to 20 in\", oder \"for box 30 x 20 x 8 cm\"" : rule.equals("HEARTH") ? "open, largest square, einen Anteil wie \"30 to 40 %\" oder eine Größe wie \"14 in\"" : "open, strips, einen Anteil wie \"8 to 12 %\" oder Breiten wie \"2 to 3 in\"");
+    }
+
+    @Override
+    public String ruleMost(String most, String none, String text) {
+        return "„" + text + "“ geht nicht; schreib " + (none.equals("yes") ? "eine Länge von höchstens " + most : "mehr als nichts und höchstens " + most);
+    }
+
+    @Override
+    public String ruleRange(String text) {
+        return "„" + text + "“ ist kein Bereich; schreib das kleinere Maß zuerst, etwa \"2 to 3 in\"";
+    }
+
+    @Override
+    public String ruleReach(String text) {
+        return "„" + text + "“ ist außer Reichweite; schreib mehr als nichts und höchstens 5 m, und prüf die Einheit";
+    }
+
+    @Override
+    public String ruleRounds(String most, String text) {
+        return "„" + text + "“ geht nicht; schreib eine Zahl von Runden von 1 bis " + most + ", zwei wie \"2 to 4\", oder \"open\"";
+    }
+
+    @Override
+    public String ruleSeam(String names, String text) {
+        return "„" + text + "“ ist keine Naht, die wir kennen; es gibt " + names;
+    }
+
+    @Override
+    public String ruleShare(String text) {
+        return "„" + text + "“ ist kein Anteil; schreib ganze Zahlen von 1 bis 99, die kleinere zuerst, etwa \"30 to 40 %\"";
+    }
+
+    @Override
+    public String ruleWay(String names, String text) {
+        return "„" + text + "“ ist kein Farbweg; schreib " + names;
+    }
+
+    @Override
+    public String ruleWider() {
+        return "die breite Zugabe umschließt die schmale, sie muss die breitere sein";
     }
 
     @Override

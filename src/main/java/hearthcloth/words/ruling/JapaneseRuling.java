@@ -69,6 +69,71 @@ public final class JapaneseRuling implements RulingWords {
     }
 
     @Override
+    public String fileField(String field, String what) {
+        return "「" + field + "」：" + what + "。";
+    }
+
+    @Override
+    public String fileFormat(String guideline, String plan, String text) {
+        return "ここには「" + text + "」とあります。計画のファイルには " + plan + "、手本のファイルには " + guideline + " とあります";
+    }
+
+    @Override
+    public String fileGuideline(String what) {
+        return "手本のファイルではありません：" + what + "。";
+    }
+
+    @Override
+    public String fileJson(String line, String text, String why) {
+        return line + " 行目：" + (why.equals("AFTER") ? "ファイルのオブジェクトの終わりの後に続きがあります" : why.equals("EARLY") ? "ファイルが途中で終わっています。一部しか送られていないか、保存されていないようです" : why.equals("COLON") ? "項目の名前の後に " + text + " がありません" : why.equals("COMMA_FIELD") ? "" + text + " か、項目の後のコンマがありません" : why.equals("COMMA_LIST") ? "" + text + " か、一覧の中のコンマがありません" : why.equals("DEEP") ? "入れ子が深すぎます" : why.equals("NAME") ? "項目の名前がありません。名前は引用符の中に書きます" : why.equals("TWICE") ? "「" + text + "」が二度あります。一つを消してください" : why.equals("OPEN_QUOTE") ? "引用符が閉じていません" : why.equals("LINE_END") ? "引用符の中で行が終わっています。改行は \\n と書いてください" : why.equals("ESCAPE") ? "" + text + " は JSON の文字ではありません。逆斜線は二つ書いてください" : why.equals("CODE") ? "\\u の後には 0 から f までの字が四つ要ります" : "値が読めません。言葉は引用符の中に書きます");
+    }
+
+    @Override
+    public String fileKind(String kind, String signs) {
+        return (kind.equals("OBJECT") ? "ここには " + signs + " の中に項目のあるオブジェクトが入ります" : kind.equals("LIST") ? "ここには " + signs + " の中の一覧が入ります" : "ここには引用符の中の言葉が入ります");
+    }
+
+    @Override
+    public String fileLong(String letters, String most) {
+        return letters + " 文字あります。" + most + " 文字まで入ります";
+    }
+
+    @Override
+    public String fileMissing() {
+        return "ありません";
+    }
+
+    @Override
+    public String fileObject(String sign) {
+        return "ファイルにオブジェクトがありません。最初の字は " + sign + " です。";
+    }
+
+    @Override
+    public String filePatches(String why) {
+        return (why.equals("SCRAPS") ? "この計画は端切れの布で、渡せる中心布もストリップもありません。" : why.equals("HEARTH") ? "この計画には中心布がありません。計画のファイルを作り直してください。" : why.equals("NONE") ? "この計画には布片がありません。計画のファイルを作り直してください。" : why.equals("MANY") ? "この計画の布片は一枚の布に入る数を超えています。計画のファイルを作り直してください。" : "この計画の布片は互いに合いません。計画のファイルを作り直してください。");
+    }
+
+    @Override
+    public String filePicture(String why) {
+        return (why.equals("LARGE") ? "絵が大きすぎます。330 kB までに小さくしてください" : "base64 の絵ではありません。絵を入れ直してください");
+    }
+
+    @Override
+    public String filePlan(String what) {
+        return "計画のファイルではありません：" + what + "。";
+    }
+
+    @Override
+    public String fileUnknown(String names) {
+        return "この項目はここでは使いません。あるもの: " + names;
+    }
+
+    @Override
+    public String fileWhole(String least, String most, String there) {
+        return (there.equals("no") ? "ありません。" + least + " から " + most + " までの整数を書いてください" : "使えません。" + least + " から " + most + " までの整数を書いてください");
+    }
+
+    @Override
     public String giftBooks(String sizes) {
         return "本 2 冊（各 " + sizes + "）";
     }
@@ -159,8 +224,63 @@ public final class JapaneseRuling implements RulingWords {
     }
 
     @Override
+    public String plannerMissing() {
+        return "この Hearthcloth はページ用の計画の部品なしに作られています。そのフォルダーで ideapage/build を実行してから作り直してください。";
+    }
+
+    @Override
     public String rounds(String rule) {
         return "周の数: " + rule + "。";
+    }
+
+    @Override
+    public String ruleBar(String text) {
+        return "「" + text + "」はストリップではありません。ストリップの名前は 1A、1B のようになります";
+    }
+
+    @Override
+    public String ruleMeasure(String rule, String text) {
+        return "「" + text + "」は使えません。次のどれかを書いてください: " + (rule.equals("SIZE") ? "open、\"16 in\" や \"16 to 20 in\" のような大きさ、\"for box 30 x 20 x 8 cm\"" : rule.equals("HEARTH") ? "open、largest square、\"30 to 40 %\" のような割合、\"14 in\" のような大きさ" : "open、strips、\"8 to 12 %\" のような割合、\"2 to 3 in\" のような幅");
+    }
+
+    @Override
+    public String ruleMost(String most, String none, String text) {
+        return "「" + text + "」は使えません。" + (none.equals("yes") ? "" + most + " までの長さを書いてください" : "0 より大きく " + most + " までの長さを書いてください");
+    }
+
+    @Override
+    public String ruleRange(String text) {
+        return "「" + text + "」は範囲ではありません。\"2 to 3 in\" のように小さい寸法を先に書いてください";
+    }
+
+    @Override
+    public String ruleReach(String text) {
+        return "「" + text + "」は範囲の外です。0 より大きく 5 m までで書き、単位を確かめてください";
+    }
+
+    @Override
+    public String ruleRounds(String most, String text) {
+        return "「" + text + "」は使えません。1 から " + most + " までの周の数、\"2 to 4\" のような二つの数、または \"open\" を書いてください";
+    }
+
+    @Override
+    public String ruleSeam(String names, String text) {
+        return "「" + text + "」は知られている縫い方ではありません。あるもの: " + names;
+    }
+
+    @Override
+    public String ruleShare(String text) {
+        return "「" + text + "」は割合ではありません。\"30 to 40 %\" のように 1 から 99 までの整数を小さい方から書いてください";
+    }
+
+    @Override
+    public String ruleWay(String names, String text) {
+        return "「" + text + "」は配色ではありません。次のどれかを書いてください: " + names;
+    }
+
+    @Override
+    public String ruleWider() {
+        return "広い縫い代が狭い縫い代を包むので、広くなければなりません";
     }
 
     @Override

@@ -71,6 +71,71 @@ public final class KoreanRuling implements RulingWords {
     }
 
     @Override
+    public String fileField(String field, String what) {
+        return "\"" + field + "\": " + what + ".";
+    }
+
+    @Override
+    public String fileFormat(String guideline, String plan, String text) {
+        return "여기에 \"" + text + "\"라고 적혀 있습니다. 도안 파일에는 " + plan + ", 견본 파일에는 " + guideline + "이라고 적혀 있습니다";
+    }
+
+    @Override
+    public String fileGuideline(String what) {
+        return "견본 파일이 아닙니다: " + what + ".";
+    }
+
+    @Override
+    public String fileJson(String line, String text, String why) {
+        return Particles.fitted(line + "번째 줄: " + (why.equals("AFTER") ? "파일의 객체가 끝난 뒤에 내용이 더 있습니다" : why.equals("EARLY") ? "파일이 중간에서 끝납니다. 일부만 전송되었거나 저장되었을 수 있습니다" : why.equals("COLON") ? "항목 이름 뒤에 " + text + " 표가 없습니다" : why.equals("COMMA_FIELD") ? "" + text + " 표나 항목 뒤의 쉼표가 없습니다" : why.equals("COMMA_LIST") ? "" + text + " 표나 목록 안의 쉼표가 없습니다" : why.equals("DEEP") ? "너무 여러 겹으로 들어 있습니다" : why.equals("NAME") ? "항목 이름이 없습니다. 이름은 따옴표 안에 적습니다" : why.equals("TWICE") ? "\"" + text + "\" 항목이 두 번 있습니다. 하나를 지우세요" : why.equals("OPEN_QUOTE") ? "따옴표가 닫히지 않았습니다" : why.equals("LINE_END") ? "따옴표 안에서 줄이 끝납니다. 새 줄은 \\n으로 적으세요" : why.equals("ESCAPE") ? "" + text + "은(는) JSON의 글자가 아닙니다. 역사선은 두 번 적으세요" : why.equals("CODE") ? "\\u 뒤에는 0부터 f까지의 글자 네 개가 옵니다" : "값을 알 수 없습니다. 글은 따옴표 안에 적습니다"));
+    }
+
+    @Override
+    public String fileKind(String kind, String signs) {
+        return (kind.equals("OBJECT") ? "여기에는 " + signs + " 안에 항목이 있는 객체가 와야 합니다" : kind.equals("LIST") ? "여기에는 " + signs + " 안에 목록이 와야 합니다" : "여기에는 따옴표 안의 글이 와야 합니다");
+    }
+
+    @Override
+    public String fileLong(String letters, String most) {
+        return letters + "자입니다. " + most + "자까지 됩니다";
+    }
+
+    @Override
+    public String fileMissing() {
+        return "없습니다";
+    }
+
+    @Override
+    public String fileObject(String sign) {
+        return "파일에 객체가 없습니다. 첫 글자는 " + sign + " 입니다.";
+    }
+
+    @Override
+    public String filePatches(String why) {
+        return (why.equals("SCRAPS") ? "이 도안은 자투리 보자기여서 넘겨줄 중심 조각과 띠가 없습니다." : why.equals("HEARTH") ? "이 도안에는 중심 조각이 없습니다. 도안 파일을 다시 만드세요." : why.equals("NONE") ? "이 도안에는 조각이 없습니다. 도안 파일을 다시 만드세요." : why.equals("MANY") ? "이 도안에는 보자기 하나에 들 수 있는 것보다 조각이 많습니다. 도안 파일을 다시 만드세요." : "이 도안의 조각들은 서로 맞지 않습니다. 도안 파일을 다시 만드세요.");
+    }
+
+    @Override
+    public String filePicture(String why) {
+        return (why.equals("LARGE") ? "그림이 너무 큽니다. 330 kB까지 줄이세요" : "base64로 된 그림이 아닙니다. 그림을 다시 넣으세요");
+    }
+
+    @Override
+    public String filePlan(String what) {
+        return "도안 파일이 아닙니다: " + what + ".";
+    }
+
+    @Override
+    public String fileUnknown(String names) {
+        return "이 항목은 여기서 쓰지 않습니다. 있는 것: " + names;
+    }
+
+    @Override
+    public String fileWhole(String least, String most, String there) {
+        return (there.equals("no") ? "없습니다. " + least + "부터 " + most + "까지의 정수를 적으세요" : "안 됩니다. " + least + "부터 " + most + "까지의 정수를 적으세요");
+    }
+
+    @Override
     public String giftBooks(String sizes) {
         return "책 두 권(각 " + sizes + ")";
     }
@@ -161,8 +226,63 @@ public final class KoreanRuling implements RulingWords {
     }
 
     @Override
+    public String plannerMissing() {
+        return "이 Hearthcloth는 페이지용 계획기 없이 만들어졌습니다. 폴더에서 ideapage/build를 실행한 뒤 다시 만드세요.";
+    }
+
+    @Override
     public String rounds(String rule) {
         return "둘레의 수: " + rule + ".";
+    }
+
+    @Override
+    public String ruleBar(String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 띠가 아닙니다. 띠의 이름은 1A, 1B와 같습니다");
+    }
+
+    @Override
+    public String ruleMeasure(String rule, String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 안 됩니다. 다음 가운데 하나를 적으세요: " + (rule.equals("SIZE") ? "open, \"16 in\"이나 \"16 to 20 in\" 같은 크기, \"for box 30 x 20 x 8 cm\"" : rule.equals("HEARTH") ? "open, largest square, \"30 to 40 %\" 같은 비율, \"14 in\" 같은 크기" : "open, strips, \"8 to 12 %\" 같은 비율, \"2 to 3 in\" 같은 너비"));
+    }
+
+    @Override
+    public String ruleMost(String most, String none, String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 안 됩니다. " + (none.equals("yes") ? "" + most + "까지의 길이를 적으세요" : "0보다 크고 " + most + "까지의 길이를 적으세요"));
+    }
+
+    @Override
+    public String ruleRange(String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 범위가 아닙니다. \"2 to 3 in\"처럼 작은 치수를 먼저 적으세요");
+    }
+
+    @Override
+    public String ruleReach(String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 벗어났습니다. 0보다 크고 5 m까지 적고 단위를 확인하세요");
+    }
+
+    @Override
+    public String ruleRounds(String most, String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 안 됩니다. 1부터 " + most + "까지의 둘레 수, \"2 to 4\"처럼 두 수, 또는 \"open\"을 적으세요");
+    }
+
+    @Override
+    public String ruleSeam(String names, String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 아는 솔기가 아닙니다. 있는 것: " + names);
+    }
+
+    @Override
+    public String ruleShare(String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 비율이 아닙니다. \"30 to 40 %\"처럼 1부터 99까지의 정수를 작은 것부터 적으세요");
+    }
+
+    @Override
+    public String ruleWay(String names, String text) {
+        return Particles.fitted("\"" + text + "\"은(는) 색 배치가 아닙니다. 다음 가운데 하나를 적으세요: " + names);
+    }
+
+    @Override
+    public String ruleWider() {
+        return "넓은 시접이 좁은 시접을 감싸므로 더 넓어야 합니다";
     }
 
     @Override

@@ -29,6 +29,32 @@ public interface RulingWords {
 
     String colours(String rule);
 
+    String fileField(String field, String what);
+
+    String fileFormat(String guideline, String plan, String text);
+
+    String fileGuideline(String what);
+
+    String fileJson(String line, String text, String why);
+
+    String fileKind(String kind, String signs);
+
+    String fileLong(String letters, String most);
+
+    String fileMissing();
+
+    String fileObject(String sign);
+
+    String filePatches(String why);
+
+    String filePicture(String why);
+
+    String filePlan(String what);
+
+    String fileUnknown(String names);
+
+    String fileWhole(String least, String most, String there);
+
     String giftBooks(String sizes);
 
     String giftBottle(String across, String high);
@@ -65,7 +91,29 @@ public interface RulingWords {
 
     String orderOpen();
 
+    String plannerMissing();
+
     String rounds(String rule);
+
+    String ruleBar(String text);
+
+    String ruleMeasure(String rule, String text);
+
+    String ruleMost(String most, String none, String text);
+
+    String ruleRange(String text);
+
+    String ruleReach(String text);
+
+    String ruleRounds(String most, String text);
+
+    String ruleSeam(String names, String text);
+
+    String ruleShare(String text);
+
+    String ruleWay(String names, String text);
+
+    String ruleWider();
 
     String seam(String name, String seam);
 

@@ -69,6 +69,71 @@ public final class SpanishRuling implements RulingWords {
     }
 
     @Override
+    public String fileField(String field, String what) {
+        return "«" + field + "»: " + what + ".";
+    }
+
+    @Override
+    public String fileFormat(String guideline, String plan, String text) {
+        return "aquí dice «" + text + "»; un archivo de plan dice " + plan + ", un modelo " + guideline;
+    }
+
+    @Override
+    public String fileGuideline(String what) {
+        return "Esto no es un archivo de modelo: " + what + ".";
+    }
+
+    @Override
+    public String fileJson(String line, String text, String why) {
+        return "línea " + line + ": " + (why.equals("AFTER") ? "hay algo más después del final del único objeto del archivo" : why.equals("EARLY") ? "el archivo termina demasiado pronto; quizá se envió o se guardó solo en parte" : why.equals("COLON") ? "falta " + text + " después del nombre de un campo" : why.equals("COMMA_FIELD") ? "falta " + text + ", o una coma después de un campo" : why.equals("COMMA_LIST") ? "falta " + text + ", o una coma en una lista" : why.equals("DEEP") ? "está anidado demasiado hondo" : why.equals("NAME") ? "falta el nombre de un campo; va entre comillas" : why.equals("TWICE") ? "«" + text + "» está dos veces; quite uno" : why.equals("OPEN_QUOTE") ? "unas comillas no se cierran" : why.equals("LINE_END") ? "una línea termina dentro de comillas; escriba \\n para una línea nueva" : why.equals("ESCAPE") ? "" + text + " no es una letra de JSON; escriba dos barras inversas por una" : why.equals("CODE") ? "\\u pide cuatro cifras de 0 a f" : "un valor no se entiende; las palabras van entre comillas");
+    }
+
+    @Override
+    public String fileKind(String kind, String signs) {
+        return (kind.equals("OBJECT") ? "aquí va un objeto con campos, entre " + signs : kind.equals("LIST") ? "aquí va una lista, entre " + signs : "aquí van palabras entre comillas");
+    }
+
+    @Override
+    public String fileLong(String letters, String most) {
+        return "esto tiene " + letters + " letras; caben " + most;
+    }
+
+    @Override
+    public String fileMissing() {
+        return "falta";
+    }
+
+    @Override
+    public String fileObject(String sign) {
+        return "El archivo no contiene ningún objeto; su primer signo es " + sign + ".";
+    }
+
+    @Override
+    public String filePatches(String why) {
+        return (why.equals("SCRAPS") ? "Este plan es un paño de retales; no tiene pieza central ni tiras que pasar a otros." : why.equals("HEARTH") ? "Ninguna pieza de este plan es la central; saque el plan de nuevo." : why.equals("NONE") ? "Este plan no tiene piezas; saque el plan de nuevo." : why.equals("MANY") ? "Este plan tiene más piezas de las que puede tener un paño aquí; saque el plan de nuevo." : "Las piezas de este plan no casan entre sí; saque el plan de nuevo.");
+    }
+
+    @Override
+    public String filePicture(String why) {
+        return (why.equals("LARGE") ? "la imagen es demasiado grande; redúzcala a 330 kB como mucho" : "esto no es una imagen en base 64; ponga la imagen otra vez");
+    }
+
+    @Override
+    public String filePlan(String what) {
+        return "Esto no es un archivo de plan: " + what + ".";
+    }
+
+    @Override
+    public String fileUnknown(String names) {
+        return "este campo no se conoce aquí; hay " + names;
+    }
+
+    @Override
+    public String fileWhole(String least, String most, String there) {
+        return (there.equals("no") ? "falta; escriba un entero de " + least + " a " + most : "esto no sirve; escriba un entero de " + least + " a " + most);
+    }
+
+    @Override
     public String giftBooks(String sizes) {
         return "dos libros de " + sizes + " cada uno";
     }
@@ -159,8 +224,63 @@ public final class SpanishRuling implements RulingWords {
     }
 
     @Override
+    public String plannerMissing() {
+        return "Este Hearthcloth se construyó sin el planificador para páginas; ejecute ideapage/build en su carpeta y constrúyalo de nuevo.";
+    }
+
+    @Override
     public String rounds(String rule) {
         return "Vueltas de tiras: " + rule + ".";
+    }
+
+    @Override
+    public String ruleBar(String text) {
+        return "«" + text + "» no es una tira; las tiras se llaman 1A, 1B y así sucesivamente";
+    }
+
+    @Override
+    public String ruleMeasure(String rule, String text) {
+        return "«" + text + "» no sirve; escriba " + (rule.equals("SIZE") ? "open, un tamaño como \"16 in\" o \"16 to 20 in\", o \"for box 30 x 20 x 8 cm\"" : rule.equals("HEARTH") ? "open, largest square, una parte como \"30 to 40 %\" o un tamaño como \"14 in\"" : "open, strips, una parte como \"8 to 12 %\" o anchos como \"2 to 3 in\"");
+    }
+
+    @Override
+    public String ruleMost(String most, String none, String text) {
+        return "«" + text + "» no sirve; escriba " + (none.equals("yes") ? "una longitud de " + most + " como mucho" : "más que nada y como mucho " + most);
+    }
+
+    @Override
+    public String ruleRange(String text) {
+        return "«" + text + "» no es un intervalo; escriba primero la medida menor, como \"2 to 3 in\"";
+    }
+
+    @Override
+    public String ruleReach(String text) {
+        return "«" + text + "» queda fuera de alcance; escriba más que nada y como mucho 5 m, y revise la unidad";
+    }
+
+    @Override
+    public String ruleRounds(String most, String text) {
+        return "«" + text + "» no sirve; escriba un número de vueltas de 1 a " + most + ", dos como \"2 to 4\", u \"open\"";
+    }
+
+    @Override
+    public String ruleSeam(String names, String text) {
+        return "«" + text + "» no es una costura conocida; hay " + names;
+    }
+
+    @Override
+    public String ruleShare(String text) {
+        return "«" + text + "» no es una parte; escriba enteros de 1 a 99, el menor primero, como \"30 to 40 %\"";
+    }
+
+    @Override
+    public String ruleWay(String names, String text) {
+        return "«" + text + "» no es un modo de color; escriba " + names;
+    }
+
+    @Override
+    public String ruleWider() {
+        return "el margen ancho envuelve al estrecho, debe ser el más ancho";
     }
 
     @Override

@@ -21,6 +21,9 @@ public sealed interface Argument
                 Argument.Row,
                 Argument.Capital {
 
+    /** Signs of what somebody wrote that are said back. */
+    int LONGEST_WRITTEN = 60;
+
     /** As a reader hears it. */
     String said(Voice voice);
 
@@ -154,6 +157,12 @@ public sealed interface Argument
 
     static Argument text(String words) {
         return new Text(words);
+    }
+
+    /** What somebody wrote, on one line and shortened to sixty signs. */
+    static Argument written(String words) {
+        String line = words.strip().replaceAll("\\p{Cntrl}+", " ");
+        return new Text(line.length() > LONGEST_WRITTEN ? line.substring(0, LONGEST_WRITTEN) + "…" : line);
     }
 
     static Argument number(long number) {

@@ -127,6 +127,10 @@ public final class PhotographingSentences implements Room {
         return new Sentence(ROOM, "no.twin", sheet, twin);
     }
 
+    public static Sentence notePicture(Argument numbers) {
+        return new Sentence(ROOM, "note.picture", numbers);
+    }
+
     public static Sentence outlineCorner() {
         return new Sentence(ROOM, "outline.corner");
     }
@@ -252,6 +256,7 @@ public final class PhotographingSentences implements Room {
             case "no.share" -> "tt";
             case "no.sizes" -> "t";
             case "no.twin" -> "tt";
+            case "note.picture" -> "t";
             case "outline.corner" -> "";
             case "outline.fault" -> "wt";
             case "outline.grain" -> "";
@@ -311,6 +316,7 @@ public final class PhotographingSentences implements Room {
             case "no.share" -> words.noShare(sentence.text(0, voice), sentence.text(1, voice));
             case "no.sizes" -> words.noSizes(sentence.text(0, voice));
             case "no.twin" -> words.noTwin(sentence.text(0, voice), sentence.text(1, voice));
+            case "note.picture" -> words.notePicture(sentence.text(0, voice));
             case "outline.corner" -> words.outlineCorner();
             case "outline.fault" -> words.outlineFault(sentence.word(0), sentence.text(1, voice));
             case "outline.grain" -> words.outlineGrain();

@@ -47,6 +47,10 @@ public final class ReadingSentences implements Room {
         return new Sentence(ROOM, "length.unread", text);
     }
 
+    public static Sentence lineColour(Argument text) {
+        return new Sentence(ROOM, "line.colour", text);
+    }
+
     public static Sentence lineHowMany(Argument most) {
         return new Sentence(ROOM, "line.howMany", most);
     }
@@ -96,6 +100,7 @@ public final class ReadingSentences implements Room {
             case "length.twoWays" -> "ttt";
             case "length.unit" -> "tt";
             case "length.unread" -> "t";
+            case "line.colour" -> "t";
             case "line.howMany" -> "t";
             case "line.long" -> "t";
             case "line.longName" -> "t";
@@ -121,6 +126,7 @@ public final class ReadingSentences implements Room {
             case "length.twoWays" -> words.lengthTwoWays(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
             case "length.unit" -> words.lengthUnit(sentence.text(0, voice), sentence.text(1, voice));
             case "length.unread" -> words.lengthUnread(sentence.text(0, voice));
+            case "line.colour" -> words.lineColour(sentence.text(0, voice));
             case "line.howMany" -> words.lineHowMany(sentence.text(0, voice));
             case "line.long" -> words.lineLong(sentence.text(0, voice));
             case "line.longName" -> words.lineLongName(sentence.text(0, voice));

@@ -26,7 +26,7 @@ public final class RefusedException extends MeasureException implements Refusal 
         return sentence.english();
     }
 
-    /** What is refused, as a sentence; a refusal that has none yet says its English. */
+    /** What is refused, as a sentence; one that is not about a length says itself. */
     public static Sentence sentence(MeasureException refused) {
         return refused instanceof RefusedException own ? own.sentence : ofLength(refused);
     }

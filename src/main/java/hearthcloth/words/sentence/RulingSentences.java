@@ -63,6 +63,58 @@ public final class RulingSentences implements Room {
         return new Sentence(ROOM, "colours", rule);
     }
 
+    public static Sentence fileField(Argument field, Argument what) {
+        return new Sentence(ROOM, "file.field", field, what);
+    }
+
+    public static Sentence fileFormat(Argument guideline, Argument plan, Argument text) {
+        return new Sentence(ROOM, "file.format", guideline, plan, text);
+    }
+
+    public static Sentence fileGuideline(Argument what) {
+        return new Sentence(ROOM, "file.guideline", what);
+    }
+
+    public static Sentence fileJson(Argument line, Argument text, String why) {
+        return new Sentence(ROOM, "file.json", line, text, new Argument.Text(why));
+    }
+
+    public static Sentence fileKind(String kind, Argument signs) {
+        return new Sentence(ROOM, "file.kind", new Argument.Text(kind), signs);
+    }
+
+    public static Sentence fileLong(Argument letters, Argument most) {
+        return new Sentence(ROOM, "file.long", letters, most);
+    }
+
+    public static Sentence fileMissing() {
+        return new Sentence(ROOM, "file.missing");
+    }
+
+    public static Sentence fileObject(Argument sign) {
+        return new Sentence(ROOM, "file.object", sign);
+    }
+
+    public static Sentence filePatches(String why) {
+        return new Sentence(ROOM, "file.patches", new Argument.Text(why));
+    }
+
+    public static Sentence filePicture(String why) {
+        return new Sentence(ROOM, "file.picture", new Argument.Text(why));
+    }
+
+    public static Sentence filePlan(Argument what) {
+        return new Sentence(ROOM, "file.plan", what);
+    }
+
+    public static Sentence fileUnknown(Argument names) {
+        return new Sentence(ROOM, "file.unknown", names);
+    }
+
+    public static Sentence fileWhole(Argument least, Argument most, String there) {
+        return new Sentence(ROOM, "file.whole", least, most, new Argument.Text(there));
+    }
+
     public static Sentence giftBooks(Argument sizes) {
         return new Sentence(ROOM, "gift.books", sizes);
     }
@@ -135,8 +187,52 @@ public final class RulingSentences implements Room {
         return new Sentence(ROOM, "order.open");
     }
 
+    public static Sentence plannerMissing() {
+        return new Sentence(ROOM, "planner.missing");
+    }
+
     public static Sentence rounds(Argument rule) {
         return new Sentence(ROOM, "rounds", rule);
+    }
+
+    public static Sentence ruleBar(Argument text) {
+        return new Sentence(ROOM, "rule.bar", text);
+    }
+
+    public static Sentence ruleMeasure(String rule, Argument text) {
+        return new Sentence(ROOM, "rule.measure", new Argument.Text(rule), text);
+    }
+
+    public static Sentence ruleMost(Argument most, String none, Argument text) {
+        return new Sentence(ROOM, "rule.most", most, new Argument.Text(none), text);
+    }
+
+    public static Sentence ruleRange(Argument text) {
+        return new Sentence(ROOM, "rule.range", text);
+    }
+
+    public static Sentence ruleReach(Argument text) {
+        return new Sentence(ROOM, "rule.reach", text);
+    }
+
+    public static Sentence ruleRounds(Argument most, Argument text) {
+        return new Sentence(ROOM, "rule.rounds", most, text);
+    }
+
+    public static Sentence ruleSeam(Argument names, Argument text) {
+        return new Sentence(ROOM, "rule.seam", names, text);
+    }
+
+    public static Sentence ruleShare(Argument text) {
+        return new Sentence(ROOM, "rule.share", text);
+    }
+
+    public static Sentence ruleWay(Argument names, Argument text) {
+        return new Sentence(ROOM, "rule.way", names, text);
+    }
+
+    public static Sentence ruleWider() {
+        return new Sentence(ROOM, "rule.wider");
     }
 
     public static Sentence seam(Argument name, String seam) {
@@ -180,6 +276,19 @@ public final class RulingSentences implements Room {
             case "bend.size" -> "tt";
             case "bend.widths" -> "tt";
             case "colours" -> "t";
+            case "file.field" -> "tt";
+            case "file.format" -> "ttt";
+            case "file.guideline" -> "t";
+            case "file.json" -> "ttw";
+            case "file.kind" -> "wt";
+            case "file.long" -> "tt";
+            case "file.missing" -> "";
+            case "file.object" -> "t";
+            case "file.patches" -> "w";
+            case "file.picture" -> "w";
+            case "file.plan" -> "t";
+            case "file.unknown" -> "t";
+            case "file.whole" -> "ttw";
             case "gift.books" -> "t";
             case "gift.bottle" -> "tt";
             case "gift.bottles" -> "tt";
@@ -198,7 +307,18 @@ public final class RulingSentences implements Room {
             case "middle" -> "w";
             case "order" -> "w";
             case "order.open" -> "";
+            case "planner.missing" -> "";
             case "rounds" -> "t";
+            case "rule.bar" -> "t";
+            case "rule.measure" -> "wt";
+            case "rule.most" -> "twt";
+            case "rule.range" -> "t";
+            case "rule.reach" -> "t";
+            case "rule.rounds" -> "tt";
+            case "rule.seam" -> "tt";
+            case "rule.share" -> "t";
+            case "rule.way" -> "tt";
+            case "rule.wider" -> "";
             case "seam" -> "tw";
             case "sewn" -> "wttttt";
             case "size" -> "t";
@@ -225,6 +345,19 @@ public final class RulingSentences implements Room {
             case "bend.size" -> words.bendSize(sentence.text(0, voice), sentence.text(1, voice));
             case "bend.widths" -> words.bendWidths(sentence.text(0, voice), sentence.text(1, voice));
             case "colours" -> words.colours(sentence.text(0, voice));
+            case "file.field" -> words.fileField(sentence.text(0, voice), sentence.text(1, voice));
+            case "file.format" -> words.fileFormat(sentence.text(0, voice), sentence.text(1, voice), sentence.text(2, voice));
+            case "file.guideline" -> words.fileGuideline(sentence.text(0, voice));
+            case "file.json" -> words.fileJson(sentence.text(0, voice), sentence.text(1, voice), sentence.word(2));
+            case "file.kind" -> words.fileKind(sentence.word(0), sentence.text(1, voice));
+            case "file.long" -> words.fileLong(sentence.text(0, voice), sentence.text(1, voice));
+            case "file.missing" -> words.fileMissing();
+            case "file.object" -> words.fileObject(sentence.text(0, voice));
+            case "file.patches" -> words.filePatches(sentence.word(0));
+            case "file.picture" -> words.filePicture(sentence.word(0));
+            case "file.plan" -> words.filePlan(sentence.text(0, voice));
+            case "file.unknown" -> words.fileUnknown(sentence.text(0, voice));
+            case "file.whole" -> words.fileWhole(sentence.text(0, voice), sentence.text(1, voice), sentence.word(2));
             case "gift.books" -> words.giftBooks(sentence.text(0, voice));
             case "gift.bottle" -> words.giftBottle(sentence.text(0, voice), sentence.text(1, voice));
             case "gift.bottles" -> words.giftBottles(sentence.text(0, voice), sentence.text(1, voice));
@@ -243,7 +376,18 @@ public final class RulingSentences implements Room {
             case "middle" -> words.middle(sentence.word(0));
             case "order" -> words.order(sentence.word(0));
             case "order.open" -> words.orderOpen();
+            case "planner.missing" -> words.plannerMissing();
             case "rounds" -> words.rounds(sentence.text(0, voice));
+            case "rule.bar" -> words.ruleBar(sentence.text(0, voice));
+            case "rule.measure" -> words.ruleMeasure(sentence.word(0), sentence.text(1, voice));
+            case "rule.most" -> words.ruleMost(sentence.text(0, voice), sentence.word(1), sentence.text(2, voice));
+            case "rule.range" -> words.ruleRange(sentence.text(0, voice));
+            case "rule.reach" -> words.ruleReach(sentence.text(0, voice));
+            case "rule.rounds" -> words.ruleRounds(sentence.text(0, voice), sentence.text(1, voice));
+            case "rule.seam" -> words.ruleSeam(sentence.text(0, voice), sentence.text(1, voice));
+            case "rule.share" -> words.ruleShare(sentence.text(0, voice));
+            case "rule.way" -> words.ruleWay(sentence.text(0, voice), sentence.text(1, voice));
+            case "rule.wider" -> words.ruleWider();
             case "seam" -> words.seam(sentence.text(0, voice), sentence.word(1));
             case "sewn" -> words.sewn(sentence.word(0), sentence.text(1, voice), sentence.text(2, voice), sentence.text(3, voice), sentence.text(4, voice), sentence.text(5, voice));
             case "size" -> words.size(sentence.text(0, voice));

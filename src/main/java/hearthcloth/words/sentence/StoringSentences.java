@@ -39,6 +39,10 @@ public final class StoringSentences implements Room {
         return new Sentence(ROOM, "copy", path, new Argument.Text(why));
     }
 
+    public static Sentence copyWhole() {
+        return new Sentence(ROOM, "copy.whole");
+    }
+
     public static Sentence example() {
         return new Sentence(ROOM, "example");
     }
@@ -67,12 +71,28 @@ public final class StoringSentences implements Room {
         return new Sentence(ROOM, "missing", new Argument.Text(name), path);
     }
 
+    public static Sentence openedDamaged(String copy, Argument name) {
+        return new Sentence(ROOM, "opened.damaged", new Argument.Text(copy), name);
+    }
+
+    public static Sentence openedFile(Argument name, String why) {
+        return new Sentence(ROOM, "opened.file", name, new Argument.Text(why));
+    }
+
+    public static Sentence openedGone(String copy, Argument path) {
+        return new Sentence(ROOM, "opened.gone", new Argument.Text(copy), path);
+    }
+
+    public static Sentence openedOlder(Argument name, Argument why) {
+        return new Sentence(ROOM, "opened.older", name, why);
+    }
+
     public static Sentence person(Argument most, String why) {
         return new Sentence(ROOM, "person", most, new Argument.Text(why));
     }
 
-    public static Sentence photoUnread(Argument why) {
-        return new Sentence(ROOM, "photo.unread", why);
+    public static Sentence photoUnread() {
+        return new Sentence(ROOM, "photo.unread");
     }
 
     public static Sentence photosFull() {
@@ -81,6 +101,14 @@ public final class StoringSentences implements Room {
 
     public static Sentence piece(Argument fabric, Argument piece) {
         return new Sentence(ROOM, "piece", fabric, piece);
+    }
+
+    public static Sentence placeArriving(Argument path) {
+        return new Sentence(ROOM, "place.arriving", path);
+    }
+
+    public static Sentence placeNoPort(Argument port) {
+        return new Sentence(ROOM, "place.noPort", port);
     }
 
     public static Sentence record(String what, String why) {
@@ -118,6 +146,7 @@ public final class StoringSentences implements Room {
             case "archive.pass" -> "t";
             case "changed" -> "tw";
             case "copy" -> "tw";
+            case "copy.whole" -> "";
             case "example" -> "";
             case "gone" -> "w";
             case "journal" -> "";
@@ -125,10 +154,16 @@ public final class StoringSentences implements Room {
             case "misfit" -> "";
             case "misfit.at" -> "t";
             case "missing" -> "wt";
+            case "opened.damaged" -> "wt";
+            case "opened.file" -> "tw";
+            case "opened.gone" -> "wt";
+            case "opened.older" -> "tt";
             case "person" -> "tw";
-            case "photo.unread" -> "t";
+            case "photo.unread" -> "";
             case "photos.full" -> "";
             case "piece" -> "tt";
+            case "place.arriving" -> "t";
+            case "place.noPort" -> "t";
             case "record" -> "ww";
             case "studio" -> "tw";
             case "trouble" -> "w";
@@ -149,6 +184,7 @@ public final class StoringSentences implements Room {
             case "archive.pass" -> words.archivePass(sentence.text(0, voice));
             case "changed" -> words.changed(sentence.text(0, voice), sentence.word(1));
             case "copy" -> words.copy(sentence.text(0, voice), sentence.word(1));
+            case "copy.whole" -> words.copyWhole();
             case "example" -> words.example();
             case "gone" -> words.gone(sentence.word(0));
             case "journal" -> words.journal();
@@ -156,10 +192,16 @@ public final class StoringSentences implements Room {
             case "misfit" -> words.misfit();
             case "misfit.at" -> words.misfitAt(sentence.text(0, voice));
             case "missing" -> words.missing(sentence.word(0), sentence.text(1, voice));
+            case "opened.damaged" -> words.openedDamaged(sentence.word(0), sentence.text(1, voice));
+            case "opened.file" -> words.openedFile(sentence.text(0, voice), sentence.word(1));
+            case "opened.gone" -> words.openedGone(sentence.word(0), sentence.text(1, voice));
+            case "opened.older" -> words.openedOlder(sentence.text(0, voice), sentence.text(1, voice));
             case "person" -> words.person(sentence.text(0, voice), sentence.word(1));
-            case "photo.unread" -> words.photoUnread(sentence.text(0, voice));
+            case "photo.unread" -> words.photoUnread();
             case "photos.full" -> words.photosFull();
             case "piece" -> words.piece(sentence.text(0, voice), sentence.text(1, voice));
+            case "place.arriving" -> words.placeArriving(sentence.text(0, voice));
+            case "place.noPort" -> words.placeNoPort(sentence.text(0, voice));
             case "record" -> words.record(sentence.word(0), sentence.word(1));
             case "studio" -> words.studio(sentence.text(0, voice), sentence.word(1));
             case "trouble" -> words.trouble(sentence.word(0));

@@ -95,8 +95,7 @@ public record Voice(Ruler ruler, Language language, Rooms rooms) {
 
     /** An area in whole squares of the unit. */
     public String area(double squareMm, Rounding rounding) {
-        String both = ruler.area(squareMm, rounding);
-        String number = both.substring(0, both.indexOf(' '));
+        String number = Long.toString(ruler.squares(squareMm, rounding));
         return ruler.isMetric() ? measuring().areaMetric(number) : measuring().areaInches(number);
     }
 

@@ -670,7 +670,7 @@ public final class EnglishStashing implements StashingWords {
 
     @Override
     public String redoNothing() {
-        return "There is nothing to do again.";
+        return "There is nothing to redo.";
     }
 
     @Override
@@ -915,7 +915,7 @@ public final class EnglishStashing implements StashingWords {
 
     @Override
     public String waysHelp() {
-        return "What can I say in the line on the table?";
+        return "What can I type in the line on the table?";
     }
 
     @Override

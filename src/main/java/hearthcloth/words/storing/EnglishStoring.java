@@ -39,6 +39,11 @@ public final class EnglishStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "The copy was not whole.";
+    }
+
+    @Override
     public String example() {
         return "The example is missing from this build; build Hearthcloth again.";
     }
@@ -74,13 +79,33 @@ public final class EnglishStoring implements StoringWords {
     }
 
     @Override
+    public String openedDamaged(String copy, String name) {
+        return (copy.equals("none") ? "The file " + name + " is damaged and is left as it is. There is no safety copy of it yet; an archive you took out can be brought into a new one." : "The file " + name + " is damaged and is left as it is. The last safety copy is dated " + copy + "; start with \"--restore last\" to put it in its place. The damaged file is kept beside it.");
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return (why.equals("FOLDER") ? "The file " + name + " is a folder. It is left as it is; choose another with --data." : why.equals("UNREAD") ? "The file " + name + " cannot be read. It is left as it is; choose another with --data." : why.equals("FOREIGN") ? "The file " + name + " belongs to another program. It is left as it is; choose another with --data." : why.equals("NEWER") ? "The file " + name + " was written by a newer Hearthcloth, which opens it. It is left as it is; choose another with --data." : "The file " + name + " is left as it is; choose another with --data.");
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "Your work used to lie in " + path + " and is not there any more. Put the file back, or begin an empty workroom there with --new." : "Your work used to lie in " + path + " and is not there any more. Put the file back, or start with \"--restore last\" to take the safety copy dated " + copy + ", or begin an empty workroom there with --new.");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return "The file " + name + " is of an older Hearthcloth and has to be brought up to date, but that could not be done. " + why + " It is left as it is.";
+    }
+
+    @Override
     public String person(String most, String why) {
         return (why.equals("BEGUN") ? "Somebody has just begun this studio; ask them to bring you in." : why.equals("NAME") ? "Write a name of up to " + most + " letters." : why.equals("PASSPHRASE") ? "A passphrase has at least " + most + " letters and not the name in it; three or four words that do not belong together do well." : why.equals("TAKEN") ? "There is somebody of this name already; add a second name." : why.equals("WRONG") ? "Too many wrong passphrases for this name; try again in a minute." : why.equals("BUSY") ? "Many come in at this moment; try again in some seconds." : "Only a teacher hands out guidelines and takes them back.");
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "What was read off this photograph cannot be read any more: " + why + ".";
+    public String photoUnread() {
+        return "What was read off this photograph cannot be read any more.";
     }
 
     @Override
@@ -91,6 +116,16 @@ public final class EnglishStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return "Piece " + piece + " of " + fabric;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return "No folder for files that arrive can be made in " + path + ".";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return "No port is free from " + port + " on; choose another with --port.";
     }
 
     @Override

@@ -39,6 +39,11 @@ public final class FrenchStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "La copie n’était pas entière.";
+    }
+
+    @Override
     public String example() {
         return "L’exemple manque dans cette version ; construisez Hearthcloth à nouveau.";
     }
@@ -74,13 +79,33 @@ public final class FrenchStoring implements StoringWords {
     }
 
     @Override
+    public String openedDamaged(String copy, String name) {
+        return (copy.equals("none") ? "Le fichier " + name + " est abîmé et reste tel quel. Il n’en existe pas encore de copie de sûreté ; une archive que vous avez sortie peut être reprise dans un nouveau." : "Le fichier " + name + " est abîmé et reste tel quel. La dernière copie de sûreté date du " + copy + " ; démarrez avec « --restore last » pour la mettre à sa place. Le fichier abîmé est gardé à côté.");
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return (why.equals("FOLDER") ? "Le fichier " + name + " est un dossier. Il reste tel quel ; choisissez-en un autre avec --data." : why.equals("UNREAD") ? "Le fichier " + name + " ne peut pas être lu. Il reste tel quel ; choisissez-en un autre avec --data." : why.equals("FOREIGN") ? "Le fichier " + name + " appartient à un autre programme. Il reste tel quel ; choisissez-en un autre avec --data." : why.equals("NEWER") ? "Le fichier " + name + " a été écrit par un Hearthcloth plus récent, qui l’ouvre. Il reste tel quel ; choisissez-en un autre avec --data." : "Le fichier " + name + " reste tel quel ; choisissez-en un autre avec --data.");
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "Votre travail se trouvait dans " + path + " et n’y est plus. Remettez le fichier, ou commencez-y un atelier vide avec --new." : "Votre travail se trouvait dans " + path + " et n’y est plus. Remettez le fichier, démarrez avec « --restore last » pour prendre la copie de sûreté du " + copy + ", ou commencez-y un atelier vide avec --new.");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return "Le fichier " + name + " vient d’un Hearthcloth plus ancien et doit être mis à jour, mais cela n’a pas pu se faire. " + why + " Il reste tel quel.";
+    }
+
+    @Override
     public String person(String most, String why) {
         return (why.equals("BEGUN") ? "Quelqu’un vient de commencer cet atelier ; demandez-lui de vous faire entrer." : why.equals("NAME") ? "Écrivez un nom de " + most + " lettres au plus." : why.equals("PASSPHRASE") ? "Une phrase secrète a au moins " + most + " lettres et ne contient pas le nom ; trois ou quatre mots sans rapport conviennent bien." : why.equals("TAKEN") ? "Quelqu’un porte déjà ce nom ; ajoutez un second nom." : why.equals("WRONG") ? "Trop de phrases secrètes fausses pour ce nom ; réessayez dans une minute." : why.equals("BUSY") ? "Beaucoup entrent en ce moment ; réessayez dans quelques secondes." : "Seule la personne qui enseigne distribue les modèles et les reprend.");
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "Ce qui a été lu sur cette photo ne peut plus être lu : " + why + ".";
+    public String photoUnread() {
+        return "Ce qui a été lu sur cette photo ne peut plus être lu.";
     }
 
     @Override
@@ -91,6 +116,16 @@ public final class FrenchStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return "Le morceau " + piece + " de " + fabric;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return "Aucun dossier pour les fichiers qui arrivent ne peut être créé dans " + path + ".";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return "Aucun port n’est libre à partir de " + port + " ; choisissez-en un autre avec --port.";
     }
 
     @Override

@@ -39,6 +39,11 @@ public final class GermanStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "Die Sicherung war nicht vollständig.";
+    }
+
+    @Override
     public String example() {
         return "Das Beispiel fehlt in diesem Programm; Hearthcloth neu bauen.";
     }
@@ -74,13 +79,33 @@ public final class GermanStoring implements StoringWords {
     }
 
     @Override
+    public String openedDamaged(String copy, String name) {
+        return (copy.equals("none") ? "Die Datei " + name + " ist beschädigt und bleibt, wie sie ist. Es gibt noch keine Sicherung von ihr; ein herausgenommenes Archiv lässt sich in eine neue einlesen." : "Die Datei " + name + " ist beschädigt und bleibt, wie sie ist. Die letzte Sicherung ist von " + copy + "; starte mit „--restore last“, um sie an ihre Stelle zu setzen. Die beschädigte Datei bleibt daneben erhalten.");
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return (why.equals("FOLDER") ? "Die Datei " + name + " ist ein Ordner. Sie bleibt, wie sie ist; wähle mit --data eine andere." : why.equals("UNREAD") ? "Die Datei " + name + " ist nicht zu lesen. Sie bleibt, wie sie ist; wähle mit --data eine andere." : why.equals("FOREIGN") ? "Die Datei " + name + " gehört einem anderen Programm. Sie bleibt, wie sie ist; wähle mit --data eine andere." : why.equals("NEWER") ? "Die Datei " + name + " wurde von einem neueren Hearthcloth geschrieben, das sie öffnet. Sie bleibt, wie sie ist; wähle mit --data eine andere." : "Die Datei " + name + " bleibt, wie sie ist; wähle mit --data eine andere.");
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "Deine Arbeit lag in " + path + " und ist nicht mehr dort. Leg die Datei zurück, oder beginn dort mit --new eine leere Werkstatt." : "Deine Arbeit lag in " + path + " und ist nicht mehr dort. Leg die Datei zurück, starte mit „--restore last“, um die Sicherung von " + copy + " zu nehmen, oder beginn dort mit --new eine leere Werkstatt.");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return "Die Datei " + name + " ist von einem älteren Hearthcloth und muss auf den neuen Stand gebracht werden, doch das ging nicht. " + why + " Sie bleibt, wie sie ist.";
+    }
+
+    @Override
     public String person(String most, String why) {
         return (why.equals("BEGUN") ? "Jemand hat dieses Studio gerade begonnen; bitte um Einlass." : why.equals("NAME") ? "Einen Namen mit höchstens " + most + " Zeichen schreiben." : why.equals("PASSPHRASE") ? "Eine Passphrase hat mindestens " + most + " Zeichen und enthält den Namen nicht; drei oder vier Wörter ohne Zusammenhang sind gut." : why.equals("TAKEN") ? "Jemand heißt schon so; einen zweiten Namen anfügen." : why.equals("WRONG") ? "Zu viele falsche Passphrasen für diesen Namen; in einer Minute noch einmal versuchen." : why.equals("BUSY") ? "Gerade kommen viele herein; in einigen Sekunden noch einmal versuchen." : "Nur die Kursleitung gibt Leitlinien aus und nimmt sie zurück.");
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "Was aus diesem Foto gelesen wurde, ist nicht mehr lesbar: " + why + ".";
+    public String photoUnread() {
+        return "Was aus diesem Foto gelesen wurde, ist nicht mehr lesbar.";
     }
 
     @Override
@@ -91,6 +116,16 @@ public final class GermanStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return "Stück " + piece + " von " + fabric;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return "In " + path + " lässt sich kein Ordner für ankommende Dateien anlegen.";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return "Ab " + port + " ist kein Port frei; wähle mit --port einen anderen.";
     }
 
     @Override

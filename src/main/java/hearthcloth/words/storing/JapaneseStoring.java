@@ -39,6 +39,11 @@ public final class JapaneseStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "控えが完全ではありませんでした。";
+    }
+
+    @Override
     public String example() {
         return "このプログラムには見本が入っていません。Hearthcloth を作り直してください。";
     }
@@ -74,13 +79,33 @@ public final class JapaneseStoring implements StoringWords {
     }
 
     @Override
+    public String openedDamaged(String copy, String name) {
+        return (copy.equals("none") ? "ファイル " + name + " は壊れているので、そのままにします。まだ控えがありません。取り出してある保管ファイルは新しいものに入れられます。" : "ファイル " + name + " は壊れているので、そのままにします。最後の控えは " + copy + " のものです。「--restore last」で始めると、その場所に置かれます。壊れたファイルはそばに残ります。");
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return (why.equals("FOLDER") ? "" + name + " はフォルダーです。そのままにします。--data で別のものを選んでください。" : why.equals("UNREAD") ? "ファイル " + name + " は読めません。そのままにします。--data で別のものを選んでください。" : why.equals("FOREIGN") ? "ファイル " + name + " は別のプログラムのものです。そのままにします。--data で別のものを選んでください。" : why.equals("NEWER") ? "ファイル " + name + " はもっと新しい Hearthcloth が書いたもので、それで開けます。そのままにします。--data で別のものを選んでください。" : "ファイル " + name + " はそのままにします。--data で別のものを選んでください。");
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "作品は " + path + " にありましたが、もうありません。ファイルを戻すか、--new でそこに空の作業室を始めてください。" : "作品は " + path + " にありましたが、もうありません。ファイルを戻すか、「--restore last」で始めて " + copy + " の控えを使うか、--new でそこに空の作業室を始めてください。");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return "ファイル " + name + " は前の Hearthcloth のもので、新しくする必要がありますが、できませんでした。" + why + " そのままにします。";
+    }
+
+    @Override
     public String person(String most, String why) {
         return (why.equals("BEGUN") ? "たった今だれかがこの工房を始めました。入れてもらってください。" : why.equals("NAME") ? "名前を " + most + " 文字までで書いてください。" : why.equals("PASSPHRASE") ? "合言葉は " + most + " 文字以上で、名前を含まないものにしてください。関わりのない三つか四つの言葉がよいでしょう。" : why.equals("TAKEN") ? "その名前の人がもういます。もう一つ名前を足してください。" : why.equals("WRONG") ? "この名前で合言葉の間違いが多すぎます。一分後にもう一度試してください。" : why.equals("BUSY") ? "今たくさんの人が入っています。数秒後にもう一度試してください。" : "手本を配ったり取り下げたりできるのは、教える人だけです。");
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "この写真から読み取ったものが、もう読めません: " + why + "。";
+    public String photoUnread() {
+        return "この写真から読み取ったものが、もう読めません。";
     }
 
     @Override
@@ -91,6 +116,16 @@ public final class JapaneseStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return fabric + " の布 " + piece;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return path + " に、届いたファイルのフォルダーを作れません。";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return port + " から先に空いているポートがありません。--port で別のものを選んでください。";
     }
 
     @Override

@@ -41,6 +41,11 @@ public final class KoreanStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "사본이 온전하지 않았습니다.";
+    }
+
+    @Override
     public String example() {
         return "이 프로그램에 보기가 들어 있지 않습니다. Hearthcloth를 다시 만드세요.";
     }
@@ -76,13 +81,33 @@ public final class KoreanStoring implements StoringWords {
     }
 
     @Override
+    public String openedDamaged(String copy, String name) {
+        return Particles.fitted((copy.equals("none") ? "파일 " + name + "이(가) 손상되어 그대로 둡니다. 아직 안전 사본이 없습니다. 꺼내 둔 보관 파일은 새 파일에 들여올 수 있습니다." : "파일 " + name + "이(가) 손상되어 그대로 둡니다. 마지막 안전 사본은 " + copy + " 것입니다. \"--restore last\"로 시작하면 제자리에 놓입니다. 손상된 파일은 곁에 남습니다."));
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return Particles.fitted((why.equals("FOLDER") ? "" + name + "은(는) 폴더입니다. 그대로 둡니다. --data로 다른 것을 고르세요." : why.equals("UNREAD") ? "파일 " + name + "을(를) 읽을 수 없습니다. 그대로 둡니다. --data로 다른 것을 고르세요." : why.equals("FOREIGN") ? "파일 " + name + "은(는) 다른 프로그램의 것입니다. 그대로 둡니다. --data로 다른 것을 고르세요." : why.equals("NEWER") ? "파일 " + name + "은(는) 더 새로운 Hearthcloth가 쓴 것이어서 그것으로 열립니다. 그대로 둡니다. --data로 다른 것을 고르세요." : "파일 " + name + "은(는) 그대로 둡니다. --data로 다른 것을 고르세요."));
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "작업이 " + path + "에 있었는데 이제 없습니다. 파일을 되돌려 놓거나 --new로 그곳에 빈 작업실을 시작하세요." : "작업이 " + path + "에 있었는데 이제 없습니다. 파일을 되돌려 놓거나, \"--restore last\"로 시작해 " + copy + "의 안전 사본을 쓰거나, --new로 그곳에 빈 작업실을 시작하세요.");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return Particles.fitted("파일 " + name + "은(는) 이전 Hearthcloth의 것이어서 새로 고쳐야 하지만 그러지 못했습니다. " + why + " 그대로 둡니다.");
+    }
+
+    @Override
     public String person(String most, String why) {
         return (why.equals("BEGUN") ? "방금 누가 이 공방을 시작했습니다. 들여 달라고 하세요." : why.equals("NAME") ? "이름을 " + most + "자까지 적으세요." : why.equals("PASSPHRASE") ? "암호 문구는 " + most + "자가 넘고 이름이 들어 있지 않아야 합니다. 서로 상관없는 낱말 서넛이면 좋습니다." : why.equals("TAKEN") ? "같은 이름이 이미 있습니다. 둘째 이름을 더하세요." : why.equals("WRONG") ? "이 이름에 틀린 암호 문구가 너무 많았습니다. 1분 뒤 다시 해 보세요." : why.equals("BUSY") ? "지금 여럿이 들어오고 있습니다. 몇 초 뒤 다시 해 보세요." : "본보기는 가르치는 사람만 나누어 주고 거둡니다.");
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "이 사진에서 읽은 것을 더 읽을 수 없습니다: " + why + ".";
+    public String photoUnread() {
+        return "이 사진에서 읽은 것을 더 읽을 수 없습니다.";
     }
 
     @Override
@@ -93,6 +118,16 @@ public final class KoreanStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return fabric + "의 천 " + piece;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return path + "에 받은 파일을 둘 폴더를 만들 수 없습니다.";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return port + "부터 비어 있는 포트가 없습니다. --port로 다른 것을 고르세요.";
     }
 
     @Override

@@ -39,6 +39,11 @@ public final class SpanishStoring implements StoringWords {
     }
 
     @Override
+    public String copyWhole() {
+        return "La copia no estaba entera.";
+    }
+
+    @Override
     public String example() {
         return "Falta el ejemplo en este programa; construya Hearthcloth de nuevo.";
     }
@@ -74,13 +79,33 @@ public final class SpanishStoring implements StoringWords {
     }
 
     @Override
+    public String openedDamaged(String copy, String name) {
+        return (copy.equals("none") ? "El archivo " + name + " está dañado y se queda como está. Aún no hay copia de seguridad; un archivo que haya sacado se puede traer a uno nuevo." : "El archivo " + name + " está dañado y se queda como está. La última copia de seguridad es del " + copy + "; empiece con «--restore last» para ponerla en su lugar. El archivo dañado se guarda al lado.");
+    }
+
+    @Override
+    public String openedFile(String name, String why) {
+        return (why.equals("FOLDER") ? "El archivo " + name + " es una carpeta. Se queda como está; elija otro con --data." : why.equals("UNREAD") ? "El archivo " + name + " no se puede leer. Se queda como está; elija otro con --data." : why.equals("FOREIGN") ? "El archivo " + name + " es de otro programa. Se queda como está; elija otro con --data." : why.equals("NEWER") ? "El archivo " + name + " lo escribió un Hearthcloth más nuevo, que lo abre. Se queda como está; elija otro con --data." : "El archivo " + name + " se queda como está; elija otro con --data.");
+    }
+
+    @Override
+    public String openedGone(String copy, String path) {
+        return (copy.equals("none") ? "Su trabajo estaba en " + path + " y ya no está allí. Devuelva el archivo, o empiece allí un taller vacío con --new." : "Su trabajo estaba en " + path + " y ya no está allí. Devuelva el archivo, empiece con «--restore last» para tomar la copia de seguridad del " + copy + ", o empiece allí un taller vacío con --new.");
+    }
+
+    @Override
+    public String openedOlder(String name, String why) {
+        return "El archivo " + name + " es de un Hearthcloth más antiguo y hay que ponerlo al día, pero no se pudo. " + why + " Se queda como está.";
+    }
+
+    @Override
     public String person(String most, String why) {
         return (why.equals("BEGUN") ? "Alguien acaba de empezar este taller; pídale que le deje entrar." : why.equals("NAME") ? "Escriba un nombre de hasta " + most + " letras." : why.equals("PASSPHRASE") ? "Una frase de paso tiene al menos " + most + " letras y no contiene el nombre; tres o cuatro palabras sin relación van bien." : why.equals("TAKEN") ? "Ya hay alguien con ese nombre; añada un segundo nombre." : why.equals("WRONG") ? "Demasiadas frases de paso equivocadas para este nombre; vuelva a intentarlo en un minuto." : why.equals("BUSY") ? "Ahora entran muchos; vuelva a intentarlo en unos segundos." : "Solo quien enseña reparte modelos y los retira.");
     }
 
     @Override
-    public String photoUnread(String why) {
-        return "Lo que se leyó de esta foto ya no se puede leer: " + why + ".";
+    public String photoUnread() {
+        return "Lo que se leyó de esta foto ya no se puede leer.";
     }
 
     @Override
@@ -91,6 +116,16 @@ public final class SpanishStoring implements StoringWords {
     @Override
     public String piece(String fabric, String piece) {
         return "El trozo " + piece + " de " + fabric;
+    }
+
+    @Override
+    public String placeArriving(String path) {
+        return "No se puede crear en " + path + " una carpeta para los archivos que llegan.";
+    }
+
+    @Override
+    public String placeNoPort(String port) {
+        return "No hay ningún puerto libre desde " + port + "; elija otro con --port.";
     }
 
     @Override

@@ -17,6 +17,8 @@ public interface StoringWords {
 
     String copy(String path, String why);
 
+    String copyWhole();
+
     String example();
 
     String gone(String what);
@@ -31,13 +33,25 @@ public interface StoringWords {
 
     String missing(String name, String path);
 
+    String openedDamaged(String copy, String name);
+
+    String openedFile(String name, String why);
+
+    String openedGone(String copy, String path);
+
+    String openedOlder(String name, String why);
+
     String person(String most, String why);
 
-    String photoUnread(String why);
+    String photoUnread();
 
     String photosFull();
 
     String piece(String fabric, String piece);
+
+    String placeArriving(String path);
+
+    String placeNoPort(String port);
 
     String record(String what, String why);
 

@@ -514,6 +514,11 @@ public final class EnglishTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsTheList() {
+        return "The list";
+    }
+
+    @Override
     public String kitsTitle() {
         return "Kits and gifts";
     }

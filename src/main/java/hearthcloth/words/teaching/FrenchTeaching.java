@@ -514,6 +514,11 @@ public final class FrenchTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsTheList() {
+        return "La liste";
+    }
+
+    @Override
     public String kitsTitle() {
         return "Kits et cadeaux";
     }

@@ -514,6 +514,11 @@ public final class GermanTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsTheList() {
+        return "Die Liste";
+    }
+
+    @Override
     public String kitsTitle() {
         return "Kits und Geschenke";
     }

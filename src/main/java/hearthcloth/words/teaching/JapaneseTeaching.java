@@ -514,6 +514,11 @@ public final class JapaneseTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsTheList() {
+        return "一覧";
+    }
+
+    @Override
     public String kitsTitle() {
         return "キットと贈り物";
     }

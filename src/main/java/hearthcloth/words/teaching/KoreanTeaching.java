@@ -516,6 +516,11 @@ public final class KoreanTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsTheList() {
+        return "목록";
+    }
+
+    @Override
     public String kitsTitle() {
         return "꾸러미와 선물";
     }

@@ -514,6 +514,11 @@ public final class SpanishTeaching implements TeachingWords {
     }
 
     @Override
+    public String kitsTheList() {
+        return "La lista";
+    }
+
+    @Override
     public String kitsTitle() {
         return "Kits y regalos";
     }

@@ -221,6 +221,8 @@ public interface TeachingWords {
 
     String kitsStudents();
 
+    String kitsTheList();
+
     String kitsTitle();
 
     String kitsTo();

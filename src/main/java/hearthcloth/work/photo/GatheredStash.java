@@ -7,6 +7,9 @@ import hearthcloth.photo.ReadPiece;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
 import hearthcloth.stash.StashFile;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.PhotographingSentences;
+import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -36,8 +39,9 @@ public record GatheredStash(Stash stash, Map<Integer, Map<String, String>> notes
     }
 
     /** The usable rectangles of the pieces that {@code taken} accepts, rounded down to the ruler's marks. */
-    public static GatheredStash of(List<FabricGroup> groups, Ruler ruler, Predicate<ReadPiece> taken) {
-        Builder builder = new Builder();
+    public static GatheredStash of(List<FabricGroup> groups, Voice voice, Predicate<ReadPiece> taken) {
+        Ruler ruler = voice.ruler();
+        Builder builder = new Builder(voice);
         for (FabricGroup group : groups) {
             Map<Size, List<ReadPiece>> sizes = new LinkedHashMap<>();
             group.pieces().stream()
@@ -71,8 +75,13 @@ public record GatheredStash(Stash stash, Map<Integer, Map<String, String>> notes
     }
 
     private static final class Builder {
+        private final Voice voice;
         private final List<hearthcloth.stash.Piece> pieces = new ArrayList<>();
         private final Map<Integer, Map<String, String>> notes = new LinkedHashMap<>();
+
+        Builder(Voice voice) {
+            this.voice = voice;
+        }
 
         void add(Fabric fabric, Size size, List<ReadPiece> read) {
             int row = HEADER + 1 + notes.size();
@@ -83,7 +92,7 @@ public record GatheredStash(Stash stash, Map<Integer, Map<String, String>> notes
             String numbers = String.join(
                     " ",
                     read.stream().map(piece -> String.valueOf(piece.number())).toList());
-            notes.put(row, Map.of("note", "in the picture: " + numbers));
+            notes.put(row, Map.of("note", PhotographingSentences.notePicture(Argument.text(numbers)).in(voice)));
         }
     }
 }

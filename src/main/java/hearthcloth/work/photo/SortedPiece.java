@@ -52,7 +52,7 @@ public record SortedPiece(
      * that was drawn in has no other source.
      */
     public boolean isSure() {
-        return piece.doubts().isEmpty() || rim instanceof OutlineOrigin.Moved || checked;
+        return !piece.isDoubted() || rim instanceof OutlineOrigin.Moved || checked;
     }
 
     /** Whether it runs off the picture. */

@@ -33,8 +33,8 @@ public record Panels(double halfL, double halfW, double height, ConvexPolygon cl
                 new Sides(new FacetPlane("top", UP), new FacetPlane("underneath", UP.times(-1)));
 
         public FacetPlane wall(Point way) {
-            String across = way.x() > 0 ? "right wall" : "left wall";
-            String along = way.y() > 0 ? "far wall" : "near wall";
+            String across = way.x() > 0 ? "right-wall" : "left-wall";
+            String along = way.y() > 0 ? "far-wall" : "near-wall";
             return new FacetPlane(way.y() == 0 ? across : along, Vector.flat(way));
         }
     }

@@ -26,8 +26,9 @@ import java.util.Map;
  * @param places in space, in millimetres
  * @param cloth where each lies on the flat cloth on the table
  * @param triangles three numbers each, anticlockwise seen from the cloth's inside
+ * @param isSoft whether it is eased; false where it lies as the fold laid it
  */
-public record Settled(List<Vector> places, List<Point> cloth, List<Integer> triangles) {
+public record Settled(List<Vector> places, List<Point> cloth, List<Integer> triangles, boolean isSoft) {
 
     /** Cells along the cloth's longer side; half as wide near knots. */
     private static final double CELLS = 40;
@@ -51,7 +52,10 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         Snipping snipping = new Snipping(side / CELLS, visible.fold().knots());
         visible.pieces().forEach(piece -> snipping.add(piece.facet(), piece.cloth(), 0));
         if (fit.gift() instanceof Gift.Box && !visible.fold().knots().isEmpty()) {
-            under(visible.fold()).forEach(piece -> snipping.under(piece.facet(), piece.cloth()));
+            under(visible.fold()).forEach(piece -> snipping.under(piece.facet(), piece.cloth(), UNDER));
+        }
+        if (fit.gift() instanceof Gift.TwoBottles) {
+            between(visible.fold(), snipping);
         }
         loose(visible.fold(), snipping);
         Web web = snipping.web();
@@ -63,10 +67,25 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
             visible.fold().knots().forEach(easing::gather);
         }
         easing.round();
-        if (!new Truth(web, visible.fold().knots()).holds(fit.gift())) {
+        boolean isSoft = new Truth(web, visible.fold().knots()).holds(fit.gift());
+        if (!isSoft) {
             web.asFolded();
         }
-        return of(web);
+        return of(web, isSoft);
+    }
+
+    /** How far what lies under others is drawn inside its plane, in millimetres. */
+    private static final double UNDER = 0.2;
+
+    /** Adds what two bottles stand on: between them one looks down on the inside of the cloth, layer over layer. */
+    private static void between(Fold fold, Snipping snipping) {
+        List<Facet> base = fold.facets().stream()
+                .filter(facet -> facet.part() == Facet.Part.BASE)
+                .toList();
+        double apart = Math.min(UNDER, HIGHEST / Math.max(1, base.size()));
+        for (int i = 0; i < base.size(); i++) {
+            snipping.under(base.get(i), base.get(i).cloth(), apart * (base.size() - i));
+        }
     }
 
     /** Adds free and gathered ends, those in one plane a little apart, closer together where they are many. */
@@ -111,7 +130,7 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         return places.get(best);
     }
 
-    private static Settled of(Web web) {
+    private static Settled of(Web web, boolean isSoft) {
         List<Vector> places = new ArrayList<>();
         for (int k = 0; k < web.points(); k++) {
             places.add(web.place(k));
@@ -120,6 +139,6 @@ public record Settled(List<Vector> places, List<Point> cloth, List<Integer> tria
         for (int corner : web.triangles) {
             triangles.add(corner);
         }
-        return new Settled(places, web.cloth, triangles);
+        return new Settled(places, web.cloth, triangles, isSoft);
     }
 }

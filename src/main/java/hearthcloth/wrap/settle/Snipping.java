@@ -74,16 +74,16 @@ final class Snipping {
     }
 
     /**
-     * Adds a piece that lies under others and is seen at most where these part: whole, hardly under its plane, and it
+     * Adds a piece that lies under others and is seen at most where these part: whole, this far inside its plane, and it
      * stays there.
      */
-    void under(Facet facet, ConvexPolygon outline) {
+    void under(Facet facet, ConvexPolygon outline, double deep) {
         added++;
         owner = added;
         List<Integer> polygon = new ArrayList<>();
         for (Point corner : outline.corners()) {
             int point = point(
-                    corner, facet.motion().at(corner).minus(facet.plane().out().times(UNDER)));
+                    corner, facet.motion().at(corner).minus(facet.plane().out().times(deep)));
             if (!polygon.contains(point)) {
                 polygon.add(point);
                 free.add(point);
@@ -94,9 +94,6 @@ final class Snipping {
             polygons.add(polygon);
         }
     }
-
-    /** How far what lies under others is drawn under its plane, in millimetres. */
-    private static final double UNDER = 0.2;
 
     private int whole(ConvexPolygon outline, boolean across, boolean most) {
         double at = most ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;

@@ -98,7 +98,7 @@ final class BooksFold {
         String name = way.y() < 0 ? "near" : "far";
         ConvexPolygon half = cloth.above(way, thick);
         Vector hinge = UP.times(cover(way)).plus(isOpen() ? Vector.flat(way).times(thick) : new Vector(0, 0, 0));
-        FacetPlane inner = new FacetPlane(name + " inner face", in);
+        FacetPlane inner = new FacetPlane(name + "-inner", in);
         double edge = thick + wide;
         double knot = 2 * spine + thick;
         ConvexPolygon middle = half.between(RIGHT, -spine / 2, spine / 2);
@@ -107,7 +107,7 @@ final class BooksFold {
         FoldedSheet.Run inside = new FoldedSheet.Run(way, edge + thick, foreEdge.times(-1), wide);
         facets.addAll(inside(
                 new FoldedSheet(far.plus(in.times(thick)), inside, across, inner), middle.above(way, edge + thick)));
-        FacetPlane fore = new FacetPlane("fore edge, " + name + " book", foreEdge);
+        FacetPlane fore = new FacetPlane("fore-edge-" + name, foreEdge);
         facets.addAll(new FoldedSheet(far, new FoldedSheet.Run(way, edge, in, FREE), across, fore)
                 .inwards(middle.between(way, edge, edge + thick), Facet.Part.WALL));
         FacetPlane outside = new FacetPlane(way.y() < 0 ? "underneath" : "top", in.times(-1));
@@ -159,13 +159,13 @@ final class BooksFold {
             Vector side =
                     isOpen() ? Vector.flat(way.left()) : UP.times(way.left().y());
             Vector start = out.times(spine / 2).plus(isOpen() ? new Vector(0, 0, 0) : UP.times(thick));
-            FacetPlane along = new FacetPlane("cord along the spine " + way, in.times(isOpen() ? 1 : -1));
+            FacetPlane along = new FacetPlane("cord-along-spine " + way, in.times(isOpen() ? 1 : -1));
             FoldedStrip.Path path = new FoldedStrip.Path(start, spine / 2)
-                    .on(in, thick / 2, Facet.Part.CORD, new FacetPlane("cord in " + way, out))
+                    .on(in, thick / 2, Facet.Part.CORD, new FacetPlane("cord-in " + way, out))
                     .on(out.times(-1), spine, Facet.Part.CORD, along);
             FoldedStrip cord = new FoldedStrip(new Point(0, 0), way, side, Math.min(ends.bunch(), thick));
             if (moment == TyingMoment.TIED) {
-                path.on(in.times(-1), thick / 2, Facet.Part.CORD, new FacetPlane("cord out " + way, out))
+                path.on(in.times(-1), thick / 2, Facet.Part.CORD, new FacetPlane("cord-out " + way, out))
                         .on(out, spine / 2, Facet.Part.CORD, along);
                 tied(way, gap, cord, path, side);
             } else {

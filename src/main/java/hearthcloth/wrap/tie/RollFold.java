@@ -180,8 +180,8 @@ final class RollFold {
         Vector out = Vector.flat(way);
         Vector middle = out.times(length / 2 + OFF).plus(UP.times(radius)).plus(toward.times(OFF));
         return new FoldedStrip.Path(middle, gone)
-                .on(toward, radius, Facet.Part.CORD, new FacetPlane("cord over end " + way, out))
-                .on(out.times(-1), run, Facet.Part.CORD, new FacetPlane("cord along " + way, toward));
+                .on(toward, radius, Facet.Part.CORD, new FacetPlane("cord-over-end " + way, out))
+                .on(out.times(-1), run, Facet.Part.CORD, new FacetPlane("cord-along " + way, toward));
     }
 
     private void twoKnot() {
@@ -242,7 +242,7 @@ final class RollFold {
         Vector along = Vector.flat(toward);
         ConvexPolygon rest = cloth.between(RIGHT, -length / 2, length / 2).above(way, around);
         FoldedStrip.Path path = new FoldedStrip.Path(UP.times(2 * radius + OFF), around)
-                .on(along, turn, Facet.Part.CORD, new FacetPlane("cord along " + way, UP));
+                .on(along, turn, Facet.Part.CORD, new FacetPlane("cord-along " + way, UP));
         double knot = around + turn;
         Vector side = Vector.flat(way);
         FoldedStrip cord = new FoldedStrip(new Point(0, 0), way, side, cord());

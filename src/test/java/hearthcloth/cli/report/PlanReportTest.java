@@ -88,8 +88,8 @@ class PlanReportTest {
 
     @Test
     void a_proposal_is_told_with_its_folder_its_figures_and_all_its_words() {
-        String lost = Ruler.EIGHTHS.area(FIGURES.areas().lost(), Rounding.NEAREST);
-        String touched = Ruler.EIGHTHS.area(FIGURES.areas().touched(), Rounding.NEAREST);
+        String lost = Ruler.EIGHTHS.squares(FIGURES.areas().lost(), Rounding.NEAREST) + " sq in";
+        String touched = Ruler.EIGHTHS.squares(FIGURES.areas().touched(), Rounding.NEAREST) + " sq in";
         String figures = "   Joins: " + FIGURES.joins() + ", %s. Cuts: " + FIGURES.cuts() + ". Lost: " + lost + " ("
                 + FIGURES.areas().lostPercent() + " %% of the " + touched
                 + " cut into; no plan for it cuts into less than 100 sq in%s).";

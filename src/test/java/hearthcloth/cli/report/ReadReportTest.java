@@ -18,6 +18,8 @@ import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
+import hearthcloth.cli.help.Columns;
+import hearthcloth.words.Language;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -30,6 +32,7 @@ class ReadReportTest {
     private static final Lab GREEN = new Lab(45, -30, 25);
 
     private static final Doubt TURNED = new Doubt(Doubt.Kind.SHEET, Sentence.itself("The sheet is\nbent."));
+    private static final Doubt THREADS = new Doubt(Doubt.Kind.FRAYED, Sentence.itself("It is frayed."));
     private static final Doubt FAINT = new Doubt(Doubt.Kind.FAINT, Sentence.itself("It is faint."));
 
     /** A rectangle lying along the axes, in millimetres, each side known to half a millimetre. */
@@ -129,16 +132,40 @@ class ReadReportTest {
     }
 
     @Test
+    void threads_are_told_and_leave_the_piece_in() {
+        ReadPiece frayed = piece(1, 100, 50, PieceAppearance.Pattern.PLAIN, THREADS);
+        assertThat(frayed.isDoubted()).isFalse();
+        assertThat(said(report -> report.doubts(read(frayed), piece -> !piece.isDoubted())))
+                .containsExactly("", "Good to know:", "  Piece 1: It is frayed.", "");
+        ReadPiece both = piece(1, 100, 50, PieceAppearance.Pattern.PLAIN, THREADS, FAINT);
+        assertThat(said(report -> report.doubts(read(both), piece -> !piece.isDoubted())))
+                .containsSubsequence("In doubt:", "  Piece 1: It is faint.", "Good to know:", "  Piece 1: It is frayed.");
+    }
+
+    @Test
     void what_was_written_is_counted_in_pieces_fabrics_and_lines() {
         ReadPiece one = piece(1, 100, 50, PieceAppearance.Pattern.PLAIN);
         ReadPiece same = piece(2, 100, 50, PieceAppearance.Pattern.PLAIN);
         ReadPiece other = piece(3, 80, 50, PieceAppearance.Pattern.PLAIN);
         GatheredStash gathered =
-                GatheredStash.of(FabricGroup.of(List.of(one, same, other)), Ruler.MILLIMETRES, piece -> true);
+                GatheredStash.of(FabricGroup.of(List.of(one, same, other)), Voice.english(Ruler.MILLIMETRES), piece -> true);
         assertThat(said(report -> report.wrote("a.csv", gathered)))
                 .singleElement()
                 .asString()
                 .startsWith("Wrote a.csv: 3 pieces of 1 fabric in 2 lines. ");
         assertThat(said(report -> report.line("Drawn."))).containsExactly("Drawn.");
+    }
+
+    /** Hangul stands two columns wide (docs/sources.md#wide-letters). */
+    @Test
+    void the_table_stands_in_line_in_wide_letters_too() {
+        Voice korean = Voice.of(Language.KOREAN, Ruler.MILLIMETRES);
+        List<String> lines = said(korean, report -> report.found(THREE, FabricGroup.of(THREE.pieces())));
+
+        assertThat(lines.get(0)).isEqualTo("천 3장을 찾았습니다. 겉모습으로 보아 2가지입니다.");
+        int head = Columns.of(lines.get(2).substring(0, lines.get(2).indexOf("변")));
+        int first = Columns.of(lines.get(3).substring(0, lines.get(3).indexOf("10.1 ±")));
+        assertThat(first).isEqualTo(head);
+        assertThat(lines.get(3)).contains("직사각형", "민무늬");
     }
 }

@@ -9,6 +9,9 @@ import hearthcloth.draw.picture.Mark;
 import hearthcloth.draw.picture.Picture;
 import hearthcloth.geometry.Point;
 import hearthcloth.geometry.Vector;
+import hearthcloth.measure.Ruler;
+import hearthcloth.words.printing.PrintingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Tie;
 import hearthcloth.wrap.fold.Facet;
 import java.io.ByteArrayOutputStream;
@@ -27,6 +30,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a page gets and what is printed flat are the fold's own facets. */
 class ModelTest {
+
+    private static final PrintingWords WORDS =
+            Voice.english(Ruler.MILLIMETRES).printing();
 
     /** A cloth as a page reads it: numbers of sixteen bits, little-endian, in base 64. */
     private record Read(JsonNode json) {
@@ -142,7 +148,7 @@ class ModelTest {
     void the_printed_net_holds_every_facet() {
         Pictured pictured = Pictured.of(Tie.FLAT, "box 10 x 8 x 4 cm");
         TiedGift gift = TiedGift.of(pictured.cloth(), pictured.fold(), Pictured.LOOK);
-        Picture net = gift.net(180);
+        Picture net = gift.net(180, WORDS);
         List<Double> printed = new ArrayList<>();
         for (Mark mark : net.marks()) {
             if (mark instanceof Mark.Line line) {
@@ -171,7 +177,7 @@ class ModelTest {
         TiedGift gift = TiedGift.of(pictured.cloth(), pictured.fold(), Pictured.LOOK);
         double scale = gift.reach() / 179;
         List<List<Point>> printed = new ArrayList<>();
-        for (Mark mark : gift.net(180).marks()) {
+        for (Mark mark : gift.net(180, WORDS).marks()) {
             if (mark instanceof Mark.Line line) {
                 printed.add(line.points().subList(0, line.points().size() - 1));
             }

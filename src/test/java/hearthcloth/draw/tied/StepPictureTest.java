@@ -11,6 +11,7 @@ import hearthcloth.draw.picture.Sketch;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
+import hearthcloth.words.printing.PrintingWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.wrap.Gift;
 import hearthcloth.wrap.Tie;
@@ -31,6 +32,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class StepPictureTest {
 
+    private static final PrintingWords WORDS =
+            Voice.english(Ruler.MILLIMETRES).printing();
     private static final double WIDTH = 95;
     private static final double HEIGHT = 70;
 
@@ -65,7 +68,7 @@ class StepPictureTest {
         for (Tying.Step step : Tying.of(
                         round.tie, round.gift, Voice.english(Ruler.MILLIMETRES).tying())
                 .steps()) {
-            Picture picture = tied.moment(step.moment(), WIDTH, HEIGHT);
+            Picture picture = tied.moment(step.moment(), WIDTH, HEIGHT, WORDS);
             assertThat(picture.width()).as(step.words()).isBetween(20.0, WIDTH);
             assertThat(picture.height()).as(step.words()).isBetween(12.0, HEIGHT);
             assertThat(Math.max(picture.width() / WIDTH, picture.height() / HEIGHT))
@@ -89,7 +92,7 @@ class StepPictureTest {
     @MethodSource("rounds")
     void a_way_out_is_drawn_for_boxes_and_books(Round round) {
         TiedGift tied = Sample.of(round.tie, round.gift, Length.cm(12));
-        boolean drawn = tied.whenShort(WIDTH, HEIGHT).isPresent();
+        boolean drawn = tied.whenShort(WIDTH, HEIGHT, WORDS).isPresent();
         boolean box = round.tie == Tie.FOUR_CORNER || round.tie == Tie.ERRAND;
         if (box || round.tie == Tie.BOOKS) {
             assertThat(drawn).isTrue();

@@ -3,6 +3,7 @@ package hearthcloth.guideline.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.json.JsonParser;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -10,10 +11,14 @@ import org.junit.jupiter.api.Test;
 /** {@link FieldReader}: every fault is told once, by the field's way from the top, and nothing stops the reading. */
 class FieldReaderTest {
 
-    private final List<String> faults = new ArrayList<>();
+    private final List<Sentence> said = new ArrayList<>();
+
+    private List<String> faults() {
+        return said.stream().map(Sentence::english).toList();
+    }
 
     private FieldReader fields(String json) {
-        return FieldReader.of(JsonParser.read(json), faults);
+        return FieldReader.of(JsonParser.read(json), said);
     }
 
     @Test
@@ -21,7 +26,7 @@ class FieldReaderTest {
         FieldReader fields = fields("[1]");
         assertThat(fields.has("size")).isFalse();
         assertThat(fields.text("size")).isEmpty();
-        assertThat(faults).containsExactly("The file holds no object; its first sign is {.");
+        assertThat(faults()).containsExactly("The file holds no object; its first sign is {.");
     }
 
     @Test
@@ -30,10 +35,10 @@ class FieldReaderTest {
         assertThat(fields.text("a")).contains("two");
         assertThat(fields.text("b")).contains("2.50");
         assertThat(fields.text("c")).isEmpty();
-        assertThat(faults).isEmpty();
+        assertThat(faults()).isEmpty();
         assertThat(fields.text("d")).isEmpty();
         assertThat(fields.text("e")).isEmpty();
-        assertThat(faults)
+        assertThat(faults())
                 .containsExactly("\"d\": this is to be words in quotes.", "\"e\": this is to be words in quotes.");
     }
 
@@ -45,11 +50,11 @@ class FieldReaderTest {
         assertThat(each).hasSize(2);
         each.forEach(one -> one.whole("n", 0, 1, 9));
         assertThat(file.inside("hem").has("first")).isFalse();
-        assertThat(faults).hasSize(4);
-        assertThat(faults.get(0)).startsWith("\"seam.wide\": For input string");
-        assertThat(faults.get(1)).isEqualTo("\"cloths[1]\": this is to be an object with fields, in { }.");
-        assertThat(faults.get(2)).isEqualTo("\"cloths[2].n\": this will not do; write a whole number from 1 to 9.");
-        assertThat(faults.get(3)).isEqualTo("\"hem\": this is to be an object with fields, in { }.");
+        assertThat(faults()).hasSize(4);
+        assertThat(faults().get(0)).startsWith("\"seam.wide\": For input string");
+        assertThat(faults().get(1)).isEqualTo("\"cloths[1]\": this is to be an object with fields, in { }.");
+        assertThat(faults().get(2)).isEqualTo("\"cloths[2].n\": this will not do; write a whole number from 1 to 9.");
+        assertThat(faults().get(3)).isEqualTo("\"hem\": this is to be an object with fields, in { }.");
     }
 
     @Test
@@ -57,12 +62,12 @@ class FieldReaderTest {
         FieldReader fields = fields("{\"a\":1,\"b\":9.0,\"c\":10,\"d\":2.5}");
         assertThat(fields.whole("a", 7, 1, 9)).isEqualTo(1);
         assertThat(fields.whole("b", 7, 1, 9)).isEqualTo(9);
-        assertThat(faults).isEmpty();
+        assertThat(faults()).isEmpty();
         for (String name : List.of("c", "d", "f")) {
             assertThat(fields.whole(name, 7, 1, 9)).isEqualTo(7);
         }
-        assertThat(faults).hasSize(3);
-        assertThat(faults.get(2)).isEqualTo("\"f\": it is missing; write a whole number from 1 to 9.");
+        assertThat(faults()).hasSize(3);
+        assertThat(faults().get(2)).isEqualTo("\"f\": it is missing; write a whole number from 1 to 9.");
     }
 
     @Test
@@ -71,7 +76,7 @@ class FieldReaderTest {
         assertThat(fields.need("a", 0, Integer::valueOf)).isEqualTo(3);
         assertThat(fields.need("b", 5, Integer::valueOf)).isEqualTo(5);
         assertThat(fields.each("c")).isEmpty();
-        assertThat(faults).containsExactly("\"b\": it is missing.", "\"c\": it is missing.");
+        assertThat(faults()).containsExactly("\"b\": it is missing.", "\"c\": it is missing.");
     }
 
     @Test
@@ -79,7 +84,7 @@ class FieldReaderTest {
         FieldReader fields = fields("{\"size\":\"3\",\"sise\":\"4\",\"later\":1}");
         fields.text("size");
         fields.noOthersBut("later");
-        assertThat(faults).containsExactly("\"sise\": this field is not known here; there are size, later.");
+        assertThat(faults()).containsExactly("\"sise\": this field is not known here; there are size, later.");
     }
 
     @Test
@@ -87,6 +92,6 @@ class FieldReaderTest {
         fields("{\"a\":\"x\"}").read("a", 0, words -> {
             throw new IllegalArgumentException("one\n\ttwo" + "x".repeat(400));
         });
-        assertThat(faults.get(0)).startsWith("\"a\": one twoxx").endsWith("x….").hasSize("\"a\": ".length() + 302);
+        assertThat(faults().get(0)).startsWith("\"a\": one twoxx").endsWith("x….").hasSize("\"a\": ".length() + 302);
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.guideline.Guideline;
 import hearthcloth.guideline.GuidelineWords;
+import hearthcloth.words.sentence.Sentence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,7 +38,8 @@ class GuidelineFileTest {
     private static List<String> faults(String text) {
         GuidelineFile.Reading reading = GuidelineFile.read(text);
         assertThat(reading).isInstanceOf(GuidelineFile.Reading.Faulty.class);
-        return ((GuidelineFile.Reading.Faulty) reading).sentences();
+        return ((GuidelineFile.Reading.Faulty) reading)
+                .said().stream().map(Sentence::english).toList();
     }
 
     private static String one(Random random, String[] words) {

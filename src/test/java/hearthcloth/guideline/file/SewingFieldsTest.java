@@ -13,6 +13,7 @@ import hearthcloth.json.JsonWriter;
 import hearthcloth.measure.Length;
 import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PiecingRules;
+import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -24,10 +25,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** {@link SewingFields}: how a cloth is sewn goes into a file and comes out of it the same. */
 class SewingFieldsTest {
 
-    private final List<String> faults = new ArrayList<>();
+    private final List<Sentence> said = new ArrayList<>();
+
+    private List<String> faults() {
+        return said.stream().map(Sentence::english).toList();
+    }
 
     private Guideline.SewingRule read(Ruler ruler, String json) {
-        return new SewingFields(ruler).read(FieldReader.of(JsonParser.read(json), faults));
+        return new SewingFields(ruler).read(FieldReader.of(JsonParser.read(json), said));
     }
 
     @Test
@@ -38,7 +43,7 @@ class SewingFieldsTest {
         Guideline.SewingRule inches = read(Ruler.EIGHTHS, "{}");
         assertThat(inches.making()).isEqualTo(Making.inches());
         assertThat(inches.joins()).isEqualTo(PiecingRules.inches());
-        assertThat(faults).isEmpty();
+        assertThat(faults()).isEmpty();
     }
 
     /** Seed 4: two hundred ways of sewing with measures on no mark of any ruler. */
@@ -54,7 +59,7 @@ class SewingFieldsTest {
             new SewingFields(ruler).write(sewing, file);
             String written = JsonWriter.write(file.done());
             assertThat(read(ruler, written)).as(written).isEqualTo(sewing);
-            assertThat(faults).isEmpty();
+            assertThat(faults()).isEmpty();
         }
     }
 
@@ -88,8 +93,8 @@ class SewingFieldsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            {"leeway":"11 cm"}| "leeway": "11 cm" will not do; write a length at most 10 cm.
-            {"trim":"4,5 in"}| "trim": "4,5 in" will not do; write a length at most 10 cm.
+            {"leeway":"11 cm"}| "leeway": "11 cm" will not do; write a length of at most 10 cm.
+            {"trim":"4,5 in"}| "trim": "4,5 in" will not do; write a length of at most 10 cm.
             {"hem":{"first":"0 cm"}}| "hem.first": "0 cm" will not do; write more than nothing and at most 10 cm.
             {"hem":{"corner":"round"}}| "hem.corner": "round" will not do; write square or mitred.
             {"fell":"inside"}| "fell": "inside" will not do; write front or back.
@@ -99,7 +104,7 @@ class SewingFieldsTest {
             """)
     void what_will_not_do_is_told_with_what_to_write(String json, String sentence) {
         read(Ruler.MILLIMETRES, json);
-        assertThat(faults).containsExactly(sentence);
+        assertThat(faults()).containsExactly(sentence);
     }
 
     /** The kind is left out, so it is the usual one; what is said of it counts all the same. */
@@ -115,14 +120,14 @@ class SewingFieldsTest {
                         .seam()
                         .narrow())
                 .isEqualTo(Length.mm(4));
-        assertThat(faults).isEmpty();
+        assertThat(faults()).isEmpty();
     }
 
     @Test
     void a_seam_nobody_knows_names_those_that_are_known() {
         read(Ruler.MILLIMETRES, "{\"seam\":{\"kind\":\"glued\"}}");
-        assertThat(faults).hasSize(1);
-        assertThat(faults.get(0)).contains("\"glued\" is not a seam we know; there are ");
-        SeamKind.table().forEach(kind -> assertThat(faults.get(0)).contains(kind.name()));
+        assertThat(faults()).hasSize(1);
+        assertThat(faults().get(0)).contains("\"glued\" is not a seam we know; there are ");
+        SeamKind.table().forEach(kind -> assertThat(faults().get(0)).contains(kind.name()));
     }
 }

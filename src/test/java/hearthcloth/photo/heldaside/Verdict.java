@@ -4,6 +4,7 @@ import hearthcloth.geometry.Point;
 import hearthcloth.measure.Unit;
 import hearthcloth.photo.ReadPiece;
 import hearthcloth.photo.Reading;
+import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import java.util.ArrayList;
@@ -58,6 +59,7 @@ final class Verdict {
                 matched.add(i);
                 ReadPiece piece = read.pieces().get(i);
                 String doubts = piece.doubts().stream()
+                        .filter(Doubt::isOpen)
                         .map(d -> d.kind().name())
                         .sorted()
                         .collect(Collectors.joining(" "));

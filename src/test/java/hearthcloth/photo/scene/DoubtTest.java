@@ -63,7 +63,7 @@ class DoubtTest {
     }
 
     @Test
-    void a_frayed_piece_is_doubted() {
+    void a_frayed_piece_is_told() {
         assertThat(kinds(at(300, 0))).contains(Doubt.Kind.FRAYED);
     }
 
@@ -72,7 +72,7 @@ class DoubtTest {
         assertThat(read.pieces().stream().filter(p -> holds(p, 250, 220)).flatMap(p -> kinds(p).stream()))
                 .allMatch(kind -> kind == Doubt.Kind.FAINT);
         assertThat(read.pieces().stream()
-                        .filter(p -> holds(p, 250, 220) && p.doubts().isEmpty()))
+                        .filter(p -> holds(p, 250, 220) && !p.isDoubted()))
                 .isEmpty();
     }
 

@@ -58,7 +58,7 @@ final class RoughEvaluation {
         }
         pieces += read.pieces().size();
         for (ReadPiece piece : read.pieces()) {
-            doubted += piece.doubts().isEmpty() ? 0 : 1;
+            doubted += piece.isDoubted() ? 1 : 0;
             for (Doubt doubt : piece.doubts()) {
                 kinds.merge(doubt.kind(), 1, Integer::sum);
                 System.out.println("   " + piece.number() + " " + doubt.kind() + " "
@@ -89,7 +89,7 @@ final class RoughEvaluation {
                     .filter(side -> side.where().contains("=" + piece.number() + " side"))
                     .toList();
             boolean off = sides.stream().anyMatch(side -> !side.good());
-            if (!sides.isEmpty() && (off || !piece.doubts().isEmpty())) {
+            if (!sides.isEmpty() && (off || piece.isDoubted())) {
                 Verdict.SideCheck worst = sides.stream()
                         .max(Comparator.comparingDouble(side -> side.error() / Math.max(1.5, 0.01 * side.trueMm())))
                         .orElseThrow();
@@ -110,12 +110,15 @@ final class RoughEvaluation {
     private void report() {
         List<Verdict.SideCheck> sides =
                 verdicts.stream().flatMap(v -> v.sides.stream()).toList();
+        List<Verdict.Use> uses = verdicts.stream()
+                .flatMap(v -> v.uses.stream())
+                .filter(use -> !use.doubted())
+                .toList();
         Map<String, Boolean> off = new java.util.HashMap<>();
         Map<String, Boolean> doubt = new java.util.HashMap<>();
         for (Verdict.SideCheck side : sides) {
             String piece = side.where().replaceAll(" side.*", "");
-            boolean frayed = side.where().contains("frayed");
-            off.merge(piece, !side.good() || (side.doubted() && frayed), (a, b) -> a || b);
+            off.merge(piece, !side.good(), (a, b) -> a || b);
             doubt.put(piece, side.doubted());
         }
         long told = doubt.values().stream().filter(d -> d).count();
@@ -128,7 +131,8 @@ final class RoughEvaluation {
         System.out.printf(
                 Locale.ROOT,
                 "refused %d; found %d of %d; false %d, undoubted %d; pieces read %d, doubted %d (%.1f %%); of doubted really off"
-                        + " or frayed %d of %d; undoubted but off %d of %d; held %.1f %% of %d sides; doubts %s%n",
+                        + " %d of %d; undoubted but off %d of %d; held %.1f %% of %d sides; undoubted usable too large by over"
+                        + " 0.25 mm %d of %d; doubts %s%n",
                 refused,
                 verdicts.stream().mapToInt(v -> v.found).sum(),
                 verdicts.stream().mapToInt(v -> v.visible).sum(),
@@ -146,6 +150,8 @@ final class RoughEvaluation {
                 doubt.size() - told,
                 100.0 * sides.stream().filter(Verdict.SideCheck::held).count() / Math.max(1, sides.size()),
                 sides.size(),
+                uses.stream().filter(use -> use.overMm() > 0.25).count(),
+                uses.size(),
                 kinds);
     }
 }

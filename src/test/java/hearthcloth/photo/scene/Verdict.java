@@ -54,7 +54,7 @@ final class Verdict {
             }
         }
         for (ReadPiece piece : free) {
-            invented.add(name + " piece " + piece.number() + (piece.doubts().isEmpty() ? "" : " doubted"));
+            invented.add(name + " piece " + piece.number() + (piece.isDoubted() ? " doubted" : ""));
         }
     }
 
@@ -81,7 +81,7 @@ final class Verdict {
         }
         free.remove(best);
         found += seen ? 1 : 0;
-        doubted += best.doubts().isEmpty() ? 0 : 1;
+        doubted += best.isDoubted() ? 1 : 0;
         if (seen) {
             sides(scrap, corners, best, where + "=" + best.number());
             use(scrap, best, read, where + "=" + best.number());
@@ -116,7 +116,7 @@ final class Verdict {
                     scrap.side(i),
                     side.length().in(Unit.MILLIMETRE),
                     side.giveOrTake().in(Unit.MILLIMETRE),
-                    !piece.doubts().isEmpty(),
+                    piece.isDoubted(),
                     where + " side " + i + (scrap.frayMm() > 0 ? " frayed " : " clean ")
                             + scrap.weave().kind()));
         }
@@ -142,7 +142,7 @@ final class Verdict {
         uses.add(new Use(
                 box.area() / LargestRectangle.inside(truth).area(),
                 leastOver(scrap, box, c),
-                !piece.doubts().isEmpty(),
+                piece.isDoubted(),
                 where));
     }
 

@@ -164,15 +164,15 @@ class CutTableTest {
     @Test
     void a_patch_that_is_used_all_the_same_is_a_fabric_of_its_own_and_as_large_as_it_measures() {
         CutTable table = table(SMALLER, true, false);
-        assertThat(said(table)).contains("what is cut of hearth Oat 7½ × 8 in", "Oat 2 × 8 in");
+        assertThat(said(table)).contains("cut-of hearth Oat 7½ × 8 in", "Oat 2 × 8 in");
         // with the hearth as small as the patch it is cut from nothing else
         assertThat(table.design().scheme().hearth())
                 .extracting(Fabric::name)
-                .containsExactly("what is cut of hearth Oat");
+                .containsExactly("cut-of hearth Oat");
         // where it is still to be as large as planned, it needs more
         assertThat(table(SETTLED, true, false).design().scheme().hearth())
                 .extracting(Fabric::name)
-                .containsExactly("Oat", "what is cut of hearth Oat");
+                .containsExactly("Oat", "cut-of hearth Oat");
         // and where the patch is not used, the wished fabric alone
         assertThat(table(SETTLED, false, false).design().scheme().hearth()).containsExactly(OAT);
     }
@@ -182,20 +182,20 @@ class CutTableTest {
         CutTable table = table(SETTLED, false, true);
         assertThat(said(table))
                 .contains(
-                        "what is cut of 1A Kelp 4 × 8½ in",
-                        "what is cut of 1B Kelp 4 × 11¾ in",
-                        "what is cut of 1C Kelp 4 × 11¾ in",
-                        "what is cut of 1D Kelp 4 × 15 in",
+                        "cut-of 1A Kelp 4 × 8½ in",
+                        "cut-of 1B Kelp 4 × 11¾ in",
+                        "cut-of 1C Kelp 4 × 11¾ in",
+                        "cut-of 1D Kelp 4 × 15 in",
                         "Kelp 1 × 11¾ in",
                         "Oat 8¾ × 8¾ in");
         assertThat(table.design().scheme().bars())
                 .allSatisfy(bar -> assertThat(bar)
                         .singleElement()
-                        .satisfies(fabric -> assertThat(fabric.name()).startsWith("what is cut of 1")));
+                        .satisfies(fabric -> assertThat(fabric.name()).startsWith("cut-of 1")));
         // a smaller hearth makes 1B and 1D shorter, so what was planned for these is fabric again
         assertThat(said(table(SMALLER, true, true)))
-                .contains("what is cut of 1A Kelp 4 × 8½ in", "Kelp 4 × 11¾ in", "Kelp 4 × 15 in")
-                .doesNotContain("what is cut of 1B Kelp 4 × 11¾ in");
+                .contains("cut-of 1A Kelp 4 × 8½ in", "Kelp 4 × 11¾ in", "Kelp 4 × 15 in")
+                .doesNotContain("cut-of 1B Kelp 4 × 11¾ in");
     }
 
     @Test

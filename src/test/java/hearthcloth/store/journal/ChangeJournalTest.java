@@ -75,7 +75,7 @@ class ChangeJournalTest {
         add("cut Dawn", "a", DAWN, Thing.piece("3"));
         add("use up 3", "b", Thing.STASH, Thing.piece("3"));
 
-        assertThat(turns.turn(DAWN, false)).contains("cut Dawn; with it use up 3");
+        assertThat(turns.turn(DAWN, false)).contains("cut Dawn (use up 3)");
         turns.turn(DAWN, true);
 
         String stash = Thing.STASH.word();

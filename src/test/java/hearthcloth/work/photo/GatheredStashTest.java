@@ -14,6 +14,7 @@ import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Piece;
 import hearthcloth.stash.StashFile;
+import hearthcloth.words.speech.Voice;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -109,7 +110,7 @@ class GatheredStashTest {
                 green(6, 400, 300));
 
         GatheredStash gathered =
-                GatheredStash.of(FabricGroup.of(read), Ruler.MILLIMETRES, taken -> taken.number() != 6);
+                GatheredStash.of(FabricGroup.of(read), Voice.english(Ruler.MILLIMETRES), taken -> taken.number() != 6);
 
         assertThat(gathered.lines()).isEqualTo(3);
         assertThat(gathered.stash().pieces()).extracting(Piece::id).containsExactly("2", "3-1", "3-2", "4");
@@ -132,7 +133,7 @@ class GatheredStashTest {
     void written_as_a_file_it_reads_back_as_the_same_stash() {
         GatheredStash gathered = GatheredStash.of(
                 FabricGroup.of(List.of(green(1, 100, 50), green(2, 100, 50), piece(3, 80, 70, BLUE, true))),
-                Ruler.MILLIMETRES,
+                Voice.english(Ruler.MILLIMETRES),
                 taken -> true);
 
         StashFile.Reading reading = StashFile.read(gathered.write(Ruler.MILLIMETRES), Optional.empty());

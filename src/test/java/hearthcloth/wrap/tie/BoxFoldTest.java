@@ -83,10 +83,10 @@ class BoxFoldTest {
         double h = box.height().in(Unit.MILLIMETRE);
         covers(seen, "underneath", l * w);
         covers(seen, "top", l * w);
-        covers(seen, "left wall", w * h);
-        covers(seen, "right wall", w * h);
-        covers(seen, "near wall", l * h);
-        covers(seen, "far wall", l * h);
+        covers(seen, "left-wall", w * h);
+        covers(seen, "right-wall", w * h);
+        covers(seen, "near-wall", l * h);
+        covers(seen, "far-wall", l * h);
         double out = 0;
         for (Facet facet : fold.facets()) {
             for (Vector corner : facet.isLoose() ? List.<Vector>of() : facet.corners()) {

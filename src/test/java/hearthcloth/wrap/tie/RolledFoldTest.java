@@ -79,7 +79,7 @@ class RolledFoldTest {
             shows(visible, name -> name.equals("underneath"), a * b);
             shows(visible, name -> name.equals("top"), a * b);
             shows(visible, name -> name.equals("spine"), a * 2 * c);
-            shows(visible, name -> name.startsWith("fore edge"), a * 2 * c);
+            shows(visible, name -> name.startsWith("fore-edge"), a * 2 * c);
             shows(visible, name -> name.startsWith("right end"), b * 2 * c);
             shows(visible, name -> name.startsWith("left end"), b * 2 * c);
         }
