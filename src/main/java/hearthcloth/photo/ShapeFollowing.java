@@ -1,6 +1,7 @@
 package hearthcloth.photo;
 
 import hearthcloth.geometry.Point;
+import hearthcloth.geometry.Polygons;
 import hearthcloth.photo.edge.EdgeFit;
 import hearthcloth.photo.edge.EdgeLocaliser;
 import hearthcloth.photo.edge.FittedPolygon;
@@ -29,6 +30,9 @@ final class ShapeFollowing {
 
     /** How far a place may be off the side of faint paper and still belong to it, in pixels. */
     private static final double FAINT_NEAR = 1.2;
+
+    /** A shape that changes its area by a larger share when it is placed again has lost its way, as among long threads. */
+    private static final double SAME = 0.05;
 
     /** How far a placed side may be bridged, in coarse pixels, see {@link PolygonSimplifier#tidied}. */
     private static final double TIDY = 3;
@@ -142,7 +146,13 @@ final class ShapeFollowing {
     private EdgeLocaliser.Laid laid(EdgeLocaliser rims, List<Point> rough, int own, LensModel lens) {
         EdgeLocaliser.Laid laid = rims.of(PolygonSimplifier.tidied(rough, 2 * step), own, lens);
         List<Point> tidied = PolygonSimplifier.tidied(laid.corners(), TIDY * step);
-        return tidied.size() < laid.corners().size() ? rims.of(tidied, own, lens) : laid;
+        if (tidied.size() == laid.corners().size()) {
+            return laid;
+        }
+        EdgeLocaliser.Laid again = rims.of(tidied, own, lens);
+        double before = Math.abs(Polygons.signedArea(laid.corners()));
+        double after = Math.abs(Polygons.signedArea(again.corners()));
+        return Math.abs(after - before) < SAME * before ? again : laid;
     }
 
     Followed followed(EdgeLocaliser.Laid laid) {
