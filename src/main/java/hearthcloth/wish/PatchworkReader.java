@@ -2,8 +2,8 @@ package hearthcloth.wish;
 
 import hearthcloth.cloth.layout.Order;
 import hearthcloth.measure.Length;
-import hearthcloth.measure.MeasureException;
 import hearthcloth.measure.Measures;
+import hearthcloth.measure.Rounding;
 import hearthcloth.measure.Ruler;
 import hearthcloth.measure.Unit;
 import hearthcloth.plan.model.Patchwork;
@@ -16,6 +16,7 @@ import hearthcloth.plan.model.Patchwork.Sizes;
 import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.RefusedException;
 import hearthcloth.words.sentence.RefusingSentences;
+import hearthcloth.words.sentence.RulingSentences;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -128,7 +129,8 @@ public final class PatchworkReader {
     private Length trim(String written) {
         Length length = Measures.length(written, unit);
         if (length.isNegative() || length.isMoreThan(MOST_TRIM)) {
-            throw new MeasureException("\"" + ListWords.plain(written) + "\" will not do; write 0 to 20 in");
+            throw new RefusedException(RulingSentences.ruleMost(
+                    Argument.of(MOST_TRIM, Rounding.DOWN), "yes", Argument.text(ListWords.plain(written))));
         }
         return length;
     }

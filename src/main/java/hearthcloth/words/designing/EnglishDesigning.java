@@ -750,7 +750,7 @@ public final class EnglishDesigning implements DesigningWords {
 
     @Override
     public String seamKind(String name, String seam) {
-        return (seam.equals("felled") ? "felled: one allowance folded round the other and sewn down" : seam.equals("ssamsol") ? "ssamsol: a narrow felled seam, as on Korean wrapping cloths" : seam.equals("felled_and_trimmed") ? "felled and trimmed: sewn level, one allowance trimmed, then felled" : seam.equals("lapped") ? "lapped (interlocked): two folded edges hooked into each other" : seam.equals("french") ? "french: sewn twice, the raw edges shut inside" : seam.equals("french_trimmed") ? "french, trimmed: wider allowances, trimmed after the first row" : seam.equals("gamchimjil") ? "gamchimjil: two folded edges whipstitched by hand" : "" + name);
+        return (seam.equals("felled") ? "felled: one allowance folded round the other and sewn down" : seam.equals("ssamsol") ? "ssamsol: a narrow felled seam, as on Korean wrapping cloths" : seam.equals("felled_and_trimmed") ? "felled and trimmed: sewn level, one allowance trimmed, then felled" : seam.equals("lapped") ? "lap-felled (interlocked): two folded edges hooked into each other" : seam.equals("french") ? "french: sewn twice, the raw edges shut inside" : seam.equals("french_trimmed") ? "french, trimmed: wider allowances, trimmed after the first row" : seam.equals("gamchimjil") ? "gamchimjil: two folded edges whipstitched by hand" : "" + name);
     }
 
     @Override

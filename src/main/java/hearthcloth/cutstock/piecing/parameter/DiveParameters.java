@@ -19,7 +19,7 @@ public record DiveParameters(Dive rough, Dive exact, Dive tight, Dive plenty, Di
         return new DiveParameters(
                 new Dive(List.of(0.06, 0.25, 1.0), fixed(60, 300), fixed(60, 300), new Ends(20, 0, 16), Cuts.NONE),
                 new Dive(List.of(0.01), fixed(400, 1000), widening(4000, 16_000), new Ends(58, -4, 34), Cuts.ALL),
-                new Dive(List.of(0.06), fixed(100, 1000), widening(1000, 3000), usual, Cuts.ALL),
+                new Dive(List.of(0.06), fixed(100, 300), widening(1000, 3000), usual, Cuts.ALL),
                 new Dive(
                         List.of(0.0, 0.004, 0.012, 0.03, 0.06, 0.1, 0.15, 0.25),
                         widening(200, 1000),
