@@ -45,6 +45,13 @@ import hearthcloth.words.handing.HandingWords;
 import hearthcloth.words.handing.JapaneseHanding;
 import hearthcloth.words.handing.KoreanHanding;
 import hearthcloth.words.handing.SpanishHanding;
+import hearthcloth.words.helping.EnglishHelping;
+import hearthcloth.words.helping.FrenchHelping;
+import hearthcloth.words.helping.GermanHelping;
+import hearthcloth.words.helping.HelpingWords;
+import hearthcloth.words.helping.JapaneseHelping;
+import hearthcloth.words.helping.KoreanHelping;
+import hearthcloth.words.helping.SpanishHelping;
 import hearthcloth.words.keeping.EnglishKeeping;
 import hearthcloth.words.keeping.FrenchKeeping;
 import hearthcloth.words.keeping.GermanKeeping;
@@ -172,6 +179,13 @@ import hearthcloth.words.tying.JapaneseTying;
 import hearthcloth.words.tying.KoreanTying;
 import hearthcloth.words.tying.SpanishTying;
 import hearthcloth.words.tying.TyingWords;
+import hearthcloth.words.typing.EnglishTyping;
+import hearthcloth.words.typing.FrenchTyping;
+import hearthcloth.words.typing.GermanTyping;
+import hearthcloth.words.typing.JapaneseTyping;
+import hearthcloth.words.typing.KoreanTyping;
+import hearthcloth.words.typing.SpanishTyping;
+import hearthcloth.words.typing.TypingWords;
 import hearthcloth.words.wrapping.EnglishWrapping;
 import hearthcloth.words.wrapping.FrenchWrapping;
 import hearthcloth.words.wrapping.GermanWrapping;
@@ -253,6 +267,16 @@ class EveryCatalogueTest {
                             FrenchHanding.class,
                             GermanHanding.class,
                             SpanishHanding.class)),
+            new Room(
+                    HelpingWords.class,
+                    HelpingWords::in,
+                    List.of(
+                            EnglishHelping.class,
+                            KoreanHelping.class,
+                            JapaneseHelping.class,
+                            FrenchHelping.class,
+                            GermanHelping.class,
+                            SpanishHelping.class)),
             new Room(
                     KeepingWords.class,
                     KeepingWords::in,
@@ -423,6 +447,16 @@ class EveryCatalogueTest {
                             FrenchTying.class,
                             GermanTying.class,
                             SpanishTying.class)),
+            new Room(
+                    TypingWords.class,
+                    language -> rooms(language).typing(),
+                    List.of(
+                            EnglishTyping.class,
+                            KoreanTyping.class,
+                            JapaneseTyping.class,
+                            FrenchTyping.class,
+                            GermanTyping.class,
+                            SpanishTyping.class)),
             new Room(
                     WrappingWords.class,
                     WrappingWords::in,
