@@ -37,7 +37,8 @@ final class HelpCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         CommandLine program = Objects.requireNonNull(spec).root().commandLine();
-        CommandLine explained = which == null ? program : program.getSubcommands().get(which);
+        CommandLine explained =
+                which == null ? program : program.getSubcommands().get(which);
         if (explained == null) {
             throw new BadInputException(unknown(String.valueOf(which), program));
         }
@@ -52,6 +53,8 @@ final class HelpCommand implements Callable<Integer> {
                 Argument.text(ListWords.plain(typed)),
                 Argument.names(
                         Argument.Joined.AND,
-                        Completion.commands(program).stream().map(CommandSpec::name).toList()));
+                        Completion.commands(program).stream()
+                                .map(CommandSpec::name)
+                                .toList()));
     }
 }

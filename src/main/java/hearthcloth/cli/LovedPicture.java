@@ -44,7 +44,9 @@ final class LovedPicture {
         }
         List<NearestFabrics.Match> matches = NearestFabrics.of(
                 colours.stream().map(PictureColours.Main::colour).toList(), stash);
-        shell.err().println(ListWords.line(TypingSentences.note(told(colours, matches)).in(voice)));
+        shell.err()
+                .println(ListWords.line(
+                        TypingSentences.note(told(colours, matches)).in(voice)));
         return matches.isEmpty()
                 ? words
                 : words.with(WishField.FABRICS, String.join("\n", NearestFabrics.names(matches, stash)));

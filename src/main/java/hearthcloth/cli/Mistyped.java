@@ -24,7 +24,8 @@ final class Mistyped {
     /** What is wrong, and where it is told how to write it. */
     static BadInputException said(ParameterException trouble, Language language) {
         String command = trouble.getCommandLine().getCommandSpec().qualifiedName();
-        return new BadInputException(sentence(trouble, language), TypingSentences.shown(Argument.text(command + " --help")));
+        return new BadInputException(
+                sentence(trouble, language), TypingSentences.shown(Argument.text(command + " --help")));
     }
 
     private static Sentence sentence(ParameterException trouble, Language language) {
@@ -34,7 +35,9 @@ final class Mistyped {
         if (trouble instanceof MissingParameterException missing) {
             return TypingSentences.missing(Argument.names(
                     Argument.Joined.COMMAS,
-                    missing.getMissing().stream().map(arg -> named(arg, language)).toList()));
+                    missing.getMissing().stream()
+                            .map(arg -> named(arg, language))
+                            .toList()));
         }
         if (trouble instanceof OverwrittenOptionException twice) {
             return TypingSentences.optionTwice(Argument.text(name(twice.getOverwritten())));

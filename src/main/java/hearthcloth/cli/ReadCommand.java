@@ -99,8 +99,10 @@ final class ReadCommand implements Callable<Integer> {
     private Reading.Read read(byte[] bytes, ReferenceSheet sheet, Voice voice) {
         ProgressLine progress = new ProgressLine(shell, voice);
         Reading reading = PhotoReader.read(
-                bytes, sheet, (share, what) -> progress.say(
-                        TypingSentences.progress(Argument.percent(Math.round(share * 100)), "reading")
+                bytes,
+                sheet,
+                (share, what) ->
+                        progress.say(TypingSentences.progress(Argument.percent(Math.round(share * 100)), "reading")
                                 .in(voice)));
         progress.clear();
         if (reading instanceof Reading.Read read) {
@@ -121,7 +123,8 @@ final class ReadCommand implements Callable<Integer> {
         ReadReport report = new ReadReport(shell.out(), voice);
         report.found(read, groups);
         report.doubts(read, taken);
-        picture.ifPresent(file -> report.line(TypingSentences.readDrawn(Argument.text(file.shown())).in(voice)));
+        picture.ifPresent(file -> report.line(
+                TypingSentences.readDrawn(Argument.text(file.shown())).in(voice)));
         if (gathered.lines() == 0) {
             shell.err().println(TypingSentences.readNothing().in(voice));
             return 1;

@@ -47,8 +47,8 @@ final class SheetCommand implements Callable<Integer> {
         OutputFile out = OutputFile.of("--out", outName, ".pdf", replace);
         out.write(MeasuringSheetPage.pdf(sheet, spoken));
         shell.out()
-                .println(TypingSentences.sheetWrote(Argument.text(out.shown()))
-                        .in(Voice.of(spoken, Ruler.MILLIMETRES)));
+                .println(
+                        TypingSentences.sheetWrote(Argument.text(out.shown())).in(Voice.of(spoken, Ruler.MILLIMETRES)));
         return 0;
     }
 }

@@ -56,8 +56,7 @@ public record Colour(int rgb) {
             int rgb = Integer.parseInt(word.substring(1), 16);
             return of((rgb >> 8) * 17, (rgb >> 4 & 15) * 17, (rgb & 15) * 17);
         }
-        return CssNames.find(word)
-                .orElseThrow(() -> new ColourException(text.strip()));
+        return CssNames.find(word).orElseThrow(() -> new ColourException(text.strip()));
     }
 
     /**

@@ -66,8 +66,8 @@ public sealed interface BarsRule {
     private static List<Length> widths(String measure, Unit bare) {
         List<Length> widths = Measures.lengths(measure.replaceAll("(?<!\\d)[,;]|[,;](?!\\d)|;", " x "), bare);
         if (widths.size() > RoundsRule.MOST) {
-            throw new RefusedException(RefusingSentences.wishManyWidths(
-                    Argument.number(widths.size()), Argument.number(RoundsRule.MOST)));
+            throw new RefusedException(
+                    RefusingSentences.wishManyWidths(Argument.number(widths.size()), Argument.number(RoundsRule.MOST)));
         }
         return widths.stream()
                 .map(width -> RuleText.length(width.toString(), bare))

@@ -55,8 +55,8 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
                 }
             }
             List<String> known = Arrays.stream(values()).map(Middle::word).toList();
-            throw new RefusedException(RefusingSentences.wishWord(
-                    Argument.names(Argument.Joined.OR, known), Argument.written(written)));
+            throw new RefusedException(
+                    RefusingSentences.wishWord(Argument.names(Argument.Joined.OR, known), Argument.written(written)));
         }
     }
 
@@ -78,8 +78,7 @@ public record ColourRule(List<Scheme.Kind> ways, Middle middle) {
             Scheme.Kind way = WAYS.stream()
                     .filter(kind -> RuleText.plain(kind.title()).equals(RuleText.plain(part)))
                     .findFirst()
-                    .orElseThrow(() ->
-                            new RefusedException(RulingSentences.ruleWay(known(), Argument.written(part))));
+                    .orElseThrow(() -> new RefusedException(RulingSentences.ruleWay(known(), Argument.written(part))));
             if (!ways.contains(way)) {
                 ways.add(way);
             }

@@ -110,8 +110,8 @@ final class DoubtRules {
     /** Whether one of a figured cloth's two colours is nearly the ground's, so that its rim is made out only between. */
     private boolean isHidden(FittedPolygon traced, InteriorColour interior) {
         InteriorColour.Halves halves = interior.halves();
-        double apart = Math.min(
-                halves.one().apart(interior.ground()), halves.two().apart(interior.ground()));
+        double apart =
+                Math.min(halves.one().apart(interior.ground()), halves.two().apart(interior.ground()));
         return interior.figured()
                 && halves.share() > LEAST_HALF
                 && apart < parameters.doubts().hidden()
@@ -175,8 +175,8 @@ final class DoubtRules {
                                 outline.picture().get(i),
                                 outline.picture().get((i + 1) % outline.sides().size()),
                                 0))
-                        .anyMatch(side -> mm(side.giveOrTake())
-                                > Math.max(vague.farMm(), vague.farShare() * mm(side.length())));
+                        .anyMatch(side ->
+                                mm(side.giveOrTake()) > Math.max(vague.farMm(), vague.farShare() * mm(side.length())));
     }
 
     private boolean isVague(PieceOutline outline, FloorScale scale) {

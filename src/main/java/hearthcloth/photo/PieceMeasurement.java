@@ -117,7 +117,9 @@ final class PieceMeasurement {
         List<MeasuredLength> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
             sides.add(scale.measured(
-                    corners.get(i), corners.get((i + 1) % corners.size()), doubtful * new Ends(traced, sharpest, soft).mm(i)));
+                    corners.get(i),
+                    corners.get((i + 1) % corners.size()),
+                    doubtful * new Ends(traced, sharpest, soft).mm(i)));
         }
         PieceOutline outline = scale.outline(corners, sides);
         return new ReadPiece(

@@ -179,12 +179,7 @@ public final class ReadingOverlay {
         String size = ruler.number(length(Math.max(box.width(), box.height())), Rounding.DOWN) + " × "
                 + ruler.write(length(Math.min(box.width(), box.height())), Rounding.DOWN);
         String head = piece.number() + (piece.isDoubted() ? " ?" : "");
-        written(
-                head,
-                middle.x() * scale,
-                middle.y() * scale - 3,
-                20,
-                piece.isDoubted() ? DOUBTFUL : SURE);
+        written(head, middle.x() * scale, middle.y() * scale - 3, 20, piece.isDoubted() ? DOUBTFUL : SURE);
         written(size, middle.x() * scale, middle.y() * scale + 15, 15, Color.BLACK);
     }
 

@@ -234,8 +234,7 @@ public final class ClothBook {
                     Thing cloth = Thing.cloth(id);
                     new ChangeJournal(handle, clock)
                             .add(
-                                    new ChangeJournal.Fact(
-                                            was.name() + " → " + name, cloth.word(), fact.text()),
+                                    new ChangeJournal.Fact(was.name() + " → " + name, cloth.word(), fact.text()),
                                     Set.of(cloth));
                 }));
     }

@@ -145,7 +145,8 @@ public record SqliteFile(Path path, HeldSource source, Jdbi jdbi, AtomicReferenc
         if ((!wasOpened && copies.isEmpty()) || Files.isDirectory(path) || look(path) != Found.NEW) {
             return Optional.empty();
         }
-        return Optional.of(StoringSentences.openedGone(last(copies), Argument.text(path.toAbsolutePath().toString())));
+        return Optional.of(StoringSentences.openedGone(
+                last(copies), Argument.text(path.toAbsolutePath().toString())));
     }
 
     private static Argument name(Path path) {

@@ -88,11 +88,10 @@ public final class SwatchBook {
     record Seen(String fabric, long across, long bytes) {}
 
     private List<Seen> pictures() {
-        return jdbi.withHandle(
-                handle -> handle.createQuery("select fabric, across, octet_length(picture) as bytes from swatch")
-                        .map((row, context) ->
-                                new Seen(row.getString("fabric"), row.getLong("across"), row.getLong("bytes")))
-                        .list());
+        return jdbi.withHandle(handle -> handle.createQuery(
+                        "select fabric, across, octet_length(picture) as bytes from swatch")
+                .map((row, context) -> new Seen(row.getString("fabric"), row.getLong("across"), row.getLong("bytes")))
+                .list());
     }
 
     private static Optional<Figure> figure(Swatch swatch) {

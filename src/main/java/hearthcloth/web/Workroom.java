@@ -164,8 +164,7 @@ public final class Workroom implements AutoCloseable {
                 } catch (JavalinBindException e) {
                     if (tried == last) {
                         store.ifPresent(Store::close);
-                        throw new StoreException(
-                                StoringSentences.placeNoPort(Argument.number(port)), e);
+                        throw new StoreException(StoringSentences.placeNoPort(Argument.number(port)), e);
                     }
                 }
             }

@@ -119,7 +119,8 @@ class BadWishTest {
         plan("--size").refused("--size");
         Typed.words("plan", "--out", "x").refused("STASH.csv");
         Typed.words("plan", "x").refused("--out FOLDER");
-        Typed.words("plam").refused("no command plam; there are help, plan, kits, read, size, guideline, idea and sheet");
+        Typed.words("plam")
+                .refused("no command plam; there are help, plan, kits, read, size, guideline, idea and sheet");
         Typed.words("plan", "@/etc/hostname", "--out", folder.resolve("out").toString())
                 .refused("There is no file @/etc/hostname");
         Typed.words("plan", "a\0b", "--out", folder.resolve("out").toString()).refused("is not the name of a file");

@@ -86,14 +86,14 @@ class HelpTest {
                 String label = HelpPage.label(arg, language);
                 assertThat(label).as(command.name() + " " + arg.paramLabel()).isNotBlank();
                 if (arg instanceof OptionSpec option) {
-                    assertThat(page).contains(option.longestName() + (option.arity().max() > 0 ? "=" + label : ""));
+                    assertThat(page)
+                            .contains(option.longestName() + (option.arity().max() > 0 ? "=" + label : ""));
                 } else {
                     assertThat(page).contains(label);
                 }
             });
-            assertThat(page.lines()).allSatisfy(line -> assertThat(columns(line))
-                    .as(line)
-                    .isLessThanOrEqualTo(80));
+            assertThat(page.lines())
+                    .allSatisfy(line -> assertThat(columns(line)).as(line).isLessThanOrEqualTo(80));
             assertThat(page).doesNotContainPattern("(?m)^ *[:;?!…»]").doesNotContain("{", "}", "%n", "null", "\u00a0");
         }
         for (CommandSpec command : Completion.commands(program)) {
@@ -198,8 +198,8 @@ class HelpTest {
             assertThat(typed.code()).isZero();
             assertThat(typed.out()).startsWith("천 목록으로 보자기를 계획합니다.");
         }
-        assertThat(Typed.words("help", "--language", "fr").out()).isEqualTo(Typed.words("--language", "fr", "--help")
-                .out());
+        assertThat(Typed.words("help", "--language", "fr").out())
+                .isEqualTo(Typed.words("--language", "fr", "--help").out());
         assertThat(Typed.words("help").out()).isEqualTo(Typed.words("--help").out());
         assertThat(Typed.words("help", "help").out()).contains("Usage: hearthcloth help [COMMAND]");
         Typed.words("help", "tide").refused("There is no command tide; there are help, plan");

@@ -36,7 +36,9 @@ class ProgramTest {
         CommandLine program = new Hearthcloth(shell, (asked, streams) -> 0).line();
         program.execute("completion", "man");
         String page = said();
-        assertThat(page).isEqualTo(ManPage.of(program, Language.ENGLISH)).startsWith(".TH HEARTHCLOTH 1\n.SH NAME\nhearthcloth \\- ");
+        assertThat(page)
+                .isEqualTo(ManPage.of(program, Language.ENGLISH))
+                .startsWith(".TH HEARTHCLOTH 1\n.SH NAME\nhearthcloth \\- ");
         boolean literal = false;
         for (String line : page.lines().toList()) {
             if (line.startsWith(".")) {

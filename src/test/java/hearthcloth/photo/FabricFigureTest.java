@@ -69,6 +69,7 @@ class FabricFigureTest {
     @Test
     void what_is_no_picture_has_no_figure() {
         assertThat(FabricFigure.of(new byte[] {1, 2, 3}, 100)).isEmpty();
-        assertThat(FabricFigure.of(List.of(Colour.of(0), Colour.of(0xffffff)), 100)).isEmpty();
+        assertThat(FabricFigure.of(List.of(Colour.of(0), Colour.of(0xffffff)), 100))
+                .isEmpty();
     }
 }

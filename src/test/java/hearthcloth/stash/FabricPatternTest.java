@@ -16,7 +16,14 @@ class FabricPatternTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"large birds, 1.8", "big check, 1.8", "tiny dots, 0.6", "small floral, 0.6", "birds, 1", "largely grey, 1"})
+    @CsvSource({
+        "large birds, 1.8",
+        "big check, 1.8",
+        "tiny dots, 0.6",
+        "small floral, 0.6",
+        "birds, 1",
+        "largely grey, 1"
+    })
     void a_size_is_read_as_a_word_by_itself(String name, double size) {
         assertThat(FabricPattern.size(name)).isEqualTo(size);
     }

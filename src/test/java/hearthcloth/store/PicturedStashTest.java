@@ -27,8 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PicturedStashTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T10:00:00Z"), ZoneOffset.UTC);
-    private static final Fabric SHEET =
-            new Fabric("Old sheet", Colour.of(0x777777), Fabric.Faces.SAME, Fabric.Nap.ANY);
+    private static final Fabric SHEET = new Fabric("Old sheet", Colour.of(0x777777), Fabric.Faces.SAME, Fabric.Nap.ANY);
 
     private final Store store;
 
@@ -40,7 +39,8 @@ class PicturedStashTest {
                         List.of(),
                         List.of(
                                 new Piece("1", SHEET, Size.square(Length.cm(30)), Piece.Washed.YES, 1),
-                                new Piece("2", SHEET.called("Other"), Size.square(Length.cm(30)), Piece.Washed.NO, 2))));
+                                new Piece(
+                                        "2", SHEET.called("Other"), Size.square(Length.cm(30)), Piece.Washed.NO, 2))));
     }
 
     /** Stripes of 16 pixels on 192: twelve stripes. */
@@ -69,7 +69,8 @@ class PicturedStashTest {
         assertThat(figure.mean().lightness()).isCloseTo(50, within(0.01));
         assertThat(sheet().mean()).isEqualTo(figure.mean());
         assertThat(figure.repeatMm()).isCloseTo(2 * 100 / 11.0, within(1e-9));
-        assertThat(store.atHand().stash().fabric("Other").orElseThrow().figure()).isEmpty();
+        assertThat(store.atHand().stash().fabric("Other").orElseThrow().figure())
+                .isEmpty();
 
         store.swatches().keep("Old sheet", striped(0, 0xffffff, Length.cm(20)));
         assertThat(sheet().figure().orElseThrow().repeatMm()).isCloseTo(2 * 200 / 11.0, within(1e-9));
@@ -110,7 +111,8 @@ class PicturedStashTest {
     void a_fabric_is_the_same_only_with_the_same_name_colour_faces_nap_and_wrong_side() {
         assertThat(SHEET.called("Other")).isNotEqualTo(SHEET);
         assertThat(SHEET.seen(colour -> Colour.of(1))).isNotEqualTo(SHEET);
-        assertThat(new Fabric("Old sheet", SHEET.colour(), Fabric.Faces.RIGHT, Fabric.Nap.ANY)).isNotEqualTo(SHEET);
+        assertThat(new Fabric("Old sheet", SHEET.colour(), Fabric.Faces.RIGHT, Fabric.Nap.ANY))
+                .isNotEqualTo(SHEET);
         assertThat(new Fabric("Old sheet", SHEET.colour(), Fabric.Faces.SAME, Fabric.Nap.LENGTHWISE))
                 .isNotEqualTo(SHEET);
         assertThat(new Fabric(

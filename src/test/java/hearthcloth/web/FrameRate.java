@@ -66,9 +66,11 @@ final class FrameRate {
                 if (words.length > 0) {
                     Path older = Path.of(words[0]);
                     for (String script : List.of("turn.js", "drape.js")) {
-                        page.route("**/own/" + script, route -> route.fulfill(new Route.FulfillOptions()
-                                .setContentType("text/javascript")
-                                .setPath(older.resolve(script))));
+                        page.route(
+                                "**/own/" + script,
+                                route -> route.fulfill(new Route.FulfillOptions()
+                                        .setContentType("text/javascript")
+                                        .setPath(older.resolve(script))));
                     }
                     measure(page, address, gift + ", older");
                     page.unroute("**/own/turn.js");
@@ -100,8 +102,7 @@ final class FrameRate {
             if (Files.isReadable(folder.resolve("cmdline"))
                     && Files.readString(folder.resolve("cmdline")).matches("(?s).*type=(gpu-process|renderer).*")) {
                 String stat = Files.readString(folder.resolve("stat"));
-                String[] numbers =
-                        stat.substring(stat.lastIndexOf(')') + 2).split(" ", -1);
+                String[] numbers = stat.substring(stat.lastIndexOf(')') + 2).split(" ", -1);
                 sum += TICK_MS * (Long.parseLong(numbers[11]) + Long.parseLong(numbers[12]));
             }
         }

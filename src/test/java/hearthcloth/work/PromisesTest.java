@@ -65,12 +65,14 @@ class PromisesTest {
     /** Five numbers would say nothing of pieces that are all there still; how many, and of which fabrics, does. */
     @Test
     void many_pieces_that_two_cloths_count_on_are_counted() {
-        List<Piece> five = IntStream.rangeClosed(1, 5).mapToObj(i -> piece(i, 10 * i)).toList();
+        List<Piece> five =
+                IntStream.rangeClosed(1, 5).mapToObj(i -> piece(i, 10 * i)).toList();
         Promises shared = new Promises(
                 List.of(new Promises.Counting("a", "Dawn", five), new Promises.Counting("b", "Dusk", five)));
 
         assertThat(shared.warnings("a", new Stash(five), List.of(), WORDS))
-                .containsExactly("Dusk counts on 5 pieces (Oat) too. The cloth that is cut first gets them; the other is"
-                        + " then planned again.");
+                .containsExactly(
+                        "Dusk counts on 5 pieces (Oat) too. The cloth that is cut first gets them; the other is"
+                                + " then planned again.");
     }
 }

@@ -99,12 +99,15 @@ class PurposeTest {
                 Purpose shown = Purpose.NOTHING.orShown(cloth, ruler);
                 Gift gift = shown.thing().orElseThrow();
                 Length tail = Purpose.tail(ruler).usual();
-                assertThat(Tie.FOUR_CORNER.fit(gift, cloth, tail).holds()).as(cm + " " + shown).isTrue();
+                assertThat(Tie.FOUR_CORNER.fit(gift, cloth, tail).holds())
+                        .as(cm + " " + shown)
+                        .isTrue();
                 assertThat(shown.tied()).contains(Tie.FOUR_CORNER);
             }
         }
         Purpose said = Purpose.of("ball 22 cm", "", Unit.CENTIMETRE);
         assertThat(said.orShown(Size.square(Length.cm(90)), Ruler.MILLIMETRES)).isEqualTo(said);
-        assertThat(Purpose.NOTHING.orShown(Size.square(Length.cm(10)), Ruler.MILLIMETRES)).isEqualTo(Purpose.NOTHING);
+        assertThat(Purpose.NOTHING.orShown(Size.square(Length.cm(10)), Ruler.MILLIMETRES))
+                .isEqualTo(Purpose.NOTHING);
     }
 }

@@ -89,8 +89,9 @@ class FitWordsTest {
     void what_a_cloth_can_tie_is_told_for_each_tie() {
         Size cloth = Size.square(Length.cm(75));
         List<Capacity> four = Capacity.of(Tie.FOUR_CORNER, cloth, TAIL).toList();
-        assertThat(four).extracting(one -> one.shape(METRIC)).containsExactly(
-                "a box 3 : 2 : 0.8, like a cake box", "a cube");
+        assertThat(four)
+                .extracting(one -> one.shape(METRIC))
+                .containsExactly("a box 3 : 2 : 0.8, like a cake box", "a cube");
         Optional<Gift> cube = four.get(1).largest().flatMap(gift -> gift.onMarks(Ruler.MILLIMETRES));
         assertThat(cube).map(gift -> gift.describe(METRIC)).contains("a box 20.5 × 20.5 × 20.5 cm");
         assertThat(Capacity.of(cloth, TAIL)).extracting(Capacity::tie).contains(Tie.values());

@@ -116,6 +116,7 @@ class GiftReaderTest {
     @Test
     void bare_numbers_need_a_unit_or_take_the_one_assumed() {
         assertThat(GiftReader.read("box: 6, x 5 x 4,", Unit.CENTIMETRE)).isEqualTo(new Gift.Box(SIX, FIVE, FOUR));
-        assertThatThrownBy(() -> read("box 6 x 5 x 4")).satisfies(refused -> assertThat(Refusal.of(refused).english()).contains("has no unit"));
+        assertThatThrownBy(() -> read("box 6 x 5 x 4"))
+                .satisfies(refused -> assertThat(Refusal.of(refused).english()).contains("has no unit"));
     }
 }

@@ -16,7 +16,9 @@ class PathsTest {
     private static void assertPaths(List<Demand> demands, double... paths) {
         assertThat(demands).hasSize(paths.length);
         for (int i = 0; i < paths.length; i++) {
-            assertThat(demands.get(i).path()).as(demands.get(i).reach().toString()).isCloseTo(paths[i], within(0.001));
+            assertThat(demands.get(i).path())
+                    .as(demands.get(i).reach().toString())
+                    .isCloseTo(paths[i], within(0.001));
         }
     }
 
@@ -25,7 +27,13 @@ class PathsTest {
     void up_and_round_a_bottle() {
         Gift bottle = new Gift.Bottle(Length.mm(100), Length.mm(300), Length.mm(40), Length.mm(260));
         assertPaths(
-                Tie.ONE_BOTTLE.demands(bottle, TAIL), 380, 380, 319.1032, 319.1032, 360 * Math.sqrt(2), 360 + 1.58 * 50);
+                Tie.ONE_BOTTLE.demands(bottle, TAIL),
+                380,
+                380,
+                319.1032,
+                319.1032,
+                360 * Math.sqrt(2),
+                360 + 1.58 * 50);
     }
 
     /** Two of it: they start 100 from the middle. Shoulder and half a round, 417.0796; for a low shoulder the mouth, 362.8319. */
@@ -102,7 +110,8 @@ class PathsTest {
         assertThat(between.holds()).isTrue();
         assertThat(between.tail().minus(Length.cm(10)).nm()).isBetween(-1L, 20L);
         Size large = Size.square(Tie.FOUR_CORNER.smallestSquare(box, tail.usual()));
-        assertThat(Tie.FOUR_CORNER.fit(box, large, tail, Placing.CENTRED).tail()).isEqualTo(tail.usual());
+        assertThat(Tie.FOUR_CORNER.fit(box, large, tail, Placing.CENTRED).tail())
+                .isEqualTo(tail.usual());
         Size small = Size.square(Tie.FOUR_CORNER.smallestSquare(box, Length.cm(7)));
         Fit none = Tie.FOUR_CORNER.fit(box, small, tail, Placing.CENTRED);
         assertThat(none.holds()).isFalse();

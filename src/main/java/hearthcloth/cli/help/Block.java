@@ -35,7 +35,9 @@ sealed interface Block {
         List<String> parts = new ArrayList<>();
         for (String word : words) {
             String quoted = word.contains(" ") ? "\"" + word + "\"" : word;
-            boolean begins = parts.isEmpty() || word.startsWith("--") || !parts.get(parts.size() - 1).startsWith("--");
+            boolean begins = parts.isEmpty()
+                    || word.startsWith("--")
+                    || !parts.get(parts.size() - 1).startsWith("--");
             if (begins) {
                 parts.add(quoted);
             } else {

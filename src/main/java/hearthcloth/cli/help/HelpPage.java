@@ -78,7 +78,8 @@ public final class HelpPage {
                 .map(option -> option.longestName() + "=" + options.label(option));
         Stream<String> rest = Stream.of(w.optional());
         Stream<String> own = command.parent() == null ? Stream.of(w.command()) : Stream.empty();
-        String typed = Stream.of(places, needed, rest, own).flatMap(parts -> parts).collect(Collectors.joining(" "));
+        String typed =
+                Stream.of(places, needed, rest, own).flatMap(parts -> parts).collect(Collectors.joining(" "));
         String start = w.usage() + " " + command.qualifiedName() + " ";
         hanging(start, Columns.of(start), typed);
     }
@@ -98,8 +99,8 @@ public final class HelpPage {
         if (!all.isEmpty()) {
             line("");
             line(w.heading("commands"));
-            all.forEach(each -> hanging(
-                    Columns.padded("  " + each.name(), 13), 13, CommandWords.header(each.name(), w)));
+            all.forEach(
+                    each -> hanging(Columns.padded("  " + each.name(), 13), 13, CommandWords.header(each.name(), w)));
         }
     }
 

@@ -64,9 +64,7 @@ public final class ManPage {
         item("HEARTHCLOTH_DATA, HEARTHCLOTH_PORT, HEARTHCLOTH_LAN, HEARTHCLOTH_NO_BROWSER", w.manualSame());
         item("HEARTHCLOTH_SETTINGS", w.manualSettings());
         section("FILES");
-        item(
-                "$XDG_DATA_HOME/hearthcloth/workroom.db, ~/.local/share/hearthcloth/workroom.db",
-                w.manualFiles());
+        item("$XDG_DATA_HOME/hearthcloth/workroom.db, ~/.local/share/hearthcloth/workroom.db", w.manualFiles());
     }
 
     private void command(CommandSpec command) {

@@ -52,7 +52,9 @@ final class OptionWords {
 
     private String label(String part) {
         Matcher named = NAMED.matcher(part);
-        return named.matches() ? w.label(named.group(1)) + Optional.ofNullable(named.group(2)).orElse("") : part;
+        return named.matches()
+                ? w.label(named.group(1)) + Optional.ofNullable(named.group(2)).orElse("")
+                : part;
     }
 
     private @Nullable String own(OptionSpec option, String name) {

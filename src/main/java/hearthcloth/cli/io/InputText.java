@@ -61,8 +61,7 @@ public final class InputText {
     }
 
     private static BadInputException noText(Argument shown, int line, String why) {
-        return new BadInputException(
-                RefusingSentences.givenNoText(Argument.text(Integer.toString(line)), shown, why));
+        return new BadInputException(RefusingSentences.givenNoText(Argument.text(Integer.toString(line)), shown, why));
     }
 
     private static void check(String name, Path path) throws IOException {

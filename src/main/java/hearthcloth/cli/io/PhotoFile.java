@@ -32,7 +32,9 @@ public final class PhotoFile {
             byte[] bytes = name.equals("-") ? in.readNBytes(MOST) : bytes(shown, Path.of(name));
             if (bytes.length == 0) {
                 throw new BadInputException(RefusingSentences.givenPhotoEmpty(
-                        name.equals("-") ? new Argument.Capital(RefusingSentences.givenInput()) : Argument.text(shown)));
+                        name.equals("-")
+                                ? new Argument.Capital(RefusingSentences.givenInput())
+                                : Argument.text(shown)));
             }
             return bytes;
         } catch (InvalidPathException e) {

@@ -27,7 +27,9 @@ public final class ProgressLine {
     public void show(PlanProgress progress) {
         progress.best().ifPresent(plan -> best = OptionalInt.of(plan.figures().joins()));
         String tried = words().progressLayouts(
-                        String.valueOf(progress.found()), String.valueOf(progress.of()), String.valueOf(progress.tried()));
+                        String.valueOf(progress.found()),
+                        String.valueOf(progress.of()),
+                        String.valueOf(progress.tried()));
         say(best.isPresent() ? words().progressBest(best.getAsInt(), tried) : tried);
     }
 

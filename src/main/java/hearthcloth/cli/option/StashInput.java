@@ -44,9 +44,7 @@ public final class StashInput {
                 ? TypingSentences.unusableInput("stash")
                 : TypingSentences.unusable(Argument.text(ListWords.plain(file)));
         sentences.add(head.in(voice));
-        ((StashFile.Faulty) reading)
-                .lines(PROBLEMS_SHOWN, voice)
-                .forEach(line -> sentences.add("  " + line));
+        ((StashFile.Faulty) reading).lines(PROBLEMS_SHOWN, voice).forEach(line -> sentences.add("  " + line));
         throw new BadInputException(sentences);
     }
 

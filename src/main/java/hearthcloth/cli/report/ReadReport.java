@@ -8,11 +8,11 @@ import hearthcloth.photo.Reading;
 import hearthcloth.photo.plane.Doubt;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.wish.ListWords;
+import hearthcloth.words.reporting.ReportingWords;
+import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
 import hearthcloth.work.photo.ShapeWords;
-import hearthcloth.words.reporting.ReportingWords;
-import hearthcloth.words.speech.Voice;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,8 +125,7 @@ public final class ReadReport {
         for (ReadPiece piece : read.pieces()) {
             piece.ownDoubts().stream()
                     .filter(which)
-                    .forEach(doubt ->
-                            lines.add("  " + words().readPiece(said(doubt), String.valueOf(piece.number()))));
+                    .forEach(doubt -> lines.add("  " + words().readPiece(said(doubt), String.valueOf(piece.number()))));
         }
         if (!lines.isEmpty()) {
             out.println();

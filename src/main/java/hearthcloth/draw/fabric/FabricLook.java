@@ -38,7 +38,9 @@ public record FabricLook(Colour ground, Colour wrongSide, Optional<Picture> prin
 
     /** How its wrong side is drawn in a small picture: plain, where it has a colour of its own; else as its right side. */
     public FabricLook turnedOver() {
-        return wrongSide.equals(ground) ? this : new FabricLook(/* ground= */ wrongSide, /* wrongSide= */ ground, Optional.empty(), weave);
+        return wrongSide.equals(ground)
+                ? this
+                : new FabricLook(/* ground= */ wrongSide, /* wrongSide= */ ground, Optional.empty(), weave);
     }
 
     /** Whether it is more than one colour where it is drawn at this scale. */

@@ -66,7 +66,8 @@ public final class FabricTile {
                     ground.shaded(-FabricPattern.STRIPE_LIGHTNESS),
                     ground.shaded(FabricPattern.STRIPE_LIGHTNESS));
         }
-        double lightness = lab.lightness() + (lab.lightness() > 55 ? -FabricPattern.FIGURE_LIGHTNESS : FabricPattern.FIGURE_LIGHTNESS);
+        double lightness = lab.lightness()
+                + (lab.lightness() > 55 ? -FabricPattern.FIGURE_LIGHTNESS : FabricPattern.FIGURE_LIGHTNESS);
         double hue = Math.toRadians(lab.hue() + 60 * chance.nextDouble() - 30);
         double chroma = Math.min(MOST_CHROMA, Math.max(12, lab.chroma()));
         Colour figure = new Lab(lightness, chroma * Math.cos(hue), chroma * Math.sin(hue)).toColour();

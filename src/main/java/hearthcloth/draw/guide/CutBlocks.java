@@ -195,8 +195,8 @@ public final class CutBlocks {
             column.gap(5).seam().gap(4);
             new CutBlocks(plan, task, voice).blocks(190, 400).forEach(block -> column.picture(block, 0));
         }
-        Picture sheet =
-                column.finished(voice.printing().pictureCuts(plan.story().title().in(voice)));
+        Picture sheet = column.finished(
+                voice.printing().pictureCuts(plan.story().title().in(voice)));
         Sketch sketch = new Sketch().place(sheet, new Point(air, air));
         return sketch.finished(sheet.title(), sheet.width() + 2 * air, sheet.height() + 2 * air);
     }

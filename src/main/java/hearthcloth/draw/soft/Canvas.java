@@ -61,9 +61,19 @@ final class Canvas {
             double x = shape.places[k];
             double y = shape.places[k + 1];
             double z = shape.places[k + 2];
-            seen[k] = (x * sight.right().x() + y * sight.right().y() + z * sight.right().z() - left) * scale;
-            seen[k + 1] = (top - x * sight.up().x() - y * sight.up().y() - z * sight.up().z()) * scale;
-            seen[k + 2] = x * sight.towards().x() + y * sight.towards().y() + z * sight.towards().z();
+            seen[k] = (x * sight.right().x()
+                            + y * sight.right().y()
+                            + z * sight.right().z()
+                            - left)
+                    * scale;
+            seen[k + 1] = (top
+                            - x * sight.up().x()
+                            - y * sight.up().y()
+                            - z * sight.up().z())
+                    * scale;
+            seen[k + 2] = x * sight.towards().x()
+                    + y * sight.towards().y()
+                    + z * sight.towards().z();
         }
         return seen;
     }

@@ -125,8 +125,12 @@ final class Cast {
             if (dark[k] > FAINT) {
                 double x = ((k % DOTS + 0.5) / DOTS * 2 - 1) * reach;
                 double y = (1 - (Math.floorDiv(k, DOTS) + 0.5) / DOTS * 2) * reach;
-                double right = x * sight.right().x() + y * sight.right().y() + floor * sight.right().z();
-                double up = x * sight.up().x() + y * sight.up().y() + floor * sight.up().z();
+                double right = x * sight.right().x()
+                        + y * sight.right().y()
+                        + floor * sight.right().z();
+                double up = x * sight.up().x()
+                        + y * sight.up().y()
+                        + floor * sight.up().z();
                 seen.add(new Point(right, -up));
             }
         }

@@ -85,16 +85,16 @@ final class Painting {
         List<Point> outline = new ArrayList<>();
         for (int i = 0; i < DISC; i++) {
             double angle = 2 * Math.PI * i / DISC;
-            outline.add(disc.middle()
-                    .plus(disc.radius() * Elementary.cos(angle), disc.radius() * Elementary.sin(angle)));
+            outline.add(
+                    disc.middle().plus(disc.radius() * Elementary.cos(angle), disc.radius() * Elementary.sin(angle)));
         }
         return outline;
     }
 
     private Ink repeated(Picture tile, Affine laid) {
         double scale = laid.scale() * Math.sqrt(across * down);
-        Painting drawn = tiles.computeIfAbsent(
-                tile, one -> of(one, whole(one.width() * scale), whole(one.height() * scale)));
+        Painting drawn =
+                tiles.computeIfAbsent(tile, one -> of(one, whole(one.width() * scale), whole(one.height() * scale)));
         double twice = laid.a() * laid.d() - laid.b() * laid.c();
         return (x, y, into) -> {
             double u = x / across - laid.e();

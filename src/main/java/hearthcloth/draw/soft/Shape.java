@@ -72,8 +72,9 @@ public final class Shape {
     private void ownNormals() {
         for (int t = 0; t < corners.length; t += 3) {
             Vector from = place(corners[t]);
-            Vector square =
-                    place(corners[t + 1]).minus(from).cross(place(corners[t + 2]).minus(from));
+            Vector square = place(corners[t + 1])
+                    .minus(from)
+                    .cross(place(corners[t + 2]).minus(from));
             for (int c = 0; c < 3; c++) {
                 add(corners[t + c], square);
             }

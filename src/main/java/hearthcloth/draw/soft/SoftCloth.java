@@ -46,8 +46,7 @@ public final class SoftCloth {
         List<Point> all = new ArrayList<>();
         for (Shape shape : List.of(cloth, knots)) {
             for (int k = 0; k < shape.points(); k++) {
-                all.add(new Point(
-                        sight.right().dot(shape.place(k)), -sight.up().dot(shape.place(k))));
+                all.add(new Point(sight.right().dot(shape.place(k)), -sight.up().dot(shape.place(k))));
             }
         }
         Bounds own = round(all);

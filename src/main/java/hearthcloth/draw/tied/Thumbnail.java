@@ -25,8 +25,7 @@ public final class Thumbnail {
     private static final double LEAST = 4;
 
     /** The titles of pictures, which a thumbnail leaves out. */
-    private static final PrintingWords UNSAID =
-            Voice.english(Ruler.MILLIMETRES).printing();
+    private static final PrintingWords UNSAID = Voice.english(Ruler.MILLIMETRES).printing();
 
     private final StringBuilder svg = new StringBuilder();
     private final StringBuilder path = new StringBuilder();

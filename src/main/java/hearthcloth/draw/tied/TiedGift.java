@@ -197,12 +197,11 @@ public final class TiedGift {
         Gift gift = tied.fit().gift();
         List<TyingMoment> all = TyingMoment.of(tied.fit().tie(), gift);
         Fold now = TiedFold.at(moment, tied);
-        View view = moment == TyingMoment.TIED
-                ? corner()
-                : seen(scene(moment, now), Eye.at(moment, gift));
+        View view = moment == TyingMoment.TIED ? corner() : seen(scene(moment, now), Eye.at(moment, gift));
         int place = all.indexOf(moment);
         Moves moves = place < 1 ? Moves.NONE : Moves.between(TiedFold.at(all.get(place - 1), tied), moment, now);
-        return view.picture(moment == TyingMoment.TIED ? words.pictureDone() : words.pictureTying(), moves, width, height);
+        return view.picture(
+                moment == TyingMoment.TIED ? words.pictureDone() : words.pictureTying(), moves, width, height);
     }
 
     /** The tied gift alone, from a corner, in at most this room. */

@@ -98,7 +98,8 @@ public record TiedModel(Surface surface, Faces faces, List<Strand> strands) {
         if (!settled.isSoft()) {
             return Optional.empty();
         }
-        List<Point> shares = settled.cloth().stream().map(plan::share).map(Share::point).toList();
+        List<Point> shares =
+                settled.cloth().stream().map(plan::share).map(Share::point).toList();
         List<Cords.Cord> cords = strands(fold, plan, lead -> Optional.of(settled.place(lead.from()))).stream()
                 .map(Strand::cord)
                 .toList();

@@ -175,8 +175,8 @@ public final class GuidelineFile {
         if (written.strip().toLowerCase(Locale.ROOT).equals("open")) {
             return Optional.empty();
         }
-        return Optional.of(Order.named(written)
-                .orElseThrow(() -> other(written, "round", "pairs", "two-sides", "open")));
+        return Optional.of(
+                Order.named(written).orElseThrow(() -> other(written, "round", "pairs", "two-sides", "open")));
     }
 
     private static ColourRule colours(FieldReader file) {

@@ -196,8 +196,7 @@ public final class PlanReader {
             switch (patch.need("role", "patch", word -> word)) {
                 case "hearth" -> hearth = Optional.of(new Part(fabric, showing, size, 0));
                 case "bar" -> bar(patch, new Part(fabric, showing, size, part(id)));
-                default ->
-                    throw new RefusedException(RulingSentences.filePatches("SCRAPS"));
+                default -> throw new RefusedException(RulingSentences.filePatches("SCRAPS"));
             }
         }
 

@@ -67,14 +67,13 @@ record SewingFields(Ruler ruler) {
     }
 
     private static SeamKind kind(String words) {
-        return SeamKind.named(words)
-                .orElseThrow(() -> unknownSeam(words));
+        return SeamKind.named(words).orElseThrow(() -> unknownSeam(words));
     }
 
     static RefusedException unknownSeam(String words) {
         List<String> known = SeamKind.table().stream().map(SeamKind::name).toList();
-        return new RefusedException(RulingSentences.ruleSeam(
-                Argument.names(Argument.Joined.SEMICOLONS, known), Argument.written(words)));
+        return new RefusedException(
+                RulingSentences.ruleSeam(Argument.names(Argument.Joined.SEMICOLONS, known), Argument.written(words)));
     }
 
     private Hem hem(FieldReader fields, Hem usual) {

@@ -84,12 +84,14 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
             Point to = corners.get((i + 1) % corners.size());
             EdgeLocaliser.Rim rim = seen.laid.rims().get(i);
             EdgeFit.Fit fit = sharp(seen.sides.get(i), from, to, rim, lens, parameters);
-            boolean isShadeless = seen.sides.get(i).sharpness() > parameters.unsharp().shadeless();
+            boolean isShadeless =
+                    seen.sides.get(i).sharpness() > parameters.unsharp().shadeless();
             fits.add(seen.shaded(i)
                     .map(placed -> {
                         double off = fit.line().off(lens.straight(placed.at()));
                         boolean isThreads = rim.fringe() > 0 && off * outwards > 0;
-                        return shaded(fit, isShadeless || isThreads, off, placed).faded(rim.fringe(), rim.fringe());
+                        return shaded(fit, isShadeless || isThreads, off, placed)
+                                .faded(rim.fringe(), rim.fringe());
                     })
                     .orElseGet(() -> fit.faded(rim.soft(), rim.fringe())));
         }
@@ -122,8 +124,7 @@ public record FittedPolygon(List<Point> corners, List<EdgeFit> sides, List<EdgeF
         EdgeFit.Fit fit = side.isUsable()
                 ? side.fit(lens, parameters.near())
                 : EdgeFit.Fit.unseen(straight, parameters.near(), deviation, 0);
-        double most =
-                rim.fringe() >= parameters.unsharp().fringe() ? parameters.frayedOff() : parameters.mostOff();
+        double most = rim.fringe() >= parameters.unsharp().fringe() ? parameters.frayedOff() : parameters.mostOff();
         if (fit.share() < parameters.leastShare()
                 || off(fit.line(), from, to, lens) > most
                 || rim.strip().loss(fit.line(), lens) > parameters.mostLoss()) {

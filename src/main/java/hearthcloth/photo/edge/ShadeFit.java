@@ -83,8 +83,7 @@ final class ShadeFit {
 
     /** The same near a place that is known and with a blur that is known. */
     Found near(Found known) {
-        return found(
-                within(known.at - 2, known.at + 2, Math.min(SURE, known.at - CLEAR)), known.blur, known.blur);
+        return found(within(known.at - 2, known.at + 2, Math.min(SURE, known.at - CLEAR)), known.blur, known.blur);
     }
 
     /**
@@ -120,10 +119,7 @@ final class ShadeFit {
         double byLight = new Side(light, search.cloth, true).closest(best, blur);
         double misfit = Math.sqrt(values.left(Math.round(byValue / FINE) * FINE, blur) / (3.0 * (last - first + 1)));
         return new Found(
-                (byValue + byLight) / 2,
-                Math.abs(byValue - byLight),
-                misfit / Math.max(1e-6, values.contrast()),
-                blur);
+                (byValue + byLight) / 2, Math.abs(byValue - byLight), misfit / Math.max(1e-6, values.contrast()), blur);
     }
 
     /** A profile, by light or by the colours' values. */
@@ -215,7 +211,8 @@ final class ShadeFit {
         double[] depth = new double[n];
         for (int round = 0; round < 40; round++) {
             for (int i = 0; i < n; i++) {
-                depth[i] = Math.max(0, (toward[i] - times(gram, depth, i) + gram[i][i] * depth[i]) / (gram[i][i] + 1e-12));
+                depth[i] =
+                        Math.max(0, (toward[i] - times(gram, depth, i) + gram[i][i] * depth[i]) / (gram[i][i] + 1e-12));
             }
         }
         double fall = 0;

@@ -114,7 +114,8 @@ public final class ShadedRims {
             for (int k = 0; k < count; k++) {
                 double out = k * ShadeFit.APART - ShadeFit.INSIDE;
                 Point at = at(share, out);
-                boolean hidden = !picture.holds(at.x(), at.y(), 1) || (out > 2 && occupied.byOther(at.x(), at.y(), own));
+                boolean hidden =
+                        !picture.holds(at.x(), at.y(), 1) || (out > 2 && occupied.byOther(at.x(), at.y(), own));
                 profile[k] = hidden ? new double[0] : new double[3];
                 if (!hidden) {
                     picture.add(at.x(), at.y(), 1, profile[k]);

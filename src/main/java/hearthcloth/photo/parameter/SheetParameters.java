@@ -92,13 +92,7 @@ public record SheetParameters(
      * @param sameSize two sheets of one kind never differ by more than this share of a length, and by less where they tell it; tuned
      */
     public record Whiter(
-            double area,
-            double lighter,
-            double purer,
-            double duller,
-            double dimmer,
-            double coloured,
-            double sameSize) {
+            double area, double lighter, double purer, double duller, double dimmer, double coloured, double sameSize) {
         private static Whiter standard() {
             return new Whiter(0.3, 3.5, 3.5, 3, 1.5, 2, 0.03);
         }

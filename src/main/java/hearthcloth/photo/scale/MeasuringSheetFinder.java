@@ -200,13 +200,18 @@ public final class MeasuringSheetFinder {
         }
         return Optional.of(new MarkedSheet(
                 placed,
-                field(toPicture, new Point(-printed.paper().besideMm(), -printed.paper().beyondMm()), beyond()),
+                field(
+                        toPicture,
+                        new Point(-printed.paper().besideMm(), -printed.paper().beyondMm()),
+                        beyond()),
                 field(toPicture, MeasuringSheet.WHITE.get(0), MeasuringSheet.WHITE.get(1)),
                 4 * sharp / placed.size()));
     }
 
     private Point beyond() {
-        return new Point(MeasuringSheet.WIDTH_MM + printed.paper().besideMm(), MeasuringSheet.HEIGHT_MM + printed.paper().beyondMm());
+        return new Point(
+                MeasuringSheet.WIDTH_MM + printed.paper().besideMm(),
+                MeasuringSheet.HEIGHT_MM + printed.paper().beyondMm());
     }
 
     private static List<Point> field(Homography toPicture, Point from, Point to) {
@@ -228,8 +233,10 @@ public final class MeasuringSheetFinder {
             return Optional.empty();
         }
         List<EdgeFit> sides = new SubpixelEdges(picture, reach, false, steps).of(rough);
-        FittedPolygon at = FittedPolygon.of(rough, sides, lens, 1.2, printed.rims().leash() * cell);
-        boolean shows = at.fits().stream().allMatch(fit -> fit.share() > printed.rims().leastShare());
+        FittedPolygon at =
+                FittedPolygon.of(rough, sides, lens, 1.2, printed.rims().leash() * cell);
+        boolean shows =
+                at.fits().stream().allMatch(fit -> fit.share() > printed.rims().leastShare());
         boolean moved = rough.equals(at.corners());
         return shows && !moved ? Optional.of(at) : Optional.empty();
     }

@@ -50,7 +50,8 @@ record SheetRivals(SheetFinder finder, ReferenceSheet sheet, LabThumbnail coarse
         boolean asWhite = white.lighter > -whites().duller() && white.purer > -whites().coloured();
         boolean whiter = asWhite && (white.lighter > whites().lighter() || white.purer > whites().purer());
         double times = finder.times(found, shape.corners());
-        boolean isNearlyAsWhite = white.lighter > -whites().dimmer() * whites().duller() && white.purer > -whites().coloured();
+        boolean isNearlyAsWhite =
+                white.lighter > -whites().dimmer() * whites().duller() && white.purer > -whites().coloured();
         if (cutOff || shape.corners().size() != 4 || !SheetFinder.convex(shape.corners())) {
             return whiter || (asWhite && times > bends().large()) || (isNearlyAsWhite && times > 1);
         }

@@ -36,7 +36,8 @@ public record LeastAmiss(double amissMm, double boundMm) {
         List<Tile> bars = new ArrayList<>(whole.values());
         Tile hearth = bars.remove(bars.indexOf(whole.get(0)));
         int[] numbers = IntStream.range(0, differences.count())
-                .filter(i -> i < fabrics.size() || fabrics.get(i - fabrics.size()).isTurnable())
+                .filter(i ->
+                        i < fabrics.size() || fabrics.get(i - fabrics.size()).isTurnable())
                 .toArray();
         double[] room = new double[numbers.length];
         for (int i = 0; i < numbers.length; i++) {
@@ -48,8 +49,8 @@ public record LeastAmiss(double amissMm, double boundMm) {
         BarColouring problem =
                 new BarColouring(hearth, bars, bill, numbers, new double[bars.size()][numbers.length], room);
         double amiss = goal.amissMm(cloth, fabrics);
-        double bound = BarColours.of(problem, goal.parameters().search().bound(), 1)
-                .bound();
+        double bound =
+                BarColours.of(problem, goal.parameters().search().bound(), 1).bound();
         return new LeastAmiss(amiss, Math.min(amiss, bound));
     }
 

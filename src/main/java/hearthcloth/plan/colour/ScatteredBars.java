@@ -60,7 +60,8 @@ public final class ScatteredBars {
     public static Optional<Scheme> of(
             Design design, Supply supply, Scheme.Kind kind, List<List<Fabric>> allowed, ColourGoal goal) {
         ScatteredBars bars = new ScatteredBars(goal.parameters().choosing(), design, supply, allowed);
-        BarColours.Found found = BarColours.of(bars.problem(goal), goal.parameters().search().chosen(), SEED);
+        BarColours.Found found =
+                BarColours.of(bars.problem(goal), goal.parameters().search().chosen(), SEED);
         if (!found.isFound()) {
             return Optional.empty();
         }
@@ -93,7 +94,8 @@ public final class ScatteredBars {
                 .mapToInt(fabric -> differences.number(fabric.name()))
                 .toArray();
         double[] room = fabrics.stream()
-                .mapToDouble(fabric -> choosing.usable() * supply.area(fabric) - (fabric.equals(centre) ? hearth.areaMm2() : 0))
+                .mapToDouble(fabric ->
+                        choosing.usable() * supply.area(fabric) - (fabric.equals(centre) ? hearth.areaMm2() : 0))
                 .toArray();
         EdgeBill bill = goal.bill(differences, design.layout().finished());
         return new BarColouring(hearth, bars, bill, numbers, joins, room);

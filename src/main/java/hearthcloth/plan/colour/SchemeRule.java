@@ -63,9 +63,7 @@ public final class SchemeRule {
         boolean isTurned = patch.showing() == Showing.WRONG
                 && fabric != null
                 && !fabric.wrongSide().equals(fabric.colour());
-        return isTurned
-                ? new Patch(patch.place(), patch.fabric() + OTHER_FACE, patch.size(), patch.showing())
-                : patch;
+        return isTurned ? new Patch(patch.place(), patch.fabric() + OTHER_FACE, patch.size(), patch.showing()) : patch;
     }
 
     public static boolean holds(Scheme.Kind kind, Cloth cloth, List<Fabric> fabrics) {

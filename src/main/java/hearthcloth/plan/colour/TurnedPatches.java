@@ -41,9 +41,7 @@ public final class TurnedPatches {
     public static CutAnswer of(CutAnswer answer, ColourGoal goal) {
         List<Fabric> fabrics =
                 answer.used().stream().map(Piece::fabric).distinct().toList();
-        return fabrics.stream().anyMatch(Fabric::isTurnable)
-                ? new TurnedPatches(answer, fabrics, goal).best()
-                : answer;
+        return fabrics.stream().anyMatch(Fabric::isTurnable) ? new TurnedPatches(answer, fabrics, goal).best() : answer;
     }
 
     private CutAnswer best() {

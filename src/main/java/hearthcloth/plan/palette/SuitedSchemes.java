@@ -113,8 +113,7 @@ public final class SuitedSchemes {
     private Optional<Suited> field() {
         Fabric most = heap.byAmount().get(0);
         double share = heap.share(most);
-        boolean stands =
-                heap.byAmount().stream().anyMatch(other -> ColourFigures.standsOut(most, other));
+        boolean stands = heap.byAmount().stream().anyMatch(other -> ColourFigures.standsOut(most, other));
         return share >= 0.5 && stands
                 ? Optional.of(new Suited(Scheme.Kind.FIELD, Math.min(1, share), Optional.of(most)))
                 : Optional.empty();

@@ -13,8 +13,7 @@ import hearthcloth.plan.model.Contrast;
  * @param choosing how a fabric is chosen for each bar before anything is cut
  * @param search how long and in what steps is searched
  */
-public record ColourParameters(
-        Looks looks, Dial dial, Faults faults, Names names, Choosing choosing, Search search) {
+public record ColourParameters(Looks looks, Dial dial, Faults faults, Names names, Choosing choosing, Search search) {
 
     /** The values that planning works with. */
     public static ColourParameters standard() {
@@ -115,8 +114,7 @@ public record ColourParameters(
      * @param worth less edge than this that shows when tied is not worth a word, in millimetres; chosen
      * @param proven so near to the bound a cloth counts as proven, in millimetres of edge, since half a one is nothing to see
      */
-    public record Faults(
-            double less, double mixed, double balanced, double unbalanced, double worth, double proven) {
+    public record Faults(double less, double mixed, double balanced, double unbalanced, double worth, double proven) {
 
         private static Faults standard() {
             return new Faults(0.5, 100, 0.03, 1000, 20, 0.5);
@@ -177,8 +175,7 @@ public record ColourParameters(
      * @param shaken exchanges tried at random before a new descent
      * @param branching how bars are branched over
      */
-    public record Search(
-            long chosen, int exchanged, int turned, long bound, int shaken, Branching branching) {
+    public record Search(long chosen, int exchanged, int turned, long bound, int shaken, Branching branching) {
 
         private static Search standard() {
             return new Search(1000, 1500, 4000, 20_000, 4, new Branching(3, 2000, 200, 2000, 8));

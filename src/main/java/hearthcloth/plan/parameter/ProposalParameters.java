@@ -131,8 +131,7 @@ public record ProposalParameters(Effort effort, Drafting drafting, Hearth hearth
     public record Gallery(Worth worth, Apart apart, Unlike unlike, double asLarge, int points) {
 
         private static Gallery standard() {
-            return new Gallery(
-                    new Worth(20, 3, 1000), new Apart(6, 3, 3, 4), new Unlike(8, 12, 0.2, 0.4), 0.98, 2);
+            return new Gallery(new Worth(20, 3, 1000), new Apart(6, 3, 3, 4), new Unlike(8, 12, 0.2, 0.4), 0.98, 2);
         }
     }
 

@@ -16,8 +16,7 @@ import java.util.Optional;
 /** Searches one cloth of scraps and arranges it. */
 final class FreeCloths {
 
-    private static final long CHANGES =
-            PatchworkParameters.standard().free().changes();
+    private static final long CHANGES = PatchworkParameters.standard().free().changes();
 
     private final MarkedHeap heap;
     private final long seed;

@@ -28,7 +28,8 @@ import java.util.stream.IntStream;
 public record MarkedHeap(List<Piece> pieces, List<Scrap> scraps, Wish wish) {
 
     /** The most patches out of one piece. */
-    private static final int MOST_PARTS = PatchworkParameters.standard().choice().parts();
+    private static final int MOST_PARTS =
+            PatchworkParameters.standard().choice().parts();
 
     public MarkedHeap {
         pieces = List.copyOf(pieces);

@@ -8,8 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** How hard to search, when to stop, and who receives the progress. */
-record PatchworkEffort(
-        int effort, Budget budget, Consumer<PlanProgress> seen, PatchworkParameters.Effort parameters) {
+record PatchworkEffort(int effort, Budget budget, Consumer<PlanProgress> seen, PatchworkParameters.Effort parameters) {
 
     PatchworkEffort(int effort, Budget budget, Consumer<PlanProgress> seen) {
         this(effort, budget, seen, PatchworkParameters.standard().effort());

@@ -117,7 +117,9 @@ final class Drafts {
     private Map<Draft, Double> bars(Map<Draft, Double> costs, Predicate<Scheme.Kind> kinds) {
         Map<Draft, Double> found = new LinkedHashMap<>();
         Map<List<Object>, Integer> looks = new LinkedHashMap<>();
-        int each = kinds.test(Scheme.Kind.ALL) ? DRAFTING.colours().chosenEach() : DRAFTING.colours().wishedEach();
+        int each = kinds.test(Scheme.Kind.ALL)
+                ? DRAFTING.colours().chosenEach()
+                : DRAFTING.colours().wishedEach();
         Map<List<Object>, Integer> kept = new LinkedHashMap<>();
         costs.entrySet().stream()
                 .filter(entry -> isFree(entry.getKey()))
@@ -126,7 +128,8 @@ final class Drafts {
                 .filter(draft -> looks.merge(look(draft), 1, Integer::sum) <= each)
                 .forEach(draft -> chosen.of(draft.design(), kinds).forEach(design -> {
                     Draft one = new Draft(draft.shape(), design);
-                    if (kept.merge(look(one), 1, Integer::sum) <= DRAFTING.colours().keptEach()) {
+                    if (kept.merge(look(one), 1, Integer::sum)
+                            <= DRAFTING.colours().keptEach()) {
                         judgement.judged(one).ifPresent(judged -> found.put(one, cost(one, judged)));
                     }
                 }));
@@ -164,9 +167,12 @@ final class Drafts {
      */
     private static double cost(Draft draft, DraftScore.Judged judged) {
         LayoutCandidate shape = draft.shape();
-        double joins =
-                shape.ease().orElse(judged.joins() + shape.layout().courses().size() / DRAFTING.estimate().bars());
-        double taste = shape.ease().isPresent() ? unlikeness(shape) / DRAFTING.estimate().ready() : unlikeness(shape);
+        double joins = shape.ease()
+                .orElse(judged.joins()
+                        + shape.layout().courses().size() / DRAFTING.estimate().bars());
+        double taste = shape.ease().isPresent()
+                ? unlikeness(shape) / DRAFTING.estimate().ready()
+                : unlikeness(shape);
         return joins + judged.tightness() + taste;
     }
 
@@ -176,7 +182,8 @@ final class Drafts {
     private static double unlikeness(LayoutCandidate shape) {
         Size hearth = shape.layout().hearth();
         double share = (double) hearth.width().nm() / shape.finished().width().nm();
-        return DRAFTING.estimate().unlike() * Math.abs(share - DRAFTING.estimate().hearth());
+        return DRAFTING.estimate().unlike()
+                * Math.abs(share - DRAFTING.estimate().hearth());
     }
 
     /**

@@ -21,8 +21,7 @@ import java.util.function.Predicate;
 final class LargestCloth {
 
     /** Steps tried beyond the side that bisection found. */
-    private static final int BEYOND =
-            ProposalParameters.standard().shortage().beyond();
+    private static final int BEYOND = ProposalParameters.standard().shortage().beyond();
 
     private LargestCloth() {}
 

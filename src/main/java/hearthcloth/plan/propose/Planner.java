@@ -14,7 +14,6 @@ import hearthcloth.plan.model.Wish;
 import hearthcloth.plan.palette.SuitedSchemes;
 import hearthcloth.stash.Fabric;
 import hearthcloth.stash.Stash;
-import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.PlanningSentences;
 import hearthcloth.words.sentence.Sentence;
 import java.util.ArrayList;

@@ -72,11 +72,7 @@ final class ProposalSelection {
      * @param fewestJoins of any cloth that was found, in whatever colours
      */
     static List<Plan> byEye(
-            List<DraftTrial> trials,
-            Wish wish,
-            ColourGoal goal,
-            ToDoubleFunction<Scheme.Kind> worth,
-            int fewestJoins) {
+            List<DraftTrial> trials, Wish wish, ColourGoal goal, ToDoubleFunction<Scheme.Kind> worth, int fewestJoins) {
         List<DraftTrial> chosen = new ArrayList<>(trials.subList(0, 1));
         List<DraftTrial> seen = trials.stream().filter(TrialColours::isSeen).toList();
         IdentityHashMap<DraftTrial, Double> costs = new IdentityHashMap<>();

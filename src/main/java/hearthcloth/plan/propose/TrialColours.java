@@ -43,8 +43,8 @@ final class TrialColours {
     /** The same cuts and joins with the colours where they lie best, under a name that is then true. */
     static DraftTrial exchanged(DraftTrial trial, long seed, ColourGoal goal) {
         int looks = goal.parameters().search().exchanged();
-        DraftTrial better = trial.answered(
-                TurnedPatches.of(ColourExchange.of(trial.answer(), looks, seed, goal), goal));
+        DraftTrial better =
+                trial.answered(TurnedPatches.of(ColourExchange.of(trial.answer(), looks, seed, goal), goal));
         Scheme scheme = better.draft().scheme();
         return isTrue(better) ? better : renamed(better, new Scheme(Scheme.Kind.FALLS, scheme.hearth(), scheme.bars()));
     }
@@ -87,7 +87,11 @@ final class TrialColours {
                 able.stream().filter(TrialColours::isWhollySeen).toList();
         DraftTrial first = whole.isEmpty() || quick.stream().anyMatch(TrialColours::isWhollySeen)
                 ? sorted(quick, trial -> amissMm(trial, goal)).get(0)
-                : sorted(whole, trial -> amissMm(trial, goal) + trial.figures().cuts() * GALLERY.worth().mmOfCut())
+                : sorted(
+                                whole,
+                                trial -> amissMm(trial, goal)
+                                        + trial.figures().cuts()
+                                                * GALLERY.worth().mmOfCut())
                         .get(0);
         List<DraftTrial> all = new ArrayList<>(sorted);
         all.remove(first);
@@ -146,7 +150,8 @@ final class TrialColours {
     /** The most cuts the first may have where this has the fewest. */
     static double mostCuts(DraftTrial fewest) {
         return fewest.figures().cuts()
-                + Math.max(HEARTH.fewMore(), HEARTH.moreCuts() * fewest.figures().cuts());
+                + Math.max(
+                        HEARTH.fewMore(), HEARTH.moreCuts() * fewest.figures().cuts());
     }
 
     private static boolean isAsLarge(DraftTrial trial, DraftTrial best) {

@@ -108,16 +108,18 @@ final class TrialSearch {
     int fewestJoins(List<DraftTrial> trials, Optional<Size> size) {
         List<Draft> free = idea.colours().isEmpty()
                 ? List.of()
-                : drafts.of(size, kind -> kind == Scheme.Kind.ALL, work.parameters().quickTries());
+                : drafts.of(
+                        size, kind -> kind == Scheme.Kind.ALL, work.parameters().quickTries());
         Stream<DraftTrial> others = free.stream()
                 .takeWhile(draft -> !work.budget().spent())
-                .flatMap(draft -> Fitting.fit(
-                        draft,
-                        supply,
-                        work.parameters().firstSteps(),
-                        wish.preferences().seed(),
-                        work.budget())
-                        .stream());
+                .flatMap(
+                        draft -> Fitting.fit(
+                                draft,
+                                supply,
+                                work.parameters().firstSteps(),
+                                wish.preferences().seed(),
+                                work.budget())
+                                .stream());
         return Stream.concat(trials.stream(), others)
                 .mapToInt(trial -> trial.figures().joins())
                 .min()

@@ -3,9 +3,9 @@ package hearthcloth.plan.rework;
 import hearthcloth.cloth.Cloth;
 import hearthcloth.cloth.layout.Layout;
 import hearthcloth.cutstock.search.Budget;
-import hearthcloth.plan.colour.TurnedPatches;
 import hearthcloth.plan.colour.ColourGoal;
 import hearthcloth.plan.colour.SchemeRule;
+import hearthcloth.plan.colour.TurnedPatches;
 import hearthcloth.plan.fit.Draft;
 import hearthcloth.plan.fit.DraftTrial;
 import hearthcloth.plan.fit.Fitting;
@@ -193,7 +193,6 @@ public final class DesignFit {
                 PlanningSentences.chosenByHand(),
                 List.of(),
                 new Stash(trial.answer().used()).washingCaution().stream().toList());
-        return TurnedPatches.of(trial.answer(), ColourGoal.flat(Contrast.READS))
-                .plan(story, trial.bound());
+        return TurnedPatches.of(trial.answer(), ColourGoal.flat(Contrast.READS)).plan(story, trial.bound());
     }
 }

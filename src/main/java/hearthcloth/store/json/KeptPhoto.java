@@ -11,7 +11,6 @@ import hearthcloth.photo.plane.LargestRectangle.Box;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.KeptScale;
-import hearthcloth.words.sentence.Argument;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.sentence.SentenceNotation;
 import hearthcloth.words.sentence.StoringSentences;

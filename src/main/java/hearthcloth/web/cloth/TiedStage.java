@@ -71,7 +71,8 @@ public record TiedStage(
         /** What is said where she has said no gift herself; empty where she has. */
         private String unsaid(TiedAsked asked, Wrapped round) {
             return wished.gift().isEmpty() && asked.gift().equals(shown().gift())
-                    ? DesigningWords.in(settings.pages()).tiedUnsaid(round.gift().describe(settings.voice()))
+                    ? DesigningWords.in(settings.pages())
+                            .tiedUnsaid(round.gift().describe(settings.voice()))
                     : "";
         }
 

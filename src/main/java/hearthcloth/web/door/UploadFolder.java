@@ -48,7 +48,8 @@ public final class UploadFolder implements AutoCloseable {
             return folder;
         } catch (IOException e) {
             throw new StoreException(
-                    StoringSentences.placeArriving(Argument.text(String.valueOf(System.getProperty("java.io.tmpdir")))), e);
+                    StoringSentences.placeArriving(Argument.text(String.valueOf(System.getProperty("java.io.tmpdir")))),
+                    e);
         }
     }
 

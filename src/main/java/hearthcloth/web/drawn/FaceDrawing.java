@@ -105,7 +105,8 @@ final class FaceDrawing {
         for (Shown.Field field : shown.fields()) {
             Colour colour = dyes.colour(field.patch().fabric(), field.patch().showing());
             ground(field, colour);
-            if (field.patch().showing() == Showing.WRONG && !isTurnable(field.patch().fabric())) {
+            if (field.patch().showing() == Showing.WRONG
+                    && !isTurnable(field.patch().fabric())) {
                 hatch(field.at(), colour.inkOn().hex());
             }
         }
@@ -113,8 +114,7 @@ final class FaceDrawing {
 
     /** Of two faces without a right side each is what it looks like: neither is hatched as the wrong one. */
     private boolean isTurnable(String name) {
-        return swatches.fabrics().stream()
-                .anyMatch(fabric -> fabric.name().equals(name) && fabric.isTurnable());
+        return swatches.fabrics().stream().anyMatch(fabric -> fabric.name().equals(name) && fabric.isTurnable());
     }
 
     private void stitches() {

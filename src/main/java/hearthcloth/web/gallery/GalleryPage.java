@@ -185,7 +185,11 @@ public final class GalleryPage {
                 left == HeapLeft.NOTHING ? plain(wished) : "",
                 left,
                 HeldBack.of(heap, kept.also(), words()),
-                ScrapPick.all(free, PatchworkForm.of(store()).scraps(), swatches, room.settings().voice()));
+                ScrapPick.all(
+                        free,
+                        PatchworkForm.of(store()).scraps(),
+                        swatches,
+                        room.settings().voice()));
     }
 
     /**

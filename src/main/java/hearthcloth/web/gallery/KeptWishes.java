@@ -77,7 +77,9 @@ record KeptWishes(PageContext room) {
                 stash,
                 form.wish(wished, usual(), stash, order.isOpen() ? PROPOSALS : MOST)
                         .coloured(Optional.empty(), lean.contrast()),
-                PatchworkForm.of(store()).from(stash).patchwork(form, room.settings().ruler()),
+                PatchworkForm.of(store())
+                        .from(stash)
+                        .patchwork(form, room.settings().ruler()),
                 first,
                 order);
     }

@@ -97,7 +97,14 @@ public final class SaidIdea {
     }
 
     private static RuntimeException refused(PageContext room, List<Sentence> said) {
-        return Uploads.refused(422, words(room).refused(room.settings().voice().sentences(said.stream().map(one -> one.in(room.settings().voice())).toList())));
+        return Uploads.refused(
+                422,
+                words(room)
+                        .refused(room.settings()
+                                .voice()
+                                .sentences(said.stream()
+                                        .map(one -> one.in(room.settings().voice()))
+                                        .toList())));
     }
 
     private static HandingWords words(PageContext room) {

@@ -55,7 +55,8 @@ final class SlipForm {
         try {
             return Optional.of(Measures.length(written, bare));
         } catch (MeasureException e) {
-            throw new MeasureException(FinishingWords.in(voice.language()).slipUnread(field, Refusal.of(e).in(voice)));
+            throw new MeasureException(FinishingWords.in(voice.language())
+                    .slipUnread(field, Refusal.of(e).in(voice)));
         }
     }
 

@@ -67,9 +67,11 @@ public record TieView(
     static TieView of(Tie tie, Gift gift, TiedGift tied, Voice voice, boolean own) {
         Tying tying = Tying.of(tie, gift, voice.tying());
         List<Step> steps = tying.steps().stream()
-                .map(step -> new Step(step.words(), TiedView.svg(tied.moment(step.moment(), WIDTH, HEIGHT, voice.printing()))))
+                .map(step -> new Step(
+                        step.words(), TiedView.svg(tied.moment(step.moment(), WIDTH, HEIGHT, voice.printing()))))
                 .toList();
-        Knot knot = new Knot(tie.isKnotted() ? TiedView.svg(tied.knot(WIDTH, HEIGHT * 0.7, voice.printing())) : "", tying.knot());
+        Knot knot = new Knot(
+                tie.isKnotted() ? TiedView.svg(tied.knot(WIDTH, HEIGHT * 0.7, voice.printing())) : "", tying.knot());
         return new TieView(
                 voice.tying().tieSuited(tie.name()),
                 gift.describe(voice),
@@ -77,7 +79,9 @@ public record TieView(
                 knot,
                 new Step(
                         tying.ifShort(),
-                        tied.whenShort(WIDTH, HEIGHT, voice.printing()).map(TiedView::svg).orElse("")),
+                        tied.whenShort(WIDTH, HEIGHT, voice.printing())
+                                .map(TiedView::svg)
+                                .orElse("")),
                 tying.cautions(),
                 sizes(tie, gift, voice),
                 own);

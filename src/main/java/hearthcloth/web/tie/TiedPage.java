@@ -184,8 +184,7 @@ public final class TiedPage {
             return;
         }
         PrintingWords words = room.settings().voice().printing();
-        Optional<Picture> flat =
-                folder(context).flatMap(PlanFolder::tied).map(tied -> tied.alone(LARGE, LARGE, words));
+        Optional<Picture> flat = folder(context).flatMap(PlanFolder::tied).map(tied -> tied.alone(LARGE, LARGE, words));
         pictured(context, LeanSvg.write(flat.orElseThrow(this::notTied)));
     }
 
@@ -225,8 +224,7 @@ public final class TiedPage {
     private Supplier<List<String>> drawing(PlanFolder folder) {
         TiedGift tied = folder.tied().orElseThrow(this::notTied).softly(STILL);
         Voice voice = room.settings().voice();
-        return () ->
-                TiedView.pictures(tied, voice).stream().map(LeanSvg::write).toList();
+        return () -> TiedView.pictures(tied, voice).stream().map(LeanSvg::write).toList();
     }
 
     /** Dots along a picture that is shown some 90 to 500 points wide. */

@@ -92,7 +92,12 @@ public record GatheredStash(Stash stash, Map<Integer, Map<String, String>> notes
             String numbers = String.join(
                     " ",
                     read.stream().map(piece -> String.valueOf(piece.number())).toList());
-            notes.put(row, Map.of("note", PhotographingSentences.notePicture(Argument.text(numbers)).in(voice)));
+            notes.put(
+                    row,
+                    Map.of(
+                            "note",
+                            PhotographingSentences.notePicture(Argument.text(numbers))
+                                    .in(voice)));
         }
     }
 }

@@ -24,8 +24,11 @@ class ColumnsTest {
     void a_letter_takes_as_many_columns_as_unicode_says() throws IOException {
         try (Stream<Path> all = Files.walk(Path.of("src/main/words"))) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
-                Files.readString(file).codePoints().filter(letter -> letter >= ' ').distinct().forEach(letter ->
-                        assertThat(Columns.of(Character.toString(letter)))
+                Files.readString(file)
+                        .codePoints()
+                        .filter(letter -> letter >= ' ')
+                        .distinct()
+                        .forEach(letter -> assertThat(Columns.of(Character.toString(letter)))
                                 .as(Character.getName(letter))
                                 .isEqualTo(isWide(letter) ? 2 : 1));
             }

@@ -3,9 +3,9 @@ package hearthcloth.cli.io;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hearthcloth.measure.Ruler;
 import hearthcloth.plan.model.PlanProgress;
 import hearthcloth.wish.BadInputException;
-import hearthcloth.measure.Ruler;
 import hearthcloth.words.speech.Voice;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;

@@ -125,7 +125,8 @@ class SharedOptionsTest {
         all.budget.read(text);
         assertThatThrownBy(text::check)
                 .isInstanceOfSatisfying(
-                        BadInputException.class, e -> assertThat(e.in(Language.ENGLISH)).hasSize(4));
+                        BadInputException.class,
+                        e -> assertThat(e.in(Language.ENGLISH)).hasSize(4));
         assertThatThrownBy(() -> typed("scraps.csv")).hasMessageContaining("--out");
         UnitOption unit = new UnitOption();
         new CommandLine(CommandLine.Model.CommandSpec.create()

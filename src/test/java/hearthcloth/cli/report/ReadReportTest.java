@@ -2,6 +2,7 @@ package hearthcloth.cli.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.cli.help.Columns;
 import hearthcloth.colour.Lab;
 import hearthcloth.geometry.Point;
 import hearthcloth.measure.Length;
@@ -14,12 +15,11 @@ import hearthcloth.photo.plane.LargestRectangle;
 import hearthcloth.photo.plane.MeasuredLength;
 import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.photo.scale.KeptScale;
+import hearthcloth.words.Language;
 import hearthcloth.words.sentence.Sentence;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.work.photo.FabricGroup;
 import hearthcloth.work.photo.GatheredStash;
-import hearthcloth.cli.help.Columns;
-import hearthcloth.words.Language;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -139,7 +139,8 @@ class ReadReportTest {
                 .containsExactly("", "Good to know:", "  Piece 1: It is frayed.", "");
         ReadPiece both = piece(1, 100, 50, PieceAppearance.Pattern.PLAIN, THREADS, FAINT);
         assertThat(said(report -> report.doubts(read(both), piece -> !piece.isDoubted())))
-                .containsSubsequence("In doubt:", "  Piece 1: It is faint.", "Good to know:", "  Piece 1: It is frayed.");
+                .containsSubsequence(
+                        "In doubt:", "  Piece 1: It is faint.", "Good to know:", "  Piece 1: It is frayed.");
     }
 
     @Test
@@ -147,8 +148,8 @@ class ReadReportTest {
         ReadPiece one = piece(1, 100, 50, PieceAppearance.Pattern.PLAIN);
         ReadPiece same = piece(2, 100, 50, PieceAppearance.Pattern.PLAIN);
         ReadPiece other = piece(3, 80, 50, PieceAppearance.Pattern.PLAIN);
-        GatheredStash gathered =
-                GatheredStash.of(FabricGroup.of(List.of(one, same, other)), Voice.english(Ruler.MILLIMETRES), piece -> true);
+        GatheredStash gathered = GatheredStash.of(
+                FabricGroup.of(List.of(one, same, other)), Voice.english(Ruler.MILLIMETRES), piece -> true);
         assertThat(said(report -> report.wrote("a.csv", gathered)))
                 .singleElement()
                 .asString()

@@ -20,7 +20,12 @@ import java.util.stream.Stream;
 final class PiecingAblation {
 
     private static final List<String> HEAPS = List.of(
-            "decoy-n020-s1", "exact-n030-s2", "grown-n015-s2", "half-n030-s1", "several-exact-k03-s1", "wild-c030-p60-s2");
+            "decoy-n020-s1",
+            "exact-n030-s2",
+            "grown-n015-s2",
+            "half-n030-s1",
+            "several-exact-k03-s1",
+            "wild-c030-p60-s2");
 
     private static final Map<String, String[]> STAGES = stages();
 
@@ -58,8 +63,9 @@ final class PiecingAblation {
         long end = System.nanoTime() + Long.parseLong(args[2]) * 1_000_000_000;
         PiecingParameters standard = PiecingParameters.standard();
         List<PiecingPlan.Figures> known = ablation.all(standard);
-        System.out.println("| search | full | lacking, per cent | lost, per cent of what is cut | better than as it is | worse |"
-                + " processor seconds |");
+        System.out.println(
+                "| search | full | lacking, per cent | lost, per cent of what is cut | better than as it is | worse |"
+                        + " processor seconds |");
         System.out.println("|---|---|---|---|---|---|---|");
         ablation.row("as it is", standard, known);
         if (args.length > 3) {

@@ -112,8 +112,7 @@ class SoftClothTest {
                 .fill(new Bounds(0, 0, 1, 1), Colour.BLACK)
                 .finished("stripe", 2, 1);
         Sketch sketch = new Sketch();
-        sketch.add(new Mark.Figured(
-                new Bounds(0, 0, 10, 10).outline(), tile, Affine.scaled(1, 0, 0)));
+        sketch.add(new Mark.Figured(new Bounds(0, 0, 10, 10).outline(), tile, Affine.scaled(1, 0, 0)));
         Painting painting = Painting.of(sketch.finished("striped", 10, 10), 100, 100);
         int changes = 0;
         for (int x = 1; x < 100; x++) {

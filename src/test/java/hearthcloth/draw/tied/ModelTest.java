@@ -31,8 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a page gets and what is printed flat are the fold's own facets. */
 class ModelTest {
 
-    private static final PrintingWords WORDS =
-            Voice.english(Ruler.MILLIMETRES).printing();
+    private static final PrintingWords WORDS = Voice.english(Ruler.MILLIMETRES).printing();
 
     /** A cloth as a page reads it: numbers of sixteen bits, little-endian, in base 64. */
     private record Read(JsonNode json) {

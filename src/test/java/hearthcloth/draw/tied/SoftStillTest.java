@@ -48,9 +48,7 @@ class SoftStillTest {
         assertThat(soft.get(2).marks()).hasSize(1).first().isInstanceOf(Mark.Dotted.class);
         for (String fabric : Pictured.LOOK.fabrics().keySet()) {
             Colour colour = Pictured.LOOK.look(fabric).ground();
-            assertThat(share(soft.get(2), colour))
-                    .as(fabric)
-                    .isCloseTo(share(flat.get(2), colour), within(NEAR));
+            assertThat(share(soft.get(2), colour)).as(fabric).isCloseTo(share(flat.get(2), colour), within(NEAR));
         }
     }
 
@@ -77,8 +75,10 @@ class SoftStillTest {
         double least = Double.POSITIVE_INFINITY;
         for (String fabric : Pictured.LOOK.fabrics().keySet().stream().sorted().toList()) {
             Colour one = Pictured.LOOK.look(fabric).ground();
-            double a = one.lab().a() / one.lab().lightness() - here.lab().a() / here.lab().lightness();
-            double b = one.lab().b() / one.lab().lightness() - here.lab().b() / here.lab().lightness();
+            double a = one.lab().a() / one.lab().lightness()
+                    - here.lab().a() / here.lab().lightness();
+            double b = one.lab().b() / one.lab().lightness()
+                    - here.lab().b() / here.lab().lightness();
             if (a * a + b * b < least) {
                 least = a * a + b * b;
                 best = one;
@@ -95,9 +95,7 @@ class SoftStillTest {
         assertThat(pdf.length).isLessThan(60_000);
         assertThat(pdf)
                 .isEqualTo(PdfWriter.write(
-                        "Tied",
-                        "en",
-                        List.of(gift(gift).softly(400).views(180, 88, PrintSizes.SMALL, VOICE))));
+                        "Tied", "en", List.of(gift(gift).softly(400).views(180, 88, PrintSizes.SMALL, VOICE))));
     }
 
     @ParameterizedTest

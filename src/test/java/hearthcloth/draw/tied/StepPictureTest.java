@@ -32,8 +32,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class StepPictureTest {
 
-    private static final PrintingWords WORDS =
-            Voice.english(Ruler.MILLIMETRES).printing();
+    private static final PrintingWords WORDS = Voice.english(Ruler.MILLIMETRES).printing();
     private static final double WIDTH = 95;
     private static final double HEIGHT = 70;
 

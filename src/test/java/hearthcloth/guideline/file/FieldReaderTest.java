@@ -92,6 +92,9 @@ class FieldReaderTest {
         fields("{\"a\":\"x\"}").read("a", 0, words -> {
             throw new IllegalArgumentException("one\n\ttwo" + "x".repeat(400));
         });
-        assertThat(faults().get(0)).startsWith("\"a\": one twoxx").endsWith("x….").hasSize("\"a\": ".length() + 302);
+        assertThat(faults().get(0))
+                .startsWith("\"a\": one twoxx")
+                .endsWith("x….")
+                .hasSize("\"a\": ".length() + 302);
     }
 }

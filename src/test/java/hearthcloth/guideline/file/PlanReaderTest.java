@@ -80,7 +80,9 @@ class PlanReaderTest {
                 good.replaceFirst("\"width\" : \\d+", "\"width\" : 1"))) {
             PlanReader.Reading reading = PlanReader.read(wrong);
             if (reading instanceof PlanReader.Reading.Faulty faulty) {
-                assertThat(faulty.said()).isNotEmpty().allMatch(line -> line.english().endsWith("."));
+                assertThat(faulty.said())
+                        .isNotEmpty()
+                        .allMatch(line -> line.english().endsWith("."));
             } else {
                 assertThat(wrong).isNotEqualTo(good);
             }

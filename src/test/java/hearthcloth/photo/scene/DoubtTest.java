@@ -71,8 +71,7 @@ class DoubtTest {
     void a_piece_like_its_ground_is_doubted_or_not_seen_but_never_trusted() {
         assertThat(read.pieces().stream().filter(p -> holds(p, 250, 220)).flatMap(p -> kinds(p).stream()))
                 .allMatch(kind -> kind == Doubt.Kind.FAINT);
-        assertThat(read.pieces().stream()
-                        .filter(p -> holds(p, 250, 220) && !p.isDoubted()))
+        assertThat(read.pieces().stream().filter(p -> holds(p, 250, 220) && !p.isDoubted()))
                 .isEmpty();
     }
 

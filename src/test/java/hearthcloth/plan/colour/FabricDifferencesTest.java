@@ -23,8 +23,7 @@ class FabricDifferencesTest {
     private static final EdgeBill.Weight FLAT = new EdgeBill.Weight(1, 0);
 
     private static Fabric grey(String name, double lightness, double spread, double repeatMm) {
-        return Greys.fabric(name, 0x808080)
-                .pictured(new Figure(new Lab(lightness, 0, 0), spread, spread, repeatMm));
+        return Greys.fabric(name, 0x808080).pictured(new Figure(new Lab(lightness, 0, 0), spread, spread, repeatMm));
     }
 
     /** Figures count not at all at a repeat of 4 mm, wholly from 40 mm on, and half of the way between by half. */

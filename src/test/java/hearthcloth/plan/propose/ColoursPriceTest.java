@@ -47,7 +47,8 @@ class ColoursPriceTest {
     void the_first_takes_no_more_joins_than_without_colour_and_every_other_says_what_its_colours_take(long seed) {
         Stash heap = Stashes.scraps(195, seed);
         int free = fewest(plans(heap, Set.of(Scheme.Kind.ALL)));
-        List<Plan> four = ((PlanOutcome.Proposals) Planner.plan(heap, WISH, 1, Budget.steps(12_000), told -> {})).plans();
+        List<Plan> four =
+                ((PlanOutcome.Proposals) Planner.plan(heap, WISH, 1, Budget.steps(12_000), told -> {})).plans();
         assertThat(four.get(0).figures().joins()).isLessThanOrEqualTo(free);
         assertThat(said(four.get(0))).isZero();
         for (Plan plan : four) {

@@ -74,8 +74,8 @@ class TurnedPatchesTest {
      */
     @Test
     void the_face_that_a_hearth_stands_out_from_lies_outside() {
-        CutAnswer answer =
-                trial(Trials.GREY, twoFaced("Double", 0x777777, 0xffffff, Fabric.Faces.SAME), 1).answer();
+        CutAnswer answer = trial(Trials.GREY, twoFaced("Double", 0x777777, 0xffffff, Fabric.Faces.SAME), 1)
+                .answer();
         assertThat(amiss(answer)).isCloseTo(25.4 * (2 * 32 + 12), within(1e-3));
 
         CutAnswer better = TurnedPatches.of(answer, READS);
@@ -91,12 +91,14 @@ class TurnedPatchesTest {
         Plan plain = ProposalSelection.plan(trial);
         Plan turned = ProposalSelection.plan(trial.answered(TurnedPatches.of(trial.answer(), READS)));
         assertThat(turned.cuts()).isEqualTo(plain.cuts());
-        assertThat(plain.cloth().patches()).filteredOn(patch -> patch.showing() == Showing.WRONG).isEmpty();
+        assertThat(plain.cloth().patches())
+                .filteredOn(patch -> patch.showing() == Showing.WRONG)
+                .isEmpty();
         for (Patch patch : turned.cloth().patches()) {
-            assertThat(patch.showing())
-                    .isEqualTo(patch.fabric().equals("Double") ? Showing.WRONG : Showing.SAME);
+            assertThat(patch.showing()).isEqualTo(patch.fabric().equals("Double") ? Showing.WRONG : Showing.SAME);
         }
-        assertThat(SchemeRule.holds(Scheme.Kind.FIELD, turned.cloth(), turned.fabrics())).isTrue();
+        assertThat(SchemeRule.holds(Scheme.Kind.FIELD, turned.cloth(), turned.fabrics()))
+                .isTrue();
     }
 
     @Test
@@ -115,10 +117,8 @@ class TurnedPatchesTest {
         SplittableRandom chance = new SplittableRandom(7);
         int gained = 0;
         for (int i = 0; i < 20; i++) {
-            Fabric hearth = twoFaced(
-                    "Hearth", chance.nextInt(0x1000000), chance.nextInt(0x1000000), Fabric.Faces.SAME);
-            Fabric bars =
-                    twoFaced("Bars", chance.nextInt(0x1000000), chance.nextInt(0x1000000), Fabric.Faces.SAME);
+            Fabric hearth = twoFaced("Hearth", chance.nextInt(0x1000000), chance.nextInt(0x1000000), Fabric.Faces.SAME);
+            Fabric bars = twoFaced("Bars", chance.nextInt(0x1000000), chance.nextInt(0x1000000), Fabric.Faces.SAME);
             CutAnswer answer = trial(hearth, bars, 2).answer();
             CutAnswer better = TurnedPatches.of(answer, READS);
             double now = amiss(better);
@@ -139,7 +139,8 @@ class TurnedPatchesTest {
     void a_name_is_true_of_the_faces_that_lie_outside() {
         Fabric bars = twoFaced("Double", 0x777777, 0xffffff, Fabric.Faces.SAME);
         CutAnswer answer = trial(Trials.BLACK, bars, 1).answer();
-        assertThat(SchemeRule.holds(Scheme.Kind.HALVES, answer.cloth(), fabrics(answer))).isFalse();
+        assertThat(SchemeRule.holds(Scheme.Kind.HALVES, answer.cloth(), fabrics(answer)))
+                .isFalse();
         Set<String> light = new LinkedHashSet<>();
         for (Patch patch : answer.cloth().patches()) {
             if (patch.place() instanceof hearthcloth.cloth.Place.Bar bar && SchemeRule.isLightSide(bar)) {
@@ -147,6 +148,7 @@ class TurnedPatchesTest {
             }
         }
         CutAnswer halves = answer.turned(light);
-        assertThat(SchemeRule.holds(Scheme.Kind.HALVES, halves.cloth(), fabrics(halves))).isTrue();
+        assertThat(SchemeRule.holds(Scheme.Kind.HALVES, halves.cloth(), fabrics(halves)))
+                .isTrue();
     }
 }

@@ -166,9 +166,7 @@ class CutTableTest {
         CutTable table = table(SMALLER, true, false);
         assertThat(said(table)).contains("cut-of hearth Oat 7½ × 8 in", "Oat 2 × 8 in");
         // with the hearth as small as the patch it is cut from nothing else
-        assertThat(table.design().scheme().hearth())
-                .extracting(Fabric::name)
-                .containsExactly("cut-of hearth Oat");
+        assertThat(table.design().scheme().hearth()).extracting(Fabric::name).containsExactly("cut-of hearth Oat");
         // where it is still to be as large as planned, it needs more
         assertThat(table(SETTLED, true, false).design().scheme().hearth())
                 .extracting(Fabric::name)

@@ -55,13 +55,24 @@ class FreeClothPageTest {
     void wishes_of_scraps_stay_filled_in_and_what_cannot_be_used_is_said() {
         String piece = found("name=\"with\" value=\"([^\"]+)\"", visit.page("/cloth"));
         visit.post(
-                "/proposals", "patchwork", "free", "with", piece, "scraps", "as-they-are", "most-trim", "3", "sizes", "even");
+                "/proposals",
+                "patchwork",
+                "free",
+                "with",
+                piece,
+                "scraps",
+                "as-they-are",
+                "most-trim",
+                "3",
+                "sizes",
+                "even");
         assertThat(visit.page("/cloth"))
                 .containsPattern("name=\"with\" value=\"" + piece + "\" checked")
                 .containsPattern("value=\"as-they-are\"[^>]* selected")
                 .containsPattern("name=\"most-trim\" value=\"3\"")
                 .containsPattern("value=\"even\"[^>]* selected");
-        assertThat(visit.post("/proposals", "patchwork", "free", "most-trim", "far").body())
+        assertThat(visit.post("/proposals", "patchwork", "free", "most-trim", "far")
+                        .body())
                 .contains("Most trim");
         visit.post("/proposals", "patchwork", "free");
         assertThat(visit.page("/cloth")).doesNotContainPattern("name=\"with\"[^>]* checked");

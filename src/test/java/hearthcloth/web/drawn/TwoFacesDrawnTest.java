@@ -35,8 +35,7 @@ class TwoFacesDrawnTest {
 
     private static Swatches swatches(int one, int other, Fabric.Faces faces) {
         return new Swatches(
-                List.of(new Fabric(
-                        "Double", Colour.of(one), faces, Fabric.Nap.ANY, Optional.of(Colour.of(other)))),
+                List.of(new Fabric("Double", Colour.of(one), faces, Fabric.Nap.ANY, Optional.of(Colour.of(other)))),
                 Map.of());
     }
 

@@ -188,8 +188,8 @@ class LeaningsTest {
     void wishes_of_scraps_are_kept_and_hold_for_scraps_alone_and_for_pieces_that_are_there() {
         List<String> ids = STASH.pieces().stream().map(Piece::id).limit(2).toList();
         Map<String, String> fields = Map.of("scraps", "as-they-are", "most-trim", "1.2", "sizes", "even", "bands", "");
-        ScrapForm scraps = ScrapForm.read(
-                name -> fields.getOrDefault(name, ""), List.of(ids.get(0), ids.get(1), "gone"));
+        ScrapForm scraps =
+                ScrapForm.read(name -> fields.getOrDefault(name, ""), List.of(ids.get(0), ids.get(1), "gone"));
         try (Store store = store()) {
             PatchworkForm.read("free", scraps).keep(store);
             assertThat(PatchworkForm.of(store)).isEqualTo(PatchworkForm.read("free", scraps));
@@ -210,7 +210,8 @@ class LeaningsTest {
                         .patchwork(WishForm.OPEN, Ruler.MILLIMETRES)
                         .map(Patchwork::wishes))
                 .contains(Patchwork.ScrapWishes.NONE);
-        ScrapForm middle = ScrapForm.read(name -> name.equals("middle") ? "gone" : name.equals("bands") ? "down" : "", List.of());
+        ScrapForm middle =
+                ScrapForm.read(name -> name.equals("middle") ? "gone" : name.equals("bands") ? "down" : "", List.of());
         assertThat(middle.among(ids).of("middle")).isEmpty();
         assertThat(middle.among(ids).of("bands")).isEqualTo("down");
     }

@@ -3,8 +3,8 @@ package hearthcloth.work.photo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hearthcloth.geometry.Point;
-import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.measure.Ruler;
+import hearthcloth.photo.plane.PieceOutline;
 import hearthcloth.words.speech.Voice;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +20,7 @@ class ShapeWordsTest {
         for (int i = 0; i < xy.length; i += 2) {
             corners.add(new Point(xy[i], xy[i + 1]));
         }
-        return ShapeWords.of(
-                new PieceOutline(corners, List.of(), List.of()), Voice.english(Ruler.MILLIMETRES));
+        return ShapeWords.of(new PieceOutline(corners, List.of(), List.of()), Voice.english(Ruler.MILLIMETRES));
     }
 
     /** A strip is four times as long as it is wide; sides within 3 % of each other are equal. */

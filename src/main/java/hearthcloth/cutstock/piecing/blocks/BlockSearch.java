@@ -50,8 +50,7 @@ public final class BlockSearch {
         this.draft = new BlockDraft(blocks, goal, stock.rules());
         this.mostCost = goal.mostLost();
         this.sparePrice = Math.min(
-                parameters.spare().dearest(),
-                parameters.spare().price() * goal.area() / Math.max(1, goal.spare()));
+                parameters.spare().dearest(), parameters.spare().price() * goal.area() / Math.max(1, goal.spare()));
         this.must = stock.must();
         this.cutScraps = new CutScraps(stock, goal, blocks, draft, same);
     }
@@ -197,7 +196,9 @@ public final class BlockSearch {
 
     private void joinAll(int block, int side) {
         int edge = blocks.side(block, side);
-        int slack = goal.spare() == 0 ? 0 : (int) Math.min(goal.limit(Blocks.WIDTH, true), edge * effort.cap() * parameters.slack());
+        int slack = goal.spare() == 0
+                ? 0
+                : (int) Math.min(goal.limit(Blocks.WIDTH, true), edge * effort.cap() * parameters.slack());
         long set = blocks.set[block];
         int last = index.drawer(edge + slack);
         for (int drawer = index.drawer(edge - slack); drawer <= last; drawer++) {

@@ -117,7 +117,8 @@ final class CabinTrial {
         long left = cabin.bars().subList(0, bar + 1).stream()
                 .filter(other -> other.edge().upright() == upright)
                 .count();
-        long usual = Math.max(rules.least(), Math.round(across / (left + parameters.bars().hearth())));
+        long usual = Math.max(
+                rules.least(), Math.round(across / (left + parameters.bars().hearth())));
         long most = Math.min(usual + usual / parameters.bars().broader(), across - left * rules.least());
         return new Wanted(log, upright ? height : width, Math.min(usual, most), most, beside);
     }

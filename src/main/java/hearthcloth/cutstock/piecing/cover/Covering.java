@@ -121,9 +121,7 @@ public final class Covering {
 
     /** After how many attempts it is time to look at a smaller rectangle. */
     public int round() {
-        return tight()
-                ? parameters.heaps().tries()
-                : dives.plenty().caps().size();
+        return tight() ? parameters.heaps().tries() : dives.plenty().caps().size();
     }
 
     /** Whether nearly all scraps are needed. */

@@ -71,8 +71,7 @@ final class Dive {
             boolean last = needed <= style.end;
             int[] some = some(left);
             Effort effort = (last ? style.last : style.laying).seeded(chance.nextLong());
-            BlockSearch search =
-                    new BlockSearch(
+            BlockSearch search = new BlockSearch(
                     heap.all().pick(some),
                     new Goal(wide, high, spare, mostLost - lost),
                     effort,
@@ -131,7 +130,8 @@ final class Dive {
 
     private double value(BlockCover lay, long must) {
         double area = (double) lay.width() * lay.height();
-        double keen = must == 0 ? 0 : parameters.must().keen() * Long.bitCount(lay.scraps() & must) / Long.bitCount(must);
+        double keen =
+                must == 0 ? 0 : parameters.must().keen() * Long.bitCount(lay.scraps() & must) / Long.bitCount(must);
         return lay.lost() / area - parameters.laying().perScrap() * area / Long.bitCount(lay.scraps()) - keen;
     }
 

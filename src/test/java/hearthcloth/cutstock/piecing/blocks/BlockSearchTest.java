@@ -105,7 +105,8 @@ class BlockSearchTest {
                 truth = Math.min(truth, least(stock, set, width, height));
             }
             long spare = Math.max(0, area(stock, 7) - (long) width * height);
-            BlockSearch search = new BlockSearch(stock, new Goal(width, height, spare, NONE), Effort.everything(), BLOCKS);
+            BlockSearch search =
+                    new BlockSearch(stock, new Goal(width, height, spare, NONE), Effort.everything(), BLOCKS);
 
             search.run(steps(10_000), Until.BEST);
 
@@ -208,7 +209,8 @@ class BlockSearchTest {
     }
 
     private static long cutting(Stock stock, double price) {
-        BlockSearch search = new BlockSearch(stock, new Goal(60, 30, 400, 300), new Effort(0.5, 50, 50, price, 1), BLOCKS);
+        BlockSearch search =
+                new BlockSearch(stock, new Goal(60, 30, 400, 300), new Effort(0.5, 50, 50, price, 1), BLOCKS);
         search.run(steps(100), Until.BEST);
         return search.best().map(BlockCover::lost).orElse(-1L);
     }

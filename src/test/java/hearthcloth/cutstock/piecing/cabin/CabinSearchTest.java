@@ -75,7 +75,8 @@ class CabinSearchTest {
     @Test
     void no_more_than_four_patches_come_out_of_one_scrap() {
         Offcuts offcuts = new Offcuts(
-                job(List.of(), List.of(scrap(500, 40), new Scrap(9, 9, 0, true)), List.of(Tone.DARK, Tone.LIGHT)), PATCHES);
+                job(List.of(), List.of(scrap(500, 40), new Scrap(9, 9, 0, true)), List.of(Tone.DARK, Tone.LIGHT)),
+                PATCHES);
         for (int i = 0; i < 4; i++) {
             Offcuts.Part part = offcuts.parts().get(offcuts.parts().size() - 1);
             Offcuts.Part strip = offcuts.parts().stream()
@@ -240,7 +241,8 @@ class CabinSearchTest {
         CabinJob job = job(List.of(new Cabin(110, 120, rounds)), scraps, tones);
         int[] left = {60};
 
-        Pieced work = CabinSearch.search(job, () -> left[0]-- <= 0, 1).orElseThrow().get(0);
+        Pieced work =
+                CabinSearch.search(job, () -> left[0]-- <= 0, 1).orElseThrow().get(0);
 
         List<Integer> fabrics = new ArrayList<>();
         for (int i = rounds.size() - 1; i >= 0; i--) {

@@ -57,11 +57,13 @@ class CoveringTest {
         }
         boolean[] turnable = new boolean[count];
         Arrays.fill(turnable, true);
-        return new Heap(Stock.of(
-                parts.stream().mapToInt(part -> part[0]).toArray(),
-                parts.stream().mapToInt(part -> part[1]).toArray(),
-                turnable,
-                RULES), PiecingParameters.standard());
+        return new Heap(
+                Stock.of(
+                        parts.stream().mapToInt(part -> part[0]).toArray(),
+                        parts.stream().mapToInt(part -> part[1]).toArray(),
+                        turnable,
+                        RULES),
+                PiecingParameters.standard());
     }
 
     private static Heap heap(SplittableRandom chance, int count) {
@@ -69,8 +71,13 @@ class CoveringTest {
         for (int i = 0; i < count; i++) {
             turnable[i] = chance.nextInt(4) > 0;
         }
-        return new Heap(Stock.of(
-                chance.ints(count, 8, 30).toArray(), chance.ints(count, 8, 30).toArray(), turnable, RULES), PiecingParameters.standard());
+        return new Heap(
+                Stock.of(
+                        chance.ints(count, 8, 30).toArray(),
+                        chance.ints(count, 8, 30).toArray(),
+                        turnable,
+                        RULES),
+                PiecingParameters.standard());
     }
 
     private static int[] all(Heap heap) {
@@ -111,7 +118,9 @@ class CoveringTest {
 
     @Test
     void a_heap_tells_areas_and_renumbers_a_tree() {
-        Heap heap = new Heap(Stock.of(new int[] {10, 20}, new int[] {5, 6}, new boolean[] {true, true}, RULES), PiecingParameters.standard());
+        Heap heap = new Heap(
+                Stock.of(new int[] {10, 20}, new int[] {5, 6}, new boolean[] {true, true}, RULES),
+                PiecingParameters.standard());
         Pieced tree = new Joint(true, new ScrapPatch(0, true, 5, 10), patch(1, 7, 10));
 
         assertThat(heap.size()).isEqualTo(2);
@@ -246,7 +255,9 @@ class CoveringTest {
 
     @Test
     void a_heap_is_tight_where_less_than_an_eighth_or_so_is_to_spare() {
-        Heap heap = new Heap(Stock.of(new int[] {10, 10}, new int[] {50, 60}, new boolean[] {true, true}, RULES), PiecingParameters.standard());
+        Heap heap = new Heap(
+                Stock.of(new int[] {10, 10}, new int[] {50, 60}, new boolean[] {true, true}, RULES),
+                PiecingParameters.standard());
 
         // 1100 of 1000 wished leave a tenth; of 900 more than two tenths
         assertThat(new Covering(heap, 20, 50, all(heap), 0, steps(1), 1).tight())
@@ -295,7 +306,8 @@ class CoveringTest {
     void a_rectangle_left_without_scraps_gets_some_when_a_few_are_made_anew() {
         // the first takes the two of 40 x 20, which lose nothing, and the other two are left with 40 x 41
         Heap heap = new Heap(
-                Stock.of(new int[] {40, 40, 40}, new int[] {41, 20, 20}, new boolean[] {false, false, false}, RULES), PiecingParameters.standard());
+                Stock.of(new int[] {40, 40, 40}, new int[] {41, 20, 20}, new boolean[] {false, false, false}, RULES),
+                PiecingParameters.standard());
         SeveralCoverings several =
                 new SeveralCoverings(heap, new int[] {40, 40, 40}, new int[] {40, 20, 20}, 0, steps(5_000), 3);
         several.begin();

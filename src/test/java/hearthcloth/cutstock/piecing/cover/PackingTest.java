@@ -58,7 +58,8 @@ class PackingTest {
                 .containsExactly(0b1100L, 0b0001L);
         assertThat(new Packing(List.of(first, second), areas, 6, LOOKS).best()).hasSize(2);
         assertThat(new Packing(List.of(first, second), areas, 5, LOOKS).best()).isEmpty();
-        assertThat(new Packing(List.of(first, List.of()), areas, 100, LOOKS).best()).isEmpty();
+        assertThat(new Packing(List.of(first, List.of()), areas, 100, LOOKS).best())
+                .isEmpty();
     }
 
     @Test
