@@ -130,15 +130,13 @@ final class PieceMeasurement {
                 DoubtRules.of(blob, traced, outline, interior, scale, parameters.measuring()));
     }
 
-    /**
-     * How surely the ends of a shape's sides are known.
-     *
-     * @param soft the further deviation of a side for all that it is less sharp than the sheet's own, in pixels
-     */
+    /** How surely the ends of a shape's sides are known. */
     private final class Ends {
 
         private final FittedPolygon traced;
         private final double sharpest;
+
+        /** The further deviation of a side for all that it is less sharp than the sheet's own, in pixels. */
         private final double soft;
 
         Ends(FittedPolygon traced, double sharpest, double soft) {

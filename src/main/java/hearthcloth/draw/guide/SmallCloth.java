@@ -17,11 +17,9 @@ import java.util.List;
 /** A cloth drawn small, patches in their colours, and on request a dot where it is thickest. */
 final class SmallCloth {
 
-    private final Plan plan;
     private final double scale;
 
-    private SmallCloth(Plan plan, double scale) {
-        this.plan = plan;
+    private SmallCloth(double scale) {
         this.scale = scale;
     }
 
@@ -47,7 +45,7 @@ final class SmallCloth {
     private static Picture drawn(Plan plan, double side, List<Layers.Spot> dots) {
         var finished = plan.cloth().finished();
         double longer = finished.width().max(finished.height()).in(Unit.MILLIMETRE);
-        SmallCloth small = new SmallCloth(plan, side / longer);
+        SmallCloth small = new SmallCloth(side / longer);
         Dyes dyes = Dyes.of(plan);
         Sketch sketch = new Sketch();
         for (Laid laid : plan.cloth().laid()) {

@@ -22,12 +22,15 @@ final class StillKeeper {
 
     private final Map<String, CompletableFuture<List<String>>> kept = new LinkedHashMap<>(16, 0.75f, true);
     private final ThreadPoolExecutor hands =
-            new ThreadPoolExecutor(1, 1, 30, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
-                Thread thread = new Thread(work, "soft-stills");
-                thread.setDaemon(true);
-                thread.setPriority(Thread.MIN_PRIORITY);
-                return thread;
-            });
+            new ThreadPoolExecutor(1, 1, 30, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), StillKeeper::hand);
+
+    @SuppressWarnings("ThreadPriorityCheck") // only who waits less is chosen so, nothing rests on it
+    private static Thread hand(Runnable work) {
+        Thread thread = new Thread(work, "soft-stills");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
+    }
 
     StillKeeper() {
         hands.allowCoreThreadTimeOut(true);
