@@ -289,7 +289,6 @@ record View(Eye eye, List<Thing> things, List<Point> shadow) {
     }
 
     private static final int SOFT = 7;
-
     /** Areas reach under what is drawn after them by this many millimetres, so that no ground shows between. */
     private static final double BLEED = 0.05;
 

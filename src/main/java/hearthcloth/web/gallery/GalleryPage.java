@@ -1,7 +1,5 @@
 package hearthcloth.web.gallery;
 
-import hearthcloth.draw.tied.Sample;
-import hearthcloth.draw.tied.Thumbnail;
 import hearthcloth.measure.MeasureException;
 import hearthcloth.plan.model.Plan;
 import hearthcloth.stash.Stash;
@@ -60,23 +58,12 @@ public final class GalleryPage {
     public record Wishes(WishView view, WishChips chips, String drawn, List<LovedPalette.Row> loved) {}
 
     /**
-     * What she has to plan from.
-     *
-     * @param tiles the fabrics' figures, as SVG
-     * @param plain the gift tied in a plain cloth where there is nothing to plan from, as SVG; empty else
-     * @param left what there is to plan from
-     * @param held what a new cloth is not planned from
-     * @param pieces those a cloth of scraps may be asked to have
-     */
-    public record Heap(String tiles, String plain, HeapLeft left, HeldBack held, List<ScrapPick> pieces) {}
-
-    /**
      * The page.
      *
      * @param kept the cloths she has already
      */
     @PageView.Template("gallery.jte")
-    public record View(PageFrame frame, Wishes wishes, Heap heap, ProposalCards.View proposals, ClothCard.Choice kept)
+    public record View(PageFrame frame, Wishes wishes, GalleryHeap heap, ProposalCards.View proposals, ClothCard.Choice kept)
             implements PageView {}
 
     /** All that were found, to one scale. */
@@ -157,7 +144,7 @@ public final class GalleryPage {
                 new View(
                         room.frame(context, words().galleryTitle(), "Cloth"),
                         wishes(wished, trouble, asked, stash, swatches),
-                        heap(heap, HeapLeft.of(heap.stash(), free, stash), wished, free, swatches),
+                        GalleryHeap.of(room, heap, HeapLeft.of(heap.stash(), free, stash), free, swatches),
                         shown(context),
                         new ClothCard.Choice(
                                 ClothCard.all(room, store().cloths().all()), "/cloth/")));
@@ -177,21 +164,6 @@ public final class GalleryPage {
                 LovedPalette.of(store()).rows(stash, swatches, room.language()));
     }
 
-    private Heap heap(StashAtHand heap, HeapLeft left, Purpose wished, Stash free, Swatches swatches) {
-        StringBuilder tiles = new StringBuilder();
-        swatches.tiles(tiles);
-        return new Heap(
-                tiles.toString(),
-                left == HeapLeft.NOTHING ? plain(wished) : "",
-                left,
-                HeldBack.of(heap, kept.also(), words()),
-                ScrapPick.all(
-                        free,
-                        PatchworkForm.of(store()).scraps(),
-                        swatches,
-                        room.settings().voice()));
-    }
-
     /**
      * Begins to look; wishes that cannot be used any more, since her ruler or her seam is another now, are said instead. Where
      * nothing can be looked for, what an earlier search found answers another question and goes.
@@ -208,13 +180,6 @@ public final class GalleryPage {
             searches.forget(store());
             return ErrorPages.upright(Refusal.of(e).in(room.settings().voice()));
         }
-    }
-
-    private String plain(Purpose wished) {
-        return wished.wrapped(room.settings().ruler())
-                .map(wrapped -> Thumbnail.of(
-                        Sample.of(wrapped.tie(), wrapped.gift(), wrapped.tail().usual())))
-                .orElse("");
     }
 
     private void look(Context context) {
