@@ -35,6 +35,6 @@ class NotationTest {
                 .hasMessageContaining("nonsense");
         assertThatThrownBy(() -> Notation.parse("(patch1 \"a\" 50 x 50 same <| patch2 \"a\" 50 x 60 same)"))
                 .isInstanceOf(EdgeMismatchException.class)
-                .hasMessageContaining("50 mm and 60 mm");
+                .hasMessageContaining("50 mm x 50 mm / 50 mm x 60 mm");
     }
 }

@@ -115,9 +115,11 @@ class KeptFormsTest {
         assertThatThrownBy(() -> StashEdit.read("cut", "{\"gone\":[]}"))
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("\"cut\"")
+                .cause()
                 .hasMessageContaining("come");
         assertThatThrownBy(() -> KeptPhoto.scale("{\"width\":1}"))
                 .isInstanceOf(StoreException.class)
+                .cause()
                 .hasMessageContaining("height");
     }
 

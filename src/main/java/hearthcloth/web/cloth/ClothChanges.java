@@ -44,7 +44,7 @@ record ClothChanges(ClothView view, Stash stash, Unit bare, Function<String, Str
         } catch (MeasureException e) {
             throw e;
         } catch (IllegalArgumentException e) {
-            throw new MeasureException(words().wrongCloth(String.valueOf(e.getMessage())));
+            throw new MeasureException(words().wrongCloth());
         }
     }
 

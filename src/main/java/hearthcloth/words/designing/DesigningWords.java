@@ -447,7 +447,7 @@ public interface DesigningWords {
 
     String wrongBar();
 
-    String wrongCloth(String why);
+    String wrongCloth();
 
     String wrongFabric(String fabric);
 

@@ -1079,8 +1079,8 @@ public final class EnglishDesigning implements DesigningWords {
     }
 
     @Override
-    public String wrongCloth(String why) {
-        return "That would not leave a cloth: " + why;
+    public String wrongCloth() {
+        return "That would not leave a cloth. Nothing was changed; choose other measures.";
     }
 
     @Override

@@ -1079,8 +1079,8 @@ public final class FrenchDesigning implements DesigningWords {
     }
 
     @Override
-    public String wrongCloth(String why) {
-        return "Il ne resterait pas de carré : " + why;
+    public String wrongCloth() {
+        return "Il n’en resterait pas un carré. Rien n’a été changé ; choisissez d’autres mesures.";
     }
 
     @Override

@@ -1079,8 +1079,8 @@ public final class GermanDesigning implements DesigningWords {
     }
 
     @Override
-    public String wrongCloth(String why) {
-        return "Das ergäbe kein Tuch: " + why;
+    public String wrongCloth() {
+        return "Das ergäbe kein Tuch. Nichts wurde geändert; andere Maße wählen.";
     }
 
     @Override

@@ -1079,8 +1079,8 @@ public final class JapaneseDesigning implements DesigningWords {
     }
 
     @Override
-    public String wrongCloth(String why) {
-        return "それでは布になりません：" + why;
+    public String wrongCloth() {
+        return "それでは 1 枚の布になりません。何も変わっていません。ほかの寸法にしてください。";
     }
 
     @Override

@@ -1081,8 +1081,8 @@ public final class KoreanDesigning implements DesigningWords {
     }
 
     @Override
-    public String wrongCloth(String why) {
-        return "그러면 보자기가 되지 않습니다: " + why;
+    public String wrongCloth() {
+        return "그러면 보자기가 되지 않습니다. 바뀐 것은 없습니다. 다른 치수를 쓰세요.";
     }
 
     @Override

@@ -1079,8 +1079,8 @@ public final class SpanishDesigning implements DesigningWords {
     }
 
     @Override
-    public String wrongCloth(String why) {
-        return "Así no quedaría un paño: " + why;
+    public String wrongCloth() {
+        return "Así no quedaría un paño. No se cambió nada; elija otras medidas.";
     }
 
     @Override
