@@ -38,6 +38,7 @@ public final class Main {
                 asked.data(),
                 asked.browser(),
                 new Opening.Start(asked.start().restore(), asked.start().anew()),
-                new Opening.Network(network.lan(), network.code(), network.address()));
+                new Opening.Network(network.lan(), network.code(), network.address()),
+                asked.language());
     }
 }

@@ -114,7 +114,7 @@ final class Hearthcloth implements Callable<Integer> {
     @Override
     public Integer call() {
         OptionText text = new OptionText();
-        language.read(text);
+        Language told = language.read(text);
         int number = text.whole("--port", port, 0, 0, 65_535);
         Optional<String> place = text.read("--data", data, Optional.empty(), Hearthcloth::place);
         text.check();
@@ -124,7 +124,8 @@ final class Hearthcloth implements Callable<Integer> {
                         place,
                         !noBrowser,
                         new WorkroomDoor.Start(Optional.ofNullable(restore), anew),
-                        new WorkroomDoor.Network(lan, code, Optional.ofNullable(address))),
+                        new WorkroomDoor.Network(lan, code, Optional.ofNullable(address)),
+                        told),
                 shell);
     }
 

@@ -2,6 +2,7 @@ package hearthcloth.cli;
 
 import hearthcloth.cli.io.Shell;
 import hearthcloth.guideline.SentCloth;
+import hearthcloth.words.Language;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,8 +18,10 @@ public interface WorkroomDoor {
      * @param browser whether to open her browser
      * @param start what is done with the file first
      * @param network who else may connect
+     * @param language of what is said in the terminal
      */
-    record Asked(int port, Optional<String> data, boolean browser, Start start, Network network) {}
+    record Asked(
+            int port, Optional<String> data, boolean browser, Start start, Network network, Language language) {}
 
     /**
      * How the file is taken up.

@@ -30,7 +30,7 @@ final class LetterFiles {
         InputStream in =
                 file == null ? null : LetterFiles.class.getResourceAsStream("/hearthcloth/draw/letters/" + file);
         if (in == null) {
-            throw new NotFoundResponse("There are no such letters.");
+            throw new NotFoundResponse();
         }
         context.contentType("font/ttf").header("Cache-Control", "max-age=86400").result(in);
     }

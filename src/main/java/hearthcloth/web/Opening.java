@@ -1,12 +1,18 @@
 package hearthcloth.web;
 
+import hearthcloth.measure.Ruler;
 import hearthcloth.store.SafetyCopies;
 import hearthcloth.store.Store;
 import hearthcloth.store.json.StoreException;
 import hearthcloth.store.studio.Studio;
 import hearthcloth.store.studio.StudioAddress;
 import hearthcloth.web.door.Openness;
+import hearthcloth.words.Language;
+import hearthcloth.words.sentence.Argument;
+import hearthcloth.words.sentence.Refusal;
 import hearthcloth.words.sentence.Sentence;
+import hearthcloth.words.sentence.StoringSentences;
+import hearthcloth.words.speech.Voice;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -24,8 +30,10 @@ import java.util.Optional;
  * @param browser whether to open her browser
  * @param start what is done with her file first
  * @param network who else may come in
+ * @param language of what is said in the terminal
  */
-public record Opening(int port, Optional<String> data, boolean browser, Start start, Network network) {
+public record Opening(
+        int port, Optional<String> data, boolean browser, Start start, Network network, Language language) {
 
     /**
      * How her file is taken up.
@@ -50,54 +58,68 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
      * @return 0, or 2 where the workroom cannot be opened, which is said on {@code err}
      */
     public int run(PrintStream out, PrintStream err) {
+        return run(new Told(Voice.of(language, Ruler.EIGHTHS), out, err));
+    }
+
+    /** What is said in the terminal. */
+    private record Told(Voice voice, PrintStream out, PrintStream err) {
+
+        void say(Sentence sentence) {
+            out.println(sentence.in(voice));
+        }
+
+        /** @return 2, since it cannot be opened */
+        int refuse(Sentence sentence) {
+            err.println(sentence.in(voice));
+            return 2;
+        }
+    }
+
+    private int run(Told told) {
         Optional<String> place = data.or(() -> Optional.ofNullable(System.getenv("HEARTHCLOTH_DATA")));
         if (place.filter(StudioAddress::isOne).isPresent()) {
-            return studio(place.get(), out, err);
+            return studio(place.get(), told);
         }
         Path file = place.map(Path::of).orElseGet(Opening::usual).toAbsolutePath();
         try {
             Files.createDirectories(Optional.ofNullable(file.getParent()).orElse(file));
             Optional<OpenMark> mark = OpenMark.set(file);
-            return mark.isEmpty() ? openAlready(file, out, err) : open(file, mark.get(), out, err);
+            return mark.isEmpty() ? openAlready(file, told) : open(file, mark.get(), told);
         } catch (StoreException e) {
-            err.println(e.getMessage());
-            return 2;
+            return told.refuse(Refusal.of(e));
         } catch (IOException e) {
-            err.println("The folder of " + file + " cannot be made; choose another file with --data.");
-            return 2;
+            return told.refuse(StoringSentences.openFolder(Argument.text(file.toString())));
         }
     }
 
     /** Puts back what is asked for, opens and waits; a file that was moved away is not silently begun anew. */
-    private int open(Path file, OpenMark mark, PrintStream out, PrintStream err) {
+    private int open(Path file, OpenMark mark, Told told) {
         Clock clock = Clock.system(ZoneId.systemDefault());
         start.restore()
-                .ifPresent(name -> out.println("Put back: the safety copy dated "
-                        + SafetyCopies.putBack(file, name, clock).made()));
+                .ifPresent(name -> told.say(StoringSentences.openRestored(Argument.text(
+                        String.valueOf(SafetyCopies.putBack(file, name, clock).made())))));
         Optional<Sentence> gone = Store.gone(file, OpenMark.wasOpened(file)).filter(words -> !start.anew());
         if (gone.isPresent()) {
             mark.close();
-            err.println(gone.get().english());
-            return 2;
+            return told.refuse(gone.get());
         }
         Workroom room = Workroom.open(file, port, clock, openness());
         mark.say(room.address());
-        tell(room, file, out);
-        room.careful().ifPresent(err::println);
+        tell(room, file, told);
+        room.careful().ifPresent(told::refuse);
         return opened(room, mark::close);
     }
 
-    private void tell(Workroom room, Path file, PrintStream out) {
-        out.println("The workroom is open at " + room.address());
-        out.println("Your work is kept in " + file + ". Press Ctrl-C to close.");
+    private void tell(Workroom room, Path file, Told told) {
+        Argument address = Argument.text(room.address());
+        told.say(StoringSentences.openAt(address));
+        told.say(StoringSentences.openKept(Argument.text(file.toString())));
         if (network.lan()) {
-            out.println("Other devices on this network come in by " + room.address() + "devices");
-            room.toTheCamera()
-                    .forEach(address ->
-                            out.println("A phone that opens this within ten minutes is at its camera: " + address));
+            told.say(StoringSentences.openLan(Argument.text(room.address() + "devices")));
+            room.toTheCamera().forEach(camera -> told.say(StoringSentences.openCamera(Argument.text(camera))));
         }
-        room.code().ifPresent(code -> out.println("The code to type there: " + code));
-        out.flush();
+        room.code().ifPresent(code -> told.say(StoringSentences.openCode(Argument.text(code))));
+        told.out().flush();
     }
 
     private Openness openness() {
@@ -105,35 +127,32 @@ public record Opening(int port, Optional<String> data, boolean browser, Start st
     }
 
     /** A workroom of a studio; its database's password comes from the address or, better, from the surroundings. */
-    private int studio(String place, PrintStream out, PrintStream err) {
+    private int studio(String place, Told told) {
         if (start.restore().isPresent()) {
-            err.println("A studio's database is restored by whoever keeps it; docs/studio.md says how.");
-            return 2;
+            return told.refuse(StoringSentences.openRestoreStudio());
         }
         try {
             StudioAddress address = StudioAddress.parse(place, Optional.ofNullable(System.getenv("PGPASSWORD")));
             Clock clock = Clock.system(ZoneId.systemDefault());
             try (Studio studio = Studio.open(address, clock)) {
                 Workroom room = Workroom.open(studio, port, clock, openness());
-                out.println("The workroom is open at " + room.address());
-                out.println("The studio's work is kept in " + address + ". Press Ctrl-C to close.");
-                out.flush();
+                told.say(StoringSentences.openAt(Argument.text(room.address())));
+                told.say(StoringSentences.openStudio(Argument.text(address.toString())));
+                told.out().flush();
                 return opened(room, () -> {});
             }
         } catch (StoreException e) {
-            err.println(e.getMessage());
-            return 2;
+            return told.refuse(Refusal.of(e));
         }
     }
 
     /** Another workroom has this file open: that one is shown, for a second one beside it would only be in its way. */
-    private int openAlready(Path file, PrintStream out, PrintStream err) {
-        String where = OpenMark.address(file).map(address -> " at " + address).orElse("");
+    private int openAlready(Path file, Told told) {
+        String where = OpenMark.address(file).orElse("none");
         if (start.restore().isPresent() || network.lan()) {
-            err.println("The workroom is open already" + where + "; close it first, then do this again.");
-            return 2;
+            return told.refuse(StoringSentences.openClose(where));
         }
-        out.println("The workroom is open already" + where);
+        told.say(StoringSentences.openAlready(where));
         if (browser) {
             OpenMark.address(file).ifPresent(Opening::show);
         }

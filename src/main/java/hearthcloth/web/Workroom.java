@@ -199,8 +199,8 @@ public final class Workroom implements AutoCloseable {
     }
 
     /** What she has to know although the workroom is open; mostly empty. */
-    Optional<String> careful() {
-        return store.flatMap(Store::copies).flatMap(SafetyCopies::trouble).map(Sentence::english);
+    Optional<Sentence> careful() {
+        return store.flatMap(Store::copies).flatMap(SafetyCopies::trouble);
     }
 
     @Override

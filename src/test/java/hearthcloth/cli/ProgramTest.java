@@ -87,7 +87,8 @@ class ProgramTest {
                         Optional.empty(),
                         true,
                         new WorkroomDoor.Start(Optional.empty(), false),
-                        new WorkroomDoor.Network(false, false, Optional.empty())));
+                        new WorkroomDoor.Network(false, false, Optional.empty()),
+                        Language.ENGLISH));
         assertThat(asked(
                         2,
                         "--port",
@@ -107,10 +108,11 @@ class ProgramTest {
                         Optional.of("a.db"),
                         false,
                         new WorkroomDoor.Start(Optional.of("last"), true),
-                        new WorkroomDoor.Network(true, true, Optional.of("https://studio.example"))));
+                        new WorkroomDoor.Network(true, true, Optional.of("https://studio.example")),
+                        Language.ENGLISH));
         assertThat(asked(0, "--lan").get(0).network().code()).isFalse();
         assertThat(asked(0, "--data", "postgresql://studio/kelp").get(0).data()).hasValue("postgresql://studio/kelp");
-        assertThat(asked(0, "--language", "ko")).hasSize(1);
+        assertThat(asked(0, "--language", "ko").get(0).language()).isEqualTo(Language.KOREAN);
         assertThat(asked(2, "--language", "tide")).isEmpty();
         // a port beyond the last is refused and no door opened
         assertThat(asked(2, "--port", "65535")).hasSize(1);

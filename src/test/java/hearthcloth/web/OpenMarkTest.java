@@ -2,6 +2,7 @@ package hearthcloth.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hearthcloth.words.Language;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -60,7 +61,8 @@ class OpenMarkTest {
                         Optional.of(data().toString()),
                         false,
                         new Opening.Start(restore, false),
-                        new Opening.Network(lan, false, Optional.empty()))
+                        new Opening.Network(lan, false, Optional.empty()),
+                        Language.ENGLISH)
                 .run(stream, stream);
         return code + " " + said.toString(StandardCharsets.UTF_8).strip();
     }

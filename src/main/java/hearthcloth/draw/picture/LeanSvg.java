@@ -42,7 +42,7 @@ public final class LeanSvg {
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + SvgWriter.number(picture.width())
                 + "mm\" height=\""
                 + SvgWriter.number(picture.height()) + "mm\" viewBox=\"0 0 " + units(picture.width()) + " "
-                + units(picture.height()) + "\" role=\"img\"><title>" + SvgWriter.escaped(picture.title()) + "</title>"
+                + units(picture.height()) + "\" " + SvgWriter.role(picture) + ">" + SvgWriter.title(picture)
                 + lean.svg + "</svg>\n";
     }
 

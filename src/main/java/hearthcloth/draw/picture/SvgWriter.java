@@ -112,9 +112,9 @@ public final class SvgWriter {
         String width = number(picture.width());
         String height = number(picture.height());
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "mm\" height=\"" + height
-                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" font-family=\""
+                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" " + role(picture) + " font-family=\""
                 + (isEastern(picture) ? EASTERN : FAMILY) + "\">\n");
-        out.append("<title>" + escaped(picture.title()) + "</title>\n");
+        out.append(title(picture)).append(picture.title().isEmpty() ? "" : "\n");
         out.append(fonts);
         if (use != Use.PAGE && use != Use.CLEAR) {
             out.append(
@@ -122,6 +122,15 @@ public final class SvgWriter {
         }
         picture.marks().forEach(this::mark);
         return out.append("</svg>\n").toString();
+    }
+
+    /** A picture without a title stands beside the words that say what is in it, and is passed over when they are read aloud. */
+    static String role(Picture picture) {
+        return picture.title().isEmpty() ? "aria-hidden=\"true\"" : "role=\"img\"";
+    }
+
+    static String title(Picture picture) {
+        return picture.title().isEmpty() ? "" : "<title>" + escaped(picture.title()) + "</title>";
     }
 
     private void mark(Mark mark) {

@@ -1,6 +1,7 @@
 package hearthcloth.web.door;
 
 import hearthcloth.store.json.StoreException;
+import hearthcloth.words.sentence.StoringSentences;
 import java.net.URI;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,7 +41,7 @@ public record Openness(boolean lan, boolean code, Optional<String> origin) {
         } catch (IllegalArgumentException e) {
             // Said below.
         }
-        throw new StoreException("The address of the proxy cannot be read; write it as https://studio.example.");
+        throw new StoreException(StoringSentences.proxy());
     }
 
     /** Whether devices have to be let in one by one. */

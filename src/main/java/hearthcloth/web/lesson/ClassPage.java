@@ -19,6 +19,7 @@ import hearthcloth.web.kit.Uploads;
 import hearthcloth.words.designing.DesigningWords;
 import hearthcloth.words.speech.Voice;
 import hearthcloth.words.teaching.TeachingWords;
+import hearthcloth.words.sentence.StoringSentences;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.nio.charset.StandardCharsets;
@@ -82,7 +83,7 @@ public final class ClassPage {
     /** In a studio only a teacher has a class; on her own machine she is one. */
     private void requireTeacher() {
         if (room.visitor().person().filter(person -> !person.isTeacher()).isPresent()) {
-            throw new StoreException("Only a teacher does this.");
+            throw new StoreException(StoringSentences.teacher());
         }
     }
 

@@ -71,6 +71,50 @@ public final class StoringSentences implements Room {
         return new Sentence(ROOM, "missing", new Argument.Text(name), path);
     }
 
+    public static Sentence openAlready(String address) {
+        return new Sentence(ROOM, "open.already", new Argument.Text(address));
+    }
+
+    public static Sentence openAt(Argument address) {
+        return new Sentence(ROOM, "open.at", address);
+    }
+
+    public static Sentence openCamera(Argument address) {
+        return new Sentence(ROOM, "open.camera", address);
+    }
+
+    public static Sentence openClose(String address) {
+        return new Sentence(ROOM, "open.close", new Argument.Text(address));
+    }
+
+    public static Sentence openCode(Argument code) {
+        return new Sentence(ROOM, "open.code", code);
+    }
+
+    public static Sentence openFolder(Argument file) {
+        return new Sentence(ROOM, "open.folder", file);
+    }
+
+    public static Sentence openKept(Argument file) {
+        return new Sentence(ROOM, "open.kept", file);
+    }
+
+    public static Sentence openLan(Argument address) {
+        return new Sentence(ROOM, "open.lan", address);
+    }
+
+    public static Sentence openRestoreStudio() {
+        return new Sentence(ROOM, "open.restoreStudio");
+    }
+
+    public static Sentence openRestored(Argument made) {
+        return new Sentence(ROOM, "open.restored", made);
+    }
+
+    public static Sentence openStudio(Argument address) {
+        return new Sentence(ROOM, "open.studio", address);
+    }
+
     public static Sentence openedDamaged(String copy, Argument name) {
         return new Sentence(ROOM, "opened.damaged", new Argument.Text(copy), name);
     }
@@ -111,12 +155,20 @@ public final class StoringSentences implements Room {
         return new Sentence(ROOM, "place.noPort", port);
     }
 
+    public static Sentence proxy() {
+        return new Sentence(ROOM, "proxy");
+    }
+
     public static Sentence record(String what, String why) {
         return new Sentence(ROOM, "record", new Argument.Text(what), new Argument.Text(why));
     }
 
     public static Sentence studio(Argument address, String why) {
         return new Sentence(ROOM, "studio", address, new Argument.Text(why));
+    }
+
+    public static Sentence teacher() {
+        return new Sentence(ROOM, "teacher");
     }
 
     public static Sentence trouble(String why) {
@@ -154,6 +206,17 @@ public final class StoringSentences implements Room {
             case "misfit" -> "";
             case "misfit.at" -> "t";
             case "missing" -> "wt";
+            case "open.already" -> "w";
+            case "open.at" -> "t";
+            case "open.camera" -> "t";
+            case "open.close" -> "w";
+            case "open.code" -> "t";
+            case "open.folder" -> "t";
+            case "open.kept" -> "t";
+            case "open.lan" -> "t";
+            case "open.restoreStudio" -> "";
+            case "open.restored" -> "t";
+            case "open.studio" -> "t";
             case "opened.damaged" -> "wt";
             case "opened.file" -> "tw";
             case "opened.gone" -> "wt";
@@ -164,8 +227,10 @@ public final class StoringSentences implements Room {
             case "piece" -> "tt";
             case "place.arriving" -> "t";
             case "place.noPort" -> "t";
+            case "proxy" -> "";
             case "record" -> "ww";
             case "studio" -> "tw";
+            case "teacher" -> "";
             case "trouble" -> "w";
             case "trouble.gone" -> "t";
             case "work" -> "tw";
@@ -192,6 +257,17 @@ public final class StoringSentences implements Room {
             case "misfit" -> words.misfit();
             case "misfit.at" -> words.misfitAt(sentence.text(0, voice));
             case "missing" -> words.missing(sentence.word(0), sentence.text(1, voice));
+            case "open.already" -> words.openAlready(sentence.word(0));
+            case "open.at" -> words.openAt(sentence.text(0, voice));
+            case "open.camera" -> words.openCamera(sentence.text(0, voice));
+            case "open.close" -> words.openClose(sentence.word(0));
+            case "open.code" -> words.openCode(sentence.text(0, voice));
+            case "open.folder" -> words.openFolder(sentence.text(0, voice));
+            case "open.kept" -> words.openKept(sentence.text(0, voice));
+            case "open.lan" -> words.openLan(sentence.text(0, voice));
+            case "open.restoreStudio" -> words.openRestoreStudio();
+            case "open.restored" -> words.openRestored(sentence.text(0, voice));
+            case "open.studio" -> words.openStudio(sentence.text(0, voice));
             case "opened.damaged" -> words.openedDamaged(sentence.word(0), sentence.text(1, voice));
             case "opened.file" -> words.openedFile(sentence.text(0, voice), sentence.word(1));
             case "opened.gone" -> words.openedGone(sentence.word(0), sentence.text(1, voice));
@@ -202,8 +278,10 @@ public final class StoringSentences implements Room {
             case "piece" -> words.piece(sentence.text(0, voice), sentence.text(1, voice));
             case "place.arriving" -> words.placeArriving(sentence.text(0, voice));
             case "place.noPort" -> words.placeNoPort(sentence.text(0, voice));
+            case "proxy" -> words.proxy();
             case "record" -> words.record(sentence.word(0), sentence.word(1));
             case "studio" -> words.studio(sentence.text(0, voice), sentence.word(1));
+            case "teacher" -> words.teacher();
             case "trouble" -> words.trouble(sentence.word(0));
             case "trouble.gone" -> words.troubleGone(sentence.text(0, voice));
             case "work" -> words.work(sentence.text(0, voice), sentence.word(1));

@@ -79,6 +79,61 @@ public final class EnglishStoring implements StoringWords {
     }
 
     @Override
+    public String openAlready(String address) {
+        return (address.equals("none") ? "The workroom is open already" : "The workroom is open already at " + address);
+    }
+
+    @Override
+    public String openAt(String address) {
+        return "The workroom is open at " + address;
+    }
+
+    @Override
+    public String openCamera(String address) {
+        return "A phone that opens this within ten minutes is at its camera: " + address;
+    }
+
+    @Override
+    public String openClose(String address) {
+        return (address.equals("none") ? "The workroom is open already; close it first, then do this again." : "The workroom is open already at " + address + "; close it first, then do this again.");
+    }
+
+    @Override
+    public String openCode(String code) {
+        return "The code to type there: " + code;
+    }
+
+    @Override
+    public String openFolder(String file) {
+        return "The folder of " + file + " cannot be made; choose another file with --data.";
+    }
+
+    @Override
+    public String openKept(String file) {
+        return "Your work is kept in " + file + ". Press Ctrl-C to close.";
+    }
+
+    @Override
+    public String openLan(String address) {
+        return "Other devices on this network come in by " + address;
+    }
+
+    @Override
+    public String openRestoreStudio() {
+        return "A studio's database is restored by whoever keeps it; docs/studio.md says how.";
+    }
+
+    @Override
+    public String openRestored(String made) {
+        return "Put back: the safety copy dated " + made;
+    }
+
+    @Override
+    public String openStudio(String address) {
+        return "The studio's work is kept in " + address + ". Press Ctrl-C to close.";
+    }
+
+    @Override
     public String openedDamaged(String copy, String name) {
         return (copy.equals("none") ? "The file " + name + " is damaged and is left as it is. There is no safety copy of it yet; an archive you took out can be brought into a new one." : "The file " + name + " is damaged and is left as it is. The last safety copy is dated " + copy + "; start with \"--restore last\" to put it in its place. The damaged file is kept beside it.");
     }
@@ -129,6 +184,11 @@ public final class EnglishStoring implements StoringWords {
     }
 
     @Override
+    public String proxy() {
+        return "The address of the proxy cannot be read; write it as https://studio.example.";
+    }
+
+    @Override
     public String record(String what, String why) {
         return "The record of " + (what.equals("none") ? "this change" : "\"" + what + "\"") + " cannot be read" + (why.equals("none") ? "." : ": " + why + ".");
     }
@@ -136,6 +196,11 @@ public final class EnglishStoring implements StoringWords {
     @Override
     public String studio(String address, String why) {
         return (why.equals("OPEN") ? "The studio at " + address + " cannot be opened; see that it runs, and check --data." : why.equals("NEWER") ? "This studio is of a newer Hearthcloth. It is left as it is; bring this one up to date." : why.equals("LEFT") ? "The studio is left as it is." : "The studio's address cannot be read; write it as postgresql://NAME@HOST/DATABASE, with letters such as @ or / in a password written as %40 or %2F.");
+    }
+
+    @Override
+    public String teacher() {
+        return "Only a teacher does this.";
     }
 
     @Override

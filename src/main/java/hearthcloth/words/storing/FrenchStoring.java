@@ -79,6 +79,61 @@ public final class FrenchStoring implements StoringWords {
     }
 
     @Override
+    public String openAlready(String address) {
+        return (address.equals("none") ? "L’atelier est déjà ouvert" : "L’atelier est déjà ouvert à l’adresse " + address);
+    }
+
+    @Override
+    public String openAt(String address) {
+        return "L’atelier est ouvert à l’adresse " + address;
+    }
+
+    @Override
+    public String openCamera(String address) {
+        return "Un téléphone qui ouvre ceci dans les dix minutes est devant son appareil photo : " + address;
+    }
+
+    @Override
+    public String openClose(String address) {
+        return (address.equals("none") ? "L’atelier est déjà ouvert ; fermez-le d’abord, puis recommencez." : "L’atelier est déjà ouvert à l’adresse " + address + " ; fermez-le d’abord, puis recommencez.");
+    }
+
+    @Override
+    public String openCode(String code) {
+        return "Le code à y taper : " + code;
+    }
+
+    @Override
+    public String openFolder(String file) {
+        return "Le dossier de " + file + " ne peut pas être créé ; choisissez un autre fichier avec --data.";
+    }
+
+    @Override
+    public String openKept(String file) {
+        return "Votre travail est gardé dans " + file + ". Ctrl-C pour fermer.";
+    }
+
+    @Override
+    public String openLan(String address) {
+        return "Les autres appareils de ce réseau entrent par " + address;
+    }
+
+    @Override
+    public String openRestoreStudio() {
+        return "La base d’un atelier partagé est restaurée par la personne qui la tient ; docs/studio.md dit comment.";
+    }
+
+    @Override
+    public String openRestored(String made) {
+        return "Remise en place : la copie de sécurité du " + made;
+    }
+
+    @Override
+    public String openStudio(String address) {
+        return "Le travail de l’atelier est gardé dans " + address + ". Ctrl-C pour fermer.";
+    }
+
+    @Override
     public String openedDamaged(String copy, String name) {
         return (copy.equals("none") ? "Le fichier " + name + " est abîmé et reste tel quel. Il n’en existe pas encore de copie de sûreté ; une archive que vous avez sortie peut être reprise dans un nouveau." : "Le fichier " + name + " est abîmé et reste tel quel. La dernière copie de sûreté date du " + copy + " ; démarrez avec « --restore last » pour la mettre à sa place. Le fichier abîmé est gardé à côté.");
     }
@@ -129,6 +184,11 @@ public final class FrenchStoring implements StoringWords {
     }
 
     @Override
+    public String proxy() {
+        return "L’adresse du proxy ne peut pas être lue ; écrivez-la comme https://studio.example.";
+    }
+
+    @Override
     public String record(String what, String why) {
         return "La trace de " + (what.equals("none") ? "ce changement" : "« " + what + " »") + " ne peut pas être lue" + (why.equals("none") ? "." : " : " + why + ".");
     }
@@ -136,6 +196,11 @@ public final class FrenchStoring implements StoringWords {
     @Override
     public String studio(String address, String why) {
         return (why.equals("OPEN") ? "L’atelier " + address + " ne peut pas s’ouvrir ; voyez s’il tourne, et vérifiez --data." : why.equals("NEWER") ? "Cet atelier est d’un Hearthcloth plus récent. Il reste tel quel ; mettez celui-ci à jour." : why.equals("LEFT") ? "L’atelier reste tel quel." : "L’adresse de l’atelier est illisible ; écrivez postgresql://NAME@HOST/DATABASE, avec %40 ou %2F pour @ ou / dans un mot de passe.");
+    }
+
+    @Override
+    public String teacher() {
+        return "Seule la personne qui enseigne fait cela.";
     }
 
     @Override

@@ -79,6 +79,61 @@ public final class GermanStoring implements StoringWords {
     }
 
     @Override
+    public String openAlready(String address) {
+        return (address.equals("none") ? "Die Werkstatt ist schon offen" : "Die Werkstatt ist schon offen: " + address);
+    }
+
+    @Override
+    public String openAt(String address) {
+        return "Die Werkstatt ist offen: " + address;
+    }
+
+    @Override
+    public String openCamera(String address) {
+        return "Ein Handy, das dies innerhalb von zehn Minuten öffnet, ist gleich bei seiner Kamera: " + address;
+    }
+
+    @Override
+    public String openClose(String address) {
+        return (address.equals("none") ? "Die Werkstatt ist schon offen; sie zuerst schließen, dann noch einmal versuchen." : "Die Werkstatt ist schon offen (" + address + "); sie zuerst schließen, dann noch einmal versuchen.");
+    }
+
+    @Override
+    public String openCode(String code) {
+        return "Der Code, der dort einzugeben ist: " + code;
+    }
+
+    @Override
+    public String openFolder(String file) {
+        return "Der Ordner von " + file + " lässt sich nicht anlegen; mit --data eine andere Datei wählen.";
+    }
+
+    @Override
+    public String openKept(String file) {
+        return "Deine Arbeit liegt in " + file + ". Strg-C schließt sie.";
+    }
+
+    @Override
+    public String openLan(String address) {
+        return "Andere Geräte in diesem Netz kommen herein über " + address;
+    }
+
+    @Override
+    public String openRestoreStudio() {
+        return "Die Datenbank eines Studios stellt wieder her, wer sie führt; docs/studio.md sagt, wie.";
+    }
+
+    @Override
+    public String openRestored(String made) {
+        return "Zurückgelegt: die Sicherung vom " + made;
+    }
+
+    @Override
+    public String openStudio(String address) {
+        return "Die Arbeit des Studios liegt in " + address + ". Strg-C schließt sie.";
+    }
+
+    @Override
     public String openedDamaged(String copy, String name) {
         return (copy.equals("none") ? "Die Datei " + name + " ist beschädigt und bleibt, wie sie ist. Es gibt noch keine Sicherung von ihr; ein herausgenommenes Archiv lässt sich in eine neue einlesen." : "Die Datei " + name + " ist beschädigt und bleibt, wie sie ist. Die letzte Sicherung ist von " + copy + "; starte mit „--restore last“, um sie an ihre Stelle zu setzen. Die beschädigte Datei bleibt daneben erhalten.");
     }
@@ -129,6 +184,11 @@ public final class GermanStoring implements StoringWords {
     }
 
     @Override
+    public String proxy() {
+        return "Die Adresse des Proxys lässt sich nicht lesen; sie so schreiben: https://studio.example.";
+    }
+
+    @Override
     public String record(String what, String why) {
         return "Die Aufzeichnung " + (what.equals("none") ? "dieser Änderung" : "von „" + what + "“") + " ist nicht lesbar" + (why.equals("none") ? "." : ": " + why + ".");
     }
@@ -136,6 +196,11 @@ public final class GermanStoring implements StoringWords {
     @Override
     public String studio(String address, String why) {
         return (why.equals("OPEN") ? "Das Studio " + address + " lässt sich nicht öffnen; prüf, ob es läuft, und --data." : why.equals("NEWER") ? "Dieses Studio ist von einem neueren Hearthcloth. Es bleibt, wie es ist; bring dieses hier auf den neuen Stand." : why.equals("LEFT") ? "Das Studio bleibt, wie es ist." : "Die Adresse des Studios ist nicht lesbar; schreib postgresql://NAME@HOST/DATABASE, Zeichen wie @ oder / im Passwort als %40 oder %2F.");
+    }
+
+    @Override
+    public String teacher() {
+        return "Das tut nur eine Lehrerin oder ein Lehrer.";
     }
 
     @Override

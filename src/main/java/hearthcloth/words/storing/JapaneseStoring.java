@@ -79,6 +79,61 @@ public final class JapaneseStoring implements StoringWords {
     }
 
     @Override
+    public String openAlready(String address) {
+        return (address.equals("none") ? "作業部屋はもう開いています" : "作業部屋はもう開いています：" + address);
+    }
+
+    @Override
+    public String openAt(String address) {
+        return "作業部屋を開きました：" + address;
+    }
+
+    @Override
+    public String openCamera(String address) {
+        return "10 分以内にスマートフォンでこれを開くと、すぐカメラになります：" + address;
+    }
+
+    @Override
+    public String openClose(String address) {
+        return (address.equals("none") ? "作業部屋はもう開いています。先に閉じてから、もう一度してください。" : "作業部屋はもう開いています（" + address + "）。先に閉じてから、もう一度してください。");
+    }
+
+    @Override
+    public String openCode(String code) {
+        return "そこで入力するコード：" + code;
+    }
+
+    @Override
+    public String openFolder(String file) {
+        return file + " のフォルダーを作れません。--data でほかのファイルを選んでください。";
+    }
+
+    @Override
+    public String openKept(String file) {
+        return "作業は " + file + " に保存されます。閉じるには Ctrl-C を押してください。";
+    }
+
+    @Override
+    public String openLan(String address) {
+        return "このネットワークのほかの機器はここから入ります：" + address;
+    }
+
+    @Override
+    public String openRestoreStudio() {
+        return "工房のデータベースは、管理する人が復元します。方法は docs/studio.md にあります。";
+    }
+
+    @Override
+    public String openRestored(String made) {
+        return "戻した安全コピーの日付：" + made;
+    }
+
+    @Override
+    public String openStudio(String address) {
+        return "工房の作業は " + address + " に保存されます。閉じるには Ctrl-C を押してください。";
+    }
+
+    @Override
     public String openedDamaged(String copy, String name) {
         return (copy.equals("none") ? "ファイル " + name + " は壊れているので、そのままにします。まだ控えがありません。取り出してある保管ファイルは新しいものに入れられます。" : "ファイル " + name + " は壊れているので、そのままにします。最後の控えは " + copy + " のものです。「--restore last」で始めると、その場所に置かれます。壊れたファイルはそばに残ります。");
     }
@@ -129,6 +184,11 @@ public final class JapaneseStoring implements StoringWords {
     }
 
     @Override
+    public String proxy() {
+        return "プロキシのアドレスを読めません。https://studio.example のように書いてください。";
+    }
+
+    @Override
     public String record(String what, String why) {
         return (what.equals("none") ? "この変更" : "「" + what + "」") + "の記録が読めません" + (why.equals("none") ? "。" : ": " + why + "。");
     }
@@ -136,6 +196,11 @@ public final class JapaneseStoring implements StoringWords {
     @Override
     public String studio(String address, String why) {
         return (why.equals("OPEN") ? "" + address + " の工房を開けません。動いているかを見て、--data を確かめてください。" : why.equals("NEWER") ? "新しい Hearthcloth の工房です。そのままにしてあります。こちらを新しくしてください。" : why.equals("LEFT") ? "工房はそのままにしてあります。" : "工房のアドレスが読めません。postgresql://NAME@HOST/DATABASE と書き、パスワードの @ や / は %40 や %2F と書いてください。");
+    }
+
+    @Override
+    public String teacher() {
+        return "これは教える人だけができます。";
     }
 
     @Override

@@ -81,6 +81,61 @@ public final class KoreanStoring implements StoringWords {
     }
 
     @Override
+    public String openAlready(String address) {
+        return (address.equals("none") ? "작업실이 이미 열려 있습니다" : "작업실이 이미 열려 있습니다: " + address);
+    }
+
+    @Override
+    public String openAt(String address) {
+        return "작업실을 열었습니다: " + address;
+    }
+
+    @Override
+    public String openCamera(String address) {
+        return "전화기에서 10분 안에 이것을 열면 바로 카메라로 갑니다: " + address;
+    }
+
+    @Override
+    public String openClose(String address) {
+        return (address.equals("none") ? "작업실이 이미 열려 있습니다. 먼저 닫고 다시 하세요." : "작업실이 이미 열려 있습니다(" + address + "). 먼저 닫고 다시 하세요.");
+    }
+
+    @Override
+    public String openCode(String code) {
+        return "거기에 입력할 코드: " + code;
+    }
+
+    @Override
+    public String openFolder(String file) {
+        return file + " 파일의 폴더를 만들 수 없습니다. --data로 다른 파일을 고르세요.";
+    }
+
+    @Override
+    public String openKept(String file) {
+        return "작업은 " + file + "에 저장됩니다. 닫으려면 Ctrl-C를 누르세요.";
+    }
+
+    @Override
+    public String openLan(String address) {
+        return "이 네트워크의 다른 기기는 여기로 들어옵니다: " + address;
+    }
+
+    @Override
+    public String openRestoreStudio() {
+        return "공방의 데이터베이스는 관리하는 사람이 복원합니다. 방법은 docs/studio.md에 있습니다.";
+    }
+
+    @Override
+    public String openRestored(String made) {
+        return "되돌려 놓은 안전 사본: " + made;
+    }
+
+    @Override
+    public String openStudio(String address) {
+        return "공방의 작업은 " + address + "에 저장됩니다. 닫으려면 Ctrl-C를 누르세요.";
+    }
+
+    @Override
     public String openedDamaged(String copy, String name) {
         return Particles.fitted((copy.equals("none") ? "파일 " + name + "이(가) 손상되어 그대로 둡니다. 아직 안전 사본이 없습니다. 꺼내 둔 보관 파일은 새 파일에 들여올 수 있습니다." : "파일 " + name + "이(가) 손상되어 그대로 둡니다. 마지막 안전 사본은 " + copy + " 것입니다. \"--restore last\"로 시작하면 제자리에 놓입니다. 손상된 파일은 곁에 남습니다."));
     }
@@ -131,6 +186,11 @@ public final class KoreanStoring implements StoringWords {
     }
 
     @Override
+    public String proxy() {
+        return "프록시 주소를 읽을 수 없습니다. https://studio.example처럼 쓰세요.";
+    }
+
+    @Override
     public String record(String what, String why) {
         return (what.equals("none") ? "이 변경" : "\"" + what + "\"") + "의 기록을 읽을 수 없습니다" + (why.equals("none") ? "." : ": " + why + ".");
     }
@@ -138,6 +198,11 @@ public final class KoreanStoring implements StoringWords {
     @Override
     public String studio(String address, String why) {
         return (why.equals("OPEN") ? "" + address + "의 공방을 열 수 없습니다. 돌고 있는지 보고 --data를 확인하세요." : why.equals("NEWER") ? "더 새로운 Hearthcloth의 공방입니다. 그대로 두었습니다. 이것을 새것으로 바꾸세요." : why.equals("LEFT") ? "공방은 그대로 두었습니다." : "공방의 주소를 읽을 수 없습니다. postgresql://NAME@HOST/DATABASE로 적고, 암호의 @나 / 같은 글자는 %40이나 %2F로 적으세요.");
+    }
+
+    @Override
+    public String teacher() {
+        return "가르치는 사람만 할 수 있습니다.";
     }
 
     @Override

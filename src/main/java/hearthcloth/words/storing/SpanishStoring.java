@@ -79,6 +79,61 @@ public final class SpanishStoring implements StoringWords {
     }
 
     @Override
+    public String openAlready(String address) {
+        return (address.equals("none") ? "El taller ya está abierto" : "El taller ya está abierto en " + address);
+    }
+
+    @Override
+    public String openAt(String address) {
+        return "El taller está abierto en " + address;
+    }
+
+    @Override
+    public String openCamera(String address) {
+        return "Un móvil que abra esto en diez minutos estará en su cámara: " + address;
+    }
+
+    @Override
+    public String openClose(String address) {
+        return (address.equals("none") ? "El taller ya está abierto; ciérrelo primero y repita esto." : "El taller ya está abierto en " + address + "; ciérrelo primero y repita esto.");
+    }
+
+    @Override
+    public String openCode(String code) {
+        return "El código que hay que escribir allí: " + code;
+    }
+
+    @Override
+    public String openFolder(String file) {
+        return "No se puede crear la carpeta de " + file + "; elija otro archivo con --data.";
+    }
+
+    @Override
+    public String openKept(String file) {
+        return "Su trabajo se guarda en " + file + ". Pulse Ctrl-C para cerrar.";
+    }
+
+    @Override
+    public String openLan(String address) {
+        return "Los demás aparatos de esta red entran por " + address;
+    }
+
+    @Override
+    public String openRestoreStudio() {
+        return "La base de datos de un taller compartido la restaura quien la lleva; docs/studio.md dice cómo.";
+    }
+
+    @Override
+    public String openRestored(String made) {
+        return "Repuesta: la copia de seguridad del " + made;
+    }
+
+    @Override
+    public String openStudio(String address) {
+        return "El trabajo del taller se guarda en " + address + ". Pulse Ctrl-C para cerrar.";
+    }
+
+    @Override
     public String openedDamaged(String copy, String name) {
         return (copy.equals("none") ? "El archivo " + name + " está dañado y se queda como está. Aún no hay copia de seguridad; un archivo que haya sacado se puede traer a uno nuevo." : "El archivo " + name + " está dañado y se queda como está. La última copia de seguridad es del " + copy + "; empiece con «--restore last» para ponerla en su lugar. El archivo dañado se guarda al lado.");
     }
@@ -129,6 +184,11 @@ public final class SpanishStoring implements StoringWords {
     }
 
     @Override
+    public String proxy() {
+        return "La dirección del proxy no se puede leer; escríbala como https://studio.example.";
+    }
+
+    @Override
     public String record(String what, String why) {
         return "El registro de " + (what.equals("none") ? "este cambio" : "«" + what + "»") + " no se puede leer" + (why.equals("none") ? "." : ": " + why + ".");
     }
@@ -136,6 +196,11 @@ public final class SpanishStoring implements StoringWords {
     @Override
     public String studio(String address, String why) {
         return (why.equals("OPEN") ? "El taller " + address + " no se puede abrir; vea si funciona y compruebe --data." : why.equals("NEWER") ? "Este taller es de un Hearthcloth más nuevo. Queda como está; actualice este." : why.equals("LEFT") ? "El taller queda como está." : "La dirección del taller no se puede leer; escríbala como postgresql://NAME@HOST/DATABASE, con %40 o %2F por @ o / en una contraseña.");
+    }
+
+    @Override
+    public String teacher() {
+        return "Esto solo lo hace quien enseña.";
     }
 
     @Override

@@ -33,6 +33,28 @@ public interface StoringWords {
 
     String missing(String name, String path);
 
+    String openAlready(String address);
+
+    String openAt(String address);
+
+    String openCamera(String address);
+
+    String openClose(String address);
+
+    String openCode(String code);
+
+    String openFolder(String file);
+
+    String openKept(String file);
+
+    String openLan(String address);
+
+    String openRestoreStudio();
+
+    String openRestored(String made);
+
+    String openStudio(String address);
+
     String openedDamaged(String copy, String name);
 
     String openedFile(String name, String why);
@@ -53,9 +75,13 @@ public interface StoringWords {
 
     String placeNoPort(String port);
 
+    String proxy();
+
     String record(String what, String why);
 
     String studio(String address, String why);
+
+    String teacher();
 
     String trouble(String why);
 
