@@ -20,8 +20,7 @@ public interface WorkroomDoor {
      * @param network who else may connect
      * @param language of what is said in the terminal
      */
-    record Asked(
-            int port, Optional<String> data, boolean browser, Start start, Network network, Language language) {}
+    record Asked(int port, Optional<String> data, boolean browser, Start start, Network network, Language language) {}
 
     /**
      * How the file is taken up.

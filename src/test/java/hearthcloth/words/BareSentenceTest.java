@@ -50,7 +50,8 @@ class BareSentenceTest {
     /** Two words in small letters after each other: a piece of a sentence. */
     private static final Pattern PIECE = Pattern.compile("\"[^\"\\n]*\\b[a-z]{2,} [a-z]{2,}\\b[^\"\\n]*\"");
 
-    private static final Pattern COMMENT = Pattern.compile("(?s:/\\*.*?\\*/)|(?m://.*$)|(?m:^.*(?:IllegalArgument|IllegalState|UncheckedIO|Assertion)\\w*\\(.*$)");
+    private static final Pattern COMMENT = Pattern.compile(
+            "(?s:/\\*.*?\\*/)|(?m://.*$)|(?m:^.*(?:IllegalArgument|IllegalState|UncheckedIO|Assertion)\\w*\\(.*$)");
 
     /** Texts that nobody reads: names in the first scene, and what is written so that it can be read back. */
     private static final List<String> UNSAID =

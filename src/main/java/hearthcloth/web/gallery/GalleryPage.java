@@ -63,7 +63,8 @@ public final class GalleryPage {
      * @param kept the cloths she has already
      */
     @PageView.Template("gallery.jte")
-    public record View(PageFrame frame, Wishes wishes, GalleryHeap heap, ProposalCards.View proposals, ClothCard.Choice kept)
+    public record View(
+            PageFrame frame, Wishes wishes, GalleryHeap heap, ProposalCards.View proposals, ClothCard.Choice kept)
             implements PageView {}
 
     /** All that were found, to one scale. */
