@@ -68,9 +68,13 @@ public record Opening(
             out.println(sentence.in(voice));
         }
 
+        void warn(Sentence sentence) {
+            err.println(sentence.in(voice));
+        }
+
         /** @return 2, since it cannot be opened */
         int refuse(Sentence sentence) {
-            err.println(sentence.in(voice));
+            warn(sentence);
             return 2;
         }
     }
@@ -106,7 +110,7 @@ public record Opening(
         Workroom room = Workroom.open(file, port, clock, openness());
         mark.say(room.address());
         tell(room, file, told);
-        room.careful().ifPresent(told::refuse);
+        room.careful().ifPresent(told::warn);
         return opened(room, mark::close);
     }
 
