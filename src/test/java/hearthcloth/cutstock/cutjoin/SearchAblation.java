@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.cutjoin;
 
+import hearthcloth.Ablation;
 import hearthcloth.Changed;
 import hearthcloth.Processor;
 import hearthcloth.cutstock.job.CutFigures;
@@ -73,19 +74,11 @@ final class SearchAblation {
                         + " is | worse | processor seconds |");
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         ablation.row("as it is", standard, known);
-        if (args.length > 4) {
-            String[] changes = Arrays.copyOfRange(args, 4, args.length);
-            ablation.row(String.join(", ", changes), Changed.with(standard, changes), known);
-            return;
-        }
-        for (Map.Entry<String, String[]> stage : STAGES.entrySet()) {
-            if (System.nanoTime() > end) {
-                System.out.println(
-                        "The time is over; the stages from \"" + stage.getKey() + "\" on were not searched.");
-                break;
-            }
-            ablation.row(stage.getKey(), Changed.with(standard, stage.getValue()), known);
-        }
+        Ablation.rows(
+                STAGES,
+                Arrays.copyOfRange(args, 4, args.length),
+                end,
+                (name, changes) -> ablation.row(name, Changed.with(standard, changes), known));
     }
 
     /** What came of one job; without a plan all but the time is zero. */

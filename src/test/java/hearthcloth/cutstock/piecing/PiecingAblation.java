@@ -1,5 +1,6 @@
 package hearthcloth.cutstock.piecing;
 
+import hearthcloth.Ablation;
 import hearthcloth.Changed;
 import hearthcloth.Processor;
 import hearthcloth.cutstock.piecing.parameter.PiecingParameters;
@@ -68,19 +69,11 @@ final class PiecingAblation {
                         + " processor seconds |");
         System.out.println("|---|---|---|---|---|---|---|");
         ablation.row("as it is", standard, known);
-        if (args.length > 3) {
-            String[] changes = Arrays.copyOfRange(args, 3, args.length);
-            ablation.row(String.join(", ", changes), Changed.with(standard, changes), known);
-            return;
-        }
-        for (Map.Entry<String, String[]> stage : STAGES.entrySet()) {
-            if (System.nanoTime() > end) {
-                System.out.println(
-                        "The time is over; the stages from \"" + stage.getKey() + "\" on were not searched.");
-                break;
-            }
-            ablation.row(stage.getKey(), Changed.with(standard, stage.getValue()), known);
-        }
+        Ablation.rows(
+                STAGES,
+                Arrays.copyOfRange(args, 3, args.length),
+                end,
+                (name, changes) -> ablation.row(name, Changed.with(standard, changes), known));
     }
 
     private List<PiecingPlan.Figures> all(PiecingParameters parameters) {

@@ -1,5 +1,6 @@
 package hearthcloth.photo.scene;
 
+import hearthcloth.Ablation;
 import hearthcloth.Changed;
 import hearthcloth.Processor;
 import hearthcloth.photo.PhotoReader;
@@ -89,18 +90,11 @@ final class PhotoAblation {
         System.out.println("|---|---|---|---|---|---|---|---|---|");
         ablation.read(standard); // The first reading of a process is slow, and no part of the table.
         ablation.row("as it is", standard);
-        if (args.length > 3) {
-            String[] changes = Arrays.copyOfRange(args, 3, args.length);
-            ablation.row(String.join(", ", changes), Changed.with(standard, changes));
-            return;
-        }
-        for (Map.Entry<String, String[]> stage : STAGES.entrySet()) {
-            if (System.nanoTime() > end) {
-                System.out.println("The time is over; the stages from \"" + stage.getKey() + "\" on were not read.");
-                break;
-            }
-            ablation.row(stage.getKey(), Changed.with(standard, stage.getValue()));
-        }
+        Ablation.rows(
+                STAGES,
+                Arrays.copyOfRange(args, 3, args.length),
+                end,
+                (name, changes) -> ablation.row(name, Changed.with(standard, changes)));
     }
 
     private void read(ReadingParameters parameters) {
